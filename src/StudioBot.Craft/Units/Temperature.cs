@@ -1,0 +1,41 @@
+namespace StudioBot.Craft.Units;
+
+/// <summary>How warm air, a surface or a liquid is; never below absolute zero.</summary>
+public readonly record struct Temperature : IComparable<Temperature>
+{
+    /// <summary>0 K in degrees Celsius.</summary>
+    public const double AbsoluteZeroCelsius = -273.15;
+
+    private Temperature(double celsius) => Celsius = Quantity.Checked(celsius, AbsoluteZeroCelsius, nameof(Temperature));
+
+    /// <summary>In degrees Celsius.</summary>
+    public double Celsius { get; }
+
+    /// <summary>In kelvin, for exponentials.</summary>
+    public double Kelvin => Celsius - AbsoluteZeroCelsius;
+
+    /// <summary>In degrees Fahrenheit.</summary>
+    public double Fahrenheit => Celsius * 1.8 + 32;
+
+    /// <summary>From degrees Celsius.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or below absolute zero.</exception>
+    public static Temperature FromCelsius(double value) => new(value);
+
+    /// <summary>From degrees Fahrenheit.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or below absolute zero.</exception>
+    public static Temperature FromFahrenheit(double value) => new((value - 32) / 1.8);
+
+    /// <summary>This much warmer, or cooler where the degrees are negative.</summary>
+    public Temperature Warmer(double degrees) => new(Celsius + degrees);
+
+    /// <inheritdoc/>
+    public int CompareTo(Temperature other) => Celsius.CompareTo(other.Celsius);
+
+    public static bool operator <(Temperature left, Temperature right) => left.Celsius < right.Celsius;
+
+    public static bool operator >(Temperature left, Temperature right) => left.Celsius > right.Celsius;
+
+    public static bool operator <=(Temperature left, Temperature right) => left.Celsius <= right.Celsius;
+
+    public static bool operator >=(Temperature left, Temperature right) => left.Celsius >= right.Celsius;
+}
