@@ -1,5 +1,3 @@
-using StudioBot.Craft.Units;
-
 namespace StudioBot.Craft.Pours;
 
 /// <summary>A named way to pour, with the films of its layers and what runs off.</summary>
