@@ -9,7 +9,8 @@ public static class Alligation
     /// <param name="have">What there is.</param>
     /// <param name="strength">Its strength, 0 to 1.</param>
     /// <param name="adding">The strength of what is added, 0 to 1.</param>
-    /// <param name="target">The strength wanted, strictly between the two, or the one there is (nothing to add).</param>
+    /// <param name="target">The strength wanted, strictly between the two, or the one there is (nothing to
+    /// add).</param>
     /// <returns>Wrong direction where the target does not lie between.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A strength outside 0 to 1.</exception>
     public static Finding<Volume> Add(Volume have, double strength, double adding, double target)
@@ -32,7 +33,8 @@ public static class Alligation
                 "Add something beyond the strength wanted.");
     }
 
-    /// <summary>Two stocks for one target, strong : weak = (target − weak) : (strong − target), the smaller part 1.</summary>
+    /// <summary>Two stocks for one target, strong : weak = (target − weak) : (strong − target), the smaller part
+    /// 1.</summary>
     /// <param name="strong">The one strength, in the same unit as the others: percent or fraction.</param>
     /// <param name="weak">The other strength.</param>
     /// <param name="target">The strength wanted, strictly between.</param>

@@ -5,7 +5,8 @@ namespace StudioBot.Craft.Mixing;
 /// <summary>How much powder a medium takes.</summary>
 public static class Pigment
 {
-    /// <summary>From here a film turns matt and weak and cracks; the critical value lies at 0.45–0.60 (from memory).</summary>
+    /// <summary>From here a film turns matt and weak and cracks; the critical value lies at 0.45–0.60 (from
+    /// memory).</summary>
     public const double CautionAbove = 0.40;
 
     /// <summary>The mass of powder for so much medium.</summary>
@@ -16,7 +17,8 @@ public static class Pigment
 
     /// <summary>Pigment volume concentration of the dry film, 0 to 1: V_p/(V_p + V_b), V_b = m·NV/ρ_polymer.</summary>
     /// <param name="pigment">The powder.</param>
-    /// <param name="medium">The medium as poured; its density is the dry polymer's, about 1.15 g/mL (from memory).</param>
+    /// <param name="medium">The medium as poured; its density is the dry polymer's, about 1.15 g/mL (from
+    /// memory).</param>
     /// <param name="nonVolatile">The medium's non-volatile share by mass, 0 to 1 (ISO 3251).</param>
     /// <returns>Undetermined where neither leaves anything dry.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside 0 to 1.</exception>

@@ -5,7 +5,8 @@ namespace StudioBot.Craft.Mixing;
 /// <summary>How far water stretches a paint.</summary>
 public static class WaterShare
 {
-    /// <summary>More added water than this share of the paint's volume stretches its binder too far (common practice).</summary>
+    /// <summary>More added water than this share of the paint's volume stretches its binder too far (common
+    /// practice).</summary>
     public const double Most = 0.30;
 
     /// <summary>Added water over the paint it went into, by volume.</summary>

@@ -53,7 +53,8 @@ public sealed record FilmEstimate(Length Mean, Length SdOfMean, Length Spread, i
     /// <summary>Learns from all of these pours.</summary>
     /// <remarks>
     /// Normal-normal update, the prior worth M pours: μ = (M·μ₀ + Σx)/(M + n), sd σ/√(M + n). From five pours on σ is
-    /// estimated again: σ² = (ν₀σ₀² + SS + M·n/(M + n)·(x̄ − μ₀)²)/(ν₀ + n) (from memory). A pour that ran short only says
+    /// estimated again: σ² = (ν₀σ₀² + SS + M·n/(M + n)·(x̄ − μ₀)²)/(ν₀ + n) (from memory). A pour that ran short
+    /// only says
     /// that the need is more; leaving it out, or averaging it in, would bias the film low, so then the posterior is
     /// taken from a grid: −M(μ − μ₀)²/2σ² − Σ(x − μ)²/2σ² + Σ ln Φ((μ − c)/σ).
     /// </remarks>

@@ -7,7 +7,8 @@ namespace StudioBot.Craft.Pours;
 /// <param name="Technique">How it is poured; its layers share the need as their films stand to each other.</param>
 /// <param name="Colours">How many colours; 1 or more.</param>
 /// <param name="Laid">What stays on the faces.</param>
-/// <param name="OnSides">What stays on sides whose depth was given; nothing otherwise: run-off then covers them.</param>
+/// <param name="OnSides">What stays on sides whose depth was given; nothing otherwise: run-off then covers
+/// them.</param>
 /// <param name="RunOff">What flows over the rim.</param>
 /// <param name="Low">The low end of <see cref="TotalMixed"/>.</param>
 /// <param name="High">The high end of <see cref="TotalMixed"/>.</param>
@@ -69,7 +70,8 @@ public sealed record PourAmounts(
     }
 
     /// <summary>From the studio's own pours: enough four times of five; the range is where four of five end.</summary>
-    /// <remarks>Sides are inside a need that was learnt. Film and run-off come apart by the technique's run-off.</remarks>
+    /// <remarks>Sides are inside a need that was learnt. Film and run-off come apart by the technique's
+    /// run-off.</remarks>
     /// <param name="technique">How it is poured.</param>
     /// <param name="surfaces">What is poured on.</param>
     /// <param name="colours">1 or more.</param>

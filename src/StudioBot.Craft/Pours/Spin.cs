@@ -72,7 +72,8 @@ public sealed record Spin(Density Density, RotationalSpeed Speed, DynamicViscosi
         };
     }
 
-    /// <summary>From the centre to the farthest point: half the diagonal of a panel, whose corners stay thick.</summary>
+    /// <summary>From the centre to the farthest point: half the diagonal of a panel, whose corners stay
+    /// thick.</summary>
     public static Length RimRadius(Surface surface) => surface switch
     {
         Surface.Panel panel => Length.FromMetres(Math.Sqrt(

@@ -3,7 +3,8 @@ using StudioBot.Craft.Units;
 
 namespace StudioBot.Craft.Surfaces;
 
-/// <summary>What sizes are believed; anything outside is more likely a slip between centimetres and millimetres.</summary>
+/// <summary>What sizes are believed; anything outside is more likely a slip between centimetres and
+/// millimetres.</summary>
 /// <remarks>Common practice: each size 1–300 cm, depth 0–10 cm, film 0.05–20 mm, ends included.</remarks>
 public static class SurfaceLimits
 {

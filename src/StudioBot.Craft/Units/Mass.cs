@@ -16,7 +16,8 @@ public readonly record struct Mass : IComparable<Mass>
     /// <summary>In kilograms.</summary>
     public double Kilograms => Grams / Kilogram;
 
-    /// <summary>In avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from memory).</summary>
+    /// <summary>In avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from
+    /// memory).</summary>
     public double Ounces => Grams / Ounce;
 
     /// <summary>In pounds of 453.59237 g (16 CFR 500.19 gives 453.592; last digits from memory).</summary>
@@ -30,7 +31,8 @@ public readonly record struct Mass : IComparable<Mass>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
     public static Mass FromKilograms(double value) => new(value * Kilogram);
 
-    /// <summary>From avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from memory).</summary>
+    /// <summary>From avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from
+    /// memory).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
     public static Mass FromOunces(double value) => new(value * Ounce);
 
