@@ -1,3 +1,4 @@
+using StudioBot.Craft.Surfaces;
 using StudioBot.Craft.Units;
 
 namespace StudioBot.Craft.Tests.Whole.Checks;
@@ -15,5 +16,14 @@ internal static class GeometryChecks
                 var sides = surface.Sides(Length.FromCentimetres(given.Number("depth_cm")));
                 return Answer.Number((surface.Face + sides).SquareCentimetres);
             },
+            ["film.volume"] = FilmOn,
         };
+
+    private static string FilmOn(Inputs given)
+    {
+        var film = Length.FromMillimetres(given.Number("film_mm"));
+        return given.Has("area_m2")
+            ? Answer.Number((Area.FromSquareMetres(given.Number("area_m2")) * film).Litres)
+            : Answer.Number(FilmVolume.On(new SurfaceSet(given.Surface()), film, default).Millilitres);
+    }
 }
