@@ -46,8 +46,18 @@ public sealed class StudioFile : IDisposable
     }
 
     /// <summary>A studio that is gone when it is closed. Here a reader does wait for the writer.</summary>
-    public static StudioFile OpenInMemory() =>
-        new(Connections.InMemory(), null);
+    public static StudioFile OpenInMemory() => new(Connections.InMemory(), null);
+
+    /// <summary>Looks once at a studio that another program may have open, and makes nothing.</summary>
+    /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
+    /// <exception cref="OlderStudioException">It was written by an older one and not opened since.</exception>
+    /// <exception cref="SqliteException">There is no such file, or it is damaged.</exception>
+    public static T Glance<T>(string path, Func<StudioView, T> look)
+    {
+        using var reader = Connections.Reader(path);
+        SchemaSteps.RefuseOther(reader);
+        return ReadOn(reader, look);
+    }
 
     /// <summary>Takes the lane and does all of this or, when it throws, nothing of it.</summary>
     /// <exception cref="InvalidOperationException">This thread already writes.</exception>

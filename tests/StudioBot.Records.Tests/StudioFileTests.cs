@@ -133,6 +133,26 @@ public sealed class StudioFileTests : IDisposable
     }
 
     [Fact]
+    public void A_glance_sees_what_the_first_program_committed_and_cannot_write()
+    {
+        studio.File.Write(session => session.Members.Add("Mira", Role.Steward, Morning));
+
+        Assert.Equal(1, StudioFile.Glance(studio.Path, view => view.Members.All().Count));
+        Assert.Throws<SqliteException>(
+            () => StudioFile.Glance(studio.Path, view => view.Members.Add("Pia", Role.Member, Morning)));
+        Assert.Equal(["Mira"], Names(studio.File));
+    }
+
+    [Fact]
+    public void A_glance_makes_no_file()
+    {
+        var missing = studio.Path + ".other";
+
+        Assert.Throws<SqliteException>(() => StudioFile.Glance(missing, view => view.Members.All()));
+        Assert.False(File.Exists(missing));
+    }
+
+    [Fact]
     public void Studios_side_by_side_know_nothing_of_each_other()
     {
         using var other = new TemporaryStudio();

@@ -3,7 +3,8 @@ using Microsoft.Data.Sqlite;
 
 namespace StudioBot.Records.Post;
 
-/// <summary>What came from the chat service: each event once, however often and under whatever number it comes.</summary>
+/// <summary>What came from the chat service: each event once, however often and under whatever number it comes.
+/// </summary>
 public sealed class Inbox
 {
     /// <summary>After so many tries that broke, a row is parked.</summary>
@@ -13,8 +14,8 @@ public sealed class Inbox
 
     internal Inbox(SqliteConnection connection) => this.connection = connection;
 
-    /// <summary>How long a settled row is kept to know its event again: the service starts its numbers anew after a week.
-    /// </summary>
+    /// <summary>How long a settled row is kept to know its event again; after a silent week the service starts its
+    /// numbers anew.</summary>
     public static TimeSpan Kept { get; } = TimeSpan.FromDays(8);
 
     private const string Came = """
@@ -36,7 +37,7 @@ public sealed class Inbox
         at = Booked.At(at),
     }) > 0;
 
-    private const string Heads = """
+    internal const string Heads = """
         select inbox.id, inbox.chat_id as chatId, inbox.kind, inbox.raw, inbox.received_at as receivedAt, inbox.tries
         from inbox
         where inbox.id in (
@@ -48,7 +49,8 @@ public sealed class Inbox
         limit $limit
         """;
 
-    /// <summary>The first waiting row of each chat, in order of arrival: no later one may be answered before it.</summary>
+    /// <summary>The first waiting row of each chat, in order of arrival: no later one may be answered before it.
+    /// </summary>
     public IReadOnlyList<InboxRow> Next(int limit = 100) =>
         [.. connection.Query<Row>(Heads, new { limit }).Select(row => row.From())];
 

@@ -25,6 +25,18 @@ internal static class SchemaSteps
         }
     }
 
+    /// <summary>Lets only files pass that have seen every step.</summary>
+    /// <exception cref="NewerStudioException">The file was written by a newer program.</exception>
+    /// <exception cref="OlderStudioException">It lacks steps.</exception>
+    public static void RefuseOther(SqliteConnection connection)
+    {
+        RefuseNewer(connection);
+        if (VersionOf(connection) is var version && version < Newest)
+        {
+            throw new OlderStudioException(version, Newest);
+        }
+    }
+
     /// <summary>Applies what this file has not yet seen; a file that is up to date is left alone.</summary>
     public static void Apply(SqliteConnection connection)
     {

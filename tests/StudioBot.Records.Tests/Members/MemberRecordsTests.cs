@@ -19,7 +19,9 @@ public sealed class MemberRecordsTests : IDisposable
         studio.Write(session => session.Members.AddAccount(7001, mira.Id, Morning));
         studio.Write(session => session.Members.AddAccount(7009, mira.Id, Morning));
 
-        Assert.Equal(new Member(mira.Id, "Mira", Role.Steward, UnitSystem.Us), studio.Read(view => view.Members.ByAccount(7001)));
+        Assert.Equal(
+            new Member(mira.Id, "Mira", Role.Steward, UnitSystem.Us),
+            studio.Read(view => view.Members.ByAccount(7001)));
         Assert.Equal(mira, studio.Read(view => view.Members.ByAccount(7009)));
         Assert.Null(studio.Read(view => view.Members.ByAccount(7002)));
     }

@@ -1,4 +1,6 @@
 using CsCheck;
+using Dapper;
+using Microsoft.Data.Sqlite;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Records.Tests.Post;
@@ -17,7 +19,8 @@ public sealed class InboxTests : IDisposable
         Assert.True(Store(Message(1, chat: 5, message: 10)));
 
         var row = Assert.Single(Next());
-        Assert.Equal((5, "message", """{"n":1}""", Morning, 0), (row.ChatId, row.Kind, row.Raw, row.ReceivedAt, row.Tries));
+        Assert.Equal((5, "message", """{"n":1}"""), (row.ChatId, row.Kind, row.Raw));
+        Assert.Equal((Morning, 0), (row.ReceivedAt, row.Tries));
     }
 
     [Fact]
@@ -59,7 +62,8 @@ public sealed class InboxTests : IDisposable
         var deliveries =
             from events in Gen.Int[1, 6]
             from copies in Gen.Int[2, 100].Array[events]
-            from order in Gen.Shuffle(Enumerable.Range(0, events).SelectMany(e => Enumerable.Repeat(e, copies[e])).ToArray())
+            from order in Gen.Shuffle(
+                Enumerable.Range(0, events).SelectMany(e => Enumerable.Repeat(e, copies[e])).ToArray())
             from renumbered in Gen.Bool.Array[order.Length]
             select (events, order, renumbered);
 
@@ -167,6 +171,19 @@ public sealed class InboxTests : IDisposable
 
         studio.File.Write(session => session.Offset.Move(12));
         Assert.Equal(12, studio.File.Write(session => session.Offset.Next()));
+    }
+
+    [Fact]
+    public void Finding_what_is_next_reads_no_row_that_is_done()
+    {
+        using var connection = new SqliteConnection($"Data Source={studio.Path};Pooling=False");
+
+        var plan = connection.Query<(long, long, long, string Step)>(
+            "explain query plan " + Inbox.Heads, new { limit = 1 }).Select(row => row.Step).ToList();
+
+        Assert.Contains(plan, step => step.Contains("INDEX inbox_waiting", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan, step => step.StartsWith("SCAN", StringComparison.Ordinal)
+            && !step.Contains("INDEX inbox_waiting", StringComparison.Ordinal));
     }
 
     private bool Store(Incoming update) => studio.File.Write(session => session.Inbox.Store(update, Morning));

@@ -50,9 +50,26 @@ public sealed class SchemaStepsTests : IDisposable
     }
 
     [Fact]
+    public void A_glance_at_a_file_of_an_older_or_a_newer_program_is_refused()
+    {
+        studio.File.Dispose();
+
+        Ask<object>($"pragma user_version = {SchemaSteps.Newest - 1}");
+        Assert.Throws<OlderStudioException>(() => StudioFile.Glance(studio.Path, view => view.Members.All()));
+        Ask<object>($"pragma user_version = {SchemaSteps.Newest + 1}");
+        Assert.Throws<NewerStudioException>(() => StudioFile.Glance(studio.Path, view => view.Members.All()));
+    }
+
+    [Fact]
     public void Every_table_is_strict()
     {
-        Assert.Empty(Rows("select name from pragma_table_list where schema = 'main' and strict = 0 and name not like 'sqlite%'"));
+        Assert.Empty(Rows("""
+            select name
+            from pragma_table_list
+            where schema = 'main'
+              and strict = 0
+              and name not like 'sqlite%'
+            """));
     }
 
     [Fact]
