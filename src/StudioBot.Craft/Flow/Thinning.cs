@@ -94,7 +94,11 @@ public static class Thinning
                 NoFigure.WrongDirection, "what was added leads away from the target", "Add the other liquid."),
             >= 1 => None(
                 NoFigure.OutOfRange, "no amount of it reaches the target", "Take a stronger liquid."),
-            _ => Step(new TwoLiquids(have, added[^1]), curve, BlendCurve.Through(added, logs, 0).ShareAt(target), wanted),
+            _ => Step(
+                new TwoLiquids(have, added[^1]),
+                curve,
+                BlendCurve.Through(added, logs, 0).ShareAt(target),
+                wanted),
         };
     }
 

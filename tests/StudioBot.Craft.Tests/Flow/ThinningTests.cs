@@ -107,7 +107,8 @@ public sealed class ThinningTests
         // the line of ln(seconds) on the share added, by a library of numerics
         double[] added = [0, 5, 10, 20];
         double[] seconds = [4.0, 3.1, 2.6, 1.7];
-        var (intercept, slope) = Fit.Line([.. added.Select(v => v / (100 + v))], [.. seconds.Select(time => Math.Log(time))]);
+        var (intercept, slope) = Fit.Line(
+            [.. added.Select(v => v / (100 + v))], [.. seconds.Select(time => Math.Log(time))]);
         var share = (Math.Log(1.2) - intercept) / slope;
         var expected = 100 * share / (1 - share) - 20;
 
