@@ -13,7 +13,7 @@ public sealed class CupCurvesTests
     public void Seconds_and_viscosity_return_to_each_other(string name)
     {
         var cup = CupCurves.Find(name)!;
-        Gen.Double[cup.AtLeast.TotalSeconds, cup.AtMost.TotalSeconds].Sample(seconds =>
+        Gen.Double[cup.Times.AtLeast.TotalSeconds, cup.Times.AtMost.TotalSeconds].Sample(seconds =>
             Assert.Equal(seconds, cup.Drains(Viscosity(cup, seconds)).TotalSeconds, 1e-5));
     }
 
@@ -22,7 +22,7 @@ public sealed class CupCurvesTests
     public void A_slower_cup_is_a_thicker_liquid(string name)
     {
         var cup = CupCurves.Find(name)!;
-        Gen.Double[cup.AtLeast.TotalSeconds, cup.AtMost.TotalSeconds - 1].Sample(seconds =>
+        Gen.Double[cup.Times.AtLeast.TotalSeconds, cup.Times.AtMost.TotalSeconds - 1].Sample(seconds =>
             Assert.True(Viscosity(cup, seconds + 1) > Viscosity(cup, seconds)));
     }
 
@@ -31,7 +31,7 @@ public sealed class CupCurvesTests
     public void No_reading_within_range_is_below_nothing(string name)
     {
         var cup = CupCurves.Find(name)!;
-        Assert.True(Viscosity(cup, cup.AtLeast.TotalSeconds) > default(KinematicViscosity));
+        Assert.True(Viscosity(cup, cup.Times.AtLeast.TotalSeconds) > default(KinematicViscosity));
     }
 
     [Theory]
@@ -55,7 +55,7 @@ public sealed class CupCurvesTests
     {
         var cup = CupCurves.Find(name)!;
 
-        Assert.Equal((from, to), (cup.From.TotalSeconds, cup.To.TotalSeconds));
+        Assert.Equal((from, to), (cup.Times.From.TotalSeconds, cup.Times.To.TotalSeconds));
         Assert.Equal(low, Viscosity(cup, from).SquareMillimetresPerSecond, 0.7);
         Assert.Equal(high, Viscosity(cup, to).SquareMillimetresPerSecond, 0.7);
     }

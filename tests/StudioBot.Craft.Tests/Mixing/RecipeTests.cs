@@ -12,6 +12,15 @@ public sealed class RecipeTests
     }
 
     [Fact]
+    public void A_recipe_of_one_basis_is_a_ratio()
+    {
+        Assert.Equal(
+            new MixRatio([3, 1]), new Recipe("medium", [new Part("base", 3), new Part("varnish", 1)]).Ratio);
+        Assert.Null(new Recipe("plain", [new Part("white", 1)]).Ratio);
+        Assert.Null(new Recipe("gold", [new Part("medium", 20), new Part("gold mica", 2, RatioBy.Mass)]).Ratio);
+    }
+
+    [Fact]
     public void A_material_stands_once() =>
         Assert.Throws<ArgumentException>(() => new Recipe("odd", [new Part("White", 3), new Part("white", 1)]));
 
