@@ -16,7 +16,9 @@ public sealed record DryingPiece(Length Film, Mass Water)
     /// <summary>All weighings, in any order; which of them are used is decided here.</summary>
     public IReadOnlyList<Weighing> Weighings { get; init; } = [];
 
-    /// <summary>One weighing's standard deviation (<see cref="WeighingNoise"/>); above zero where there are weighings.</summary>
+    /// <summary>
+    /// One weighing's standard deviation (<see cref="WeighingNoise"/>); above zero where there are weighings.
+    /// </summary>
     public Mass Deviation { get; init; } = Mass.FromGrams(1);
 
     /// <summary>What it will weigh when dry, where the bare panel was weighed.</summary>

@@ -1,7 +1,8 @@
 namespace StudioBot.Craft.Drying;
 
 /// <summary>
-/// What one finished piece says about the studio's shift. Worked out once a piece: the prior is left out of it, or it would
+/// What one finished piece says about the studio's shift. Worked out once a piece: the prior is left out of it, or it
+/// would
 /// count twice.
 /// </summary>
 public sealed class Lesson

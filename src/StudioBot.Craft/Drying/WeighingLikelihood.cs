@@ -2,7 +2,8 @@ namespace StudioBot.Craft.Drying;
 
 /// <summary>How well each ready day explains a piece's weighings.</summary>
 /// <remarks>
-/// For each X and z: τ = (X/2.5)·exp(z/2), still to go ρ = 0.02·W·exp((X − x)/τ), variance σ² + (0.2·ρ)²; the dry mass is
+/// For each X and z: τ = (X/2.5)·exp(z/2), still to go ρ = 0.02·W·exp((X − x)/τ), variance σ² + (0.2·ρ)²; the dry
+/// mass is
 /// integrated out in closed form. Two hundredths and not one: at the line as much slow solvent is to go as water.
 /// </remarks>
 internal static class WeighingLikelihood
@@ -43,7 +44,12 @@ internal static class WeighingLikelihood
     }
 
     private static double LogLikelihood(
-        double ready, double tau, ReadOnlySpan<double> days, ReadOnlySpan<double> grams, double variance, DryingPiece piece)
+        double ready,
+        double tau,
+        ReadOnlySpan<double> days,
+        ReadOnlySpan<double> grams,
+        double variance,
+        DryingPiece piece)
     {
         // One pass: weighted sums of y = m − ρ about the first y, so that no digits are lost to the panel's mass.
         double sumLog = 0, weights = 0, first = 0, second = 0, origin = grams[^1];
