@@ -31,7 +31,6 @@ public abstract record ReadyOutlook
     /// <param name="pace">How fast the room is expected to go on.</param>
     /// <param name="air">The room's air as last read; null when nobody has read it.</param>
     /// <param name="shift">What the studio's own pieces have taught.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The piece's film is zero.</exception>
     public static ReadyOutlook Of(
         DryingPiece piece, TimeSpan elapsed, RoomPace pace, RoomAir? air, StudioShift shift)
     {

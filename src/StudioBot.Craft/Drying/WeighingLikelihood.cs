@@ -67,7 +67,8 @@ internal static class WeighingLikelihood
 
         if (piece.Dry is { } dry)
         {
-            var v = dry.Deviation.Grams * dry.Deviation.Grams;
+            // A dry mass worked out from the bare panel is never surer than one weighing.
+            var v = Math.Max(variance, dry.Deviation.Grams * dry.Deviation.Grams);
             var y = dry.Expected.Grams - origin;
             weights += 1 / v;
             first += y / v;
