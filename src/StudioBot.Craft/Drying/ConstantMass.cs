@@ -3,12 +3,16 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Craft.Drying;
 
 /// <summary>The hand check by two weighings a day apart: nothing to speak of is being lost any more.</summary>
-/// <remarks>A change below 0.1 % of the paint's mass in 24 h (from memory; standards dry to a small change likewise).</remarks>
+/// <remarks>
+/// A change below 0.1 % of the paint's mass in 24 h (from memory; standards dry to a small change likewise).
+/// </remarks>
 public static class ConstantMass
 {
     private const double ShareADay = 0.001;
 
-    /// <summary>How far apart the two must be for a scale to see it: a day, or three where a division is more than it.</summary>
+    /// <summary>
+    /// How far apart the two must be for a scale to see it: a day, or three where a division is more than it.
+    /// </summary>
     /// <param name="paint">The paint's mass, not the panel's.</param>
     /// <param name="division">One division of the scale.</param>
     public static TimeSpan Apart(Mass paint, Mass division) =>
