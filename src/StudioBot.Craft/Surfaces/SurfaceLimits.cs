@@ -46,7 +46,8 @@ public static class SurfaceLimits
     public static Finding<Length> OfFilm(Length film) => Outside(film, Thinnest, Thickest)
         ? new Finding<Length>.None(
             NoFigure.OutOfRange,
-            string.Create(CultureInfo.InvariantCulture, $"a film of {film.Millimetres:0.###} mm is outside 0.05 to 20 mm"),
+            string.Create(
+                CultureInfo.InvariantCulture, $"a film of {film.Millimetres:0.###} mm is outside 0.05 to 20 mm"),
             Asks)
         : new Finding<Length>.Found(film);
 

@@ -5,7 +5,7 @@ namespace StudioBot.Craft.Units;
 /// <param name="Spellings">Every way it is read, plurals included, in lower case.</param>
 /// <param name="System">Whose measure it is.</param>
 /// <param name="Source">Where the size comes from.</param>
-public abstract record UnitName(string Name, IReadOnlyList<string> Spellings, UnitSystem System, string Source)
+public abstract record UnitName(string Name, IReadOnlyList<string> Spellings, UnitOrigin System, string Source)
 {
     /// <summary>How far off one of it may be, as a fraction: 0 for a defined unit, 0.25 for a drop of paint.</summary>
     public double Spread { get; init; }
@@ -17,7 +17,7 @@ public abstract record UnitName(string Name, IReadOnlyList<string> Spellings, Un
     /// <param name="System">Whose measure it is.</param>
     /// <param name="Source">Where the size comes from.</param>
     public sealed record OfLength(
-        string Name, IReadOnlyList<string> Spellings, Length One, UnitSystem System, string Source)
+        string Name, IReadOnlyList<string> Spellings, Length One, UnitOrigin System, string Source)
         : UnitName(Name, Spellings, System, Source);
 
     /// <summary>A unit of volume.</summary>
@@ -27,7 +27,7 @@ public abstract record UnitName(string Name, IReadOnlyList<string> Spellings, Un
     /// <param name="System">Whose measure it is.</param>
     /// <param name="Source">Where the size comes from.</param>
     public sealed record OfVolume(
-        string Name, IReadOnlyList<string> Spellings, Volume One, UnitSystem System, string Source)
+        string Name, IReadOnlyList<string> Spellings, Volume One, UnitOrigin System, string Source)
         : UnitName(Name, Spellings, System, Source);
 
     /// <summary>A unit of mass.</summary>
@@ -37,6 +37,6 @@ public abstract record UnitName(string Name, IReadOnlyList<string> Spellings, Un
     /// <param name="System">Whose measure it is.</param>
     /// <param name="Source">Where the size comes from.</param>
     public sealed record OfMass(
-        string Name, IReadOnlyList<string> Spellings, Mass One, UnitSystem System, string Source)
+        string Name, IReadOnlyList<string> Spellings, Mass One, UnitOrigin System, string Source)
         : UnitName(Name, Spellings, System, Source);
 }

@@ -17,11 +17,11 @@ public static class UnitNames
 
     /// <summary>A scoop of 20 mL (common practice) until the studio sets its own.</summary>
     public static UnitName.OfVolume Scoop { get; } =
-        new("scoop", ["scoop", "scoops"], Volume.FromMillilitres(20), UnitSystem.Any, "common practice; studio setting");
+        new("scoop", ["scoop", "scoops"], Volume.FromMillilitres(20), UnitOrigin.Any, "common practice; studio setting");
 
     /// <summary>A drop of water, 20 to the millilitre; paint and oil drop up to a quarter larger or smaller.</summary>
     public static UnitName.OfVolume Drop { get; } =
-        new("drop", ["drop", "drops"], Volume.FromMillilitres(0.05), UnitSystem.Any, "USP <1101>: 45 to 55 mg of water")
+        new("drop", ["drop", "drops"], Volume.FromMillilitres(0.05), UnitOrigin.Any, "USP <1101>: 45 to 55 mg of water")
         {
             Spread = 0.25,
         };
@@ -58,45 +58,45 @@ public static class UnitNames
     /// <summary>The unit this word means to a person of this system; null when no unit is called so.</summary>
     /// <param name="word">As typed; case does not matter.</param>
     /// <param name="system">Decides only where a word has several sizes; US where nothing else is set.</param>
-    public static UnitName? Find(string word, UnitSystem system = UnitSystem.Us)
+    public static UnitName? Find(string word, UnitOrigin system = UnitOrigin.Us)
     {
         var named = All
             .Where(unit => unit.Spellings.Contains(word, StringComparer.OrdinalIgnoreCase))
             .ToList();
 
         return named.Find(unit => unit.System == system)
-            ?? named.Find(unit => unit.System is UnitSystem.Metric && system is UnitSystem.Imperial)
+            ?? named.Find(unit => unit.System is UnitOrigin.Metric && system is UnitOrigin.Imperial)
             ?? named.FirstOrDefault();
     }
 
     private static UnitName.OfLength Long(string name, string[] spellings, Length one, string source) =>
-        new(name, spellings, one, UnitSystem.Any, source);
+        new(name, spellings, one, UnitOrigin.Any, source);
 
     private static UnitName.OfMass Heavy(string name, string[] spellings, Mass one, string source) =>
-        new(name, spellings, one, UnitSystem.Any, source);
+        new(name, spellings, one, UnitOrigin.Any, source);
 
     private static UnitName.OfVolume Full(string name, string[] spellings, double millilitres) =>
-        new(name, spellings, Volume.FromMillilitres(millilitres), UnitSystem.Any, Si);
+        new(name, spellings, Volume.FromMillilitres(millilitres), UnitOrigin.Any, Si);
 
     private static UnitName.OfVolume[] BothWays(string name, string[] spellings, int usOunces, int imperialOunces) =>
     [
-        new("US " + name, Also("us", spellings), usOunces * UsOunce, UnitSystem.Us, FluidOunces),
+        new("US " + name, Also("us", spellings), usOunces * UsOunce, UnitOrigin.Us, FluidOunces),
         new(
             "imperial " + name,
             [.. Also("imperial", spellings), .. Prefixed("imp", spellings), .. Prefixed("uk", spellings)],
             imperialOunces * ImperialOunce,
-            UnitSystem.Imperial,
+            UnitOrigin.Imperial,
             FluidOunces),
     ];
 
     private static UnitName.OfVolume[] Spoon(string name, string[] spellings, Volume us, double millilitres) =>
     [
-        new("US " + name, Also("us", spellings), us, UnitSystem.Us, UsSpoons),
+        new("US " + name, Also("us", spellings), us, UnitOrigin.Us, UsSpoons),
         new(
             "metric " + name,
             Also("metric", spellings),
             Volume.FromMillilitres(millilitres),
-            UnitSystem.Metric,
+            UnitOrigin.Metric,
             MetricSpoons),
     ];
 

@@ -1,17 +1,14 @@
 namespace StudioBot.Craft.Units;
 
-/// <summary>Whose measure a unit is, where one word means different sizes.</summary>
+/// <summary>Which units a person means where a word has two meanings, and is answered in.</summary>
 public enum UnitSystem
 {
-    /// <summary>The same everywhere.</summary>
-    Any,
+    /// <summary>Centimetres, millilitres, degrees Celsius; spoons and ounces, where typed, are US ones.</summary>
+    Metric,
 
-    /// <summary>United States customary.</summary>
+    /// <summary>US customary: an ounce of liquid is a US fluid ounce, bare degrees are Fahrenheit.</summary>
     Us,
 
-    /// <summary>British imperial; its spoons are the metric ones.</summary>
+    /// <summary>Imperial: an ounce of liquid is an imperial fluid ounce.</summary>
     Imperial,
-
-    /// <summary>The round spoons of food labels: 5 and 15 mL.</summary>
-    Metric,
 }

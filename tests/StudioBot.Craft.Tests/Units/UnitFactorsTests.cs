@@ -30,16 +30,16 @@ public sealed class UnitFactorsTests
     [Fact]
     public void Volumes_agree()
     {
-        Close(Theirs.Volume.FromUsOunces(1).Milliliters, Full("fl oz", Ours.UnitSystem.Us));
-        Close(Theirs.Volume.FromImperialOunces(1).Milliliters, Full("fl oz", Ours.UnitSystem.Imperial));
-        Close(Theirs.Volume.FromUsPints(1).Milliliters, Full("pint", Ours.UnitSystem.Us));
-        Close(Theirs.Volume.FromImperialPints(1).Milliliters, Full("pint", Ours.UnitSystem.Imperial));
-        Close(Theirs.Volume.FromUsQuarts(1).Milliliters, Full("quart", Ours.UnitSystem.Us));
-        Close(Theirs.Volume.FromUsGallons(1).Milliliters, Full("gallon", Ours.UnitSystem.Us));
-        Close(Theirs.Volume.FromImperialGallons(1).Milliliters, Full("gallon", Ours.UnitSystem.Imperial));
-        Close(Theirs.Volume.FromUsTeaspoons(1).Milliliters, Full("tsp", Ours.UnitSystem.Us));
-        Close(Theirs.Volume.FromUsTablespoons(1).Milliliters, Full("tbsp", Ours.UnitSystem.Us));
-        Close(Theirs.Volume.FromMetricTeaspoons(1).Milliliters, Full("tsp", Ours.UnitSystem.Metric));
+        Close(Theirs.Volume.FromUsOunces(1).Milliliters, Full("fl oz", Ours.UnitOrigin.Us));
+        Close(Theirs.Volume.FromImperialOunces(1).Milliliters, Full("fl oz", Ours.UnitOrigin.Imperial));
+        Close(Theirs.Volume.FromUsPints(1).Milliliters, Full("pint", Ours.UnitOrigin.Us));
+        Close(Theirs.Volume.FromImperialPints(1).Milliliters, Full("pint", Ours.UnitOrigin.Imperial));
+        Close(Theirs.Volume.FromUsQuarts(1).Milliliters, Full("quart", Ours.UnitOrigin.Us));
+        Close(Theirs.Volume.FromUsGallons(1).Milliliters, Full("gallon", Ours.UnitOrigin.Us));
+        Close(Theirs.Volume.FromImperialGallons(1).Milliliters, Full("gallon", Ours.UnitOrigin.Imperial));
+        Close(Theirs.Volume.FromUsTeaspoons(1).Milliliters, Full("tsp", Ours.UnitOrigin.Us));
+        Close(Theirs.Volume.FromUsTablespoons(1).Milliliters, Full("tbsp", Ours.UnitOrigin.Us));
+        Close(Theirs.Volume.FromMetricTeaspoons(1).Milliliters, Full("tsp", Ours.UnitOrigin.Metric));
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public sealed class UnitFactorsTests
             Ours.RotationalSpeed.FromRevolutionsPerMinute(120).RadiansPerSecond);
     }
 
-    private static double Full(string word, Ours.UnitSystem system) =>
+    private static double Full(string word, Ours.UnitOrigin system) =>
         Assert.IsType<Ours.UnitName.OfVolume>(Ours.UnitNames.Find(word, system)).One.Millilitres;
 
     private static void Close(double expected, double actual) =>

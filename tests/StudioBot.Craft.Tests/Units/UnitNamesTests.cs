@@ -6,25 +6,25 @@ public sealed class UnitNamesTests
 {
     [Theory]
     // the same word is another size to another person
-    [InlineData("fl oz", UnitSystem.Us, 29.5735295625)] // US unit tables
-    [InlineData("fl oz", UnitSystem.Imperial, 28.4130625)] // imperial unit tables
-    [InlineData("pint", UnitSystem.Us, 473.176473)] // 16 US fluid ounces
-    [InlineData("pint", UnitSystem.Imperial, 568.26125)] // 20 imperial fluid ounces
-    [InlineData("tsp", UnitSystem.Us, 4.92892159375)] // US unit tables
-    [InlineData("tsp", UnitSystem.Metric, 5)] // 21 CFR 101.9
-    [InlineData("tablespoons", UnitSystem.Metric, 15)] // 21 CFR 101.9
+    [InlineData("fl oz", UnitOrigin.Us, 29.5735295625)] // US unit tables
+    [InlineData("fl oz", UnitOrigin.Imperial, 28.4130625)] // imperial unit tables
+    [InlineData("pint", UnitOrigin.Us, 473.176473)] // 16 US fluid ounces
+    [InlineData("pint", UnitOrigin.Imperial, 568.26125)] // 20 imperial fluid ounces
+    [InlineData("tsp", UnitOrigin.Us, 4.92892159375)] // US unit tables
+    [InlineData("tsp", UnitOrigin.Metric, 5)] // 21 CFR 101.9
+    [InlineData("tablespoons", UnitOrigin.Metric, 15)] // 21 CFR 101.9
     // nobody measures paint in imperial spoons
-    [InlineData("tsp", UnitSystem.Imperial, 5)]
+    [InlineData("tsp", UnitOrigin.Imperial, 5)]
     // a word that names its system is not asked whose it is
-    [InlineData("imperial pint", UnitSystem.Us, 568.26125)]
-    [InlineData("Metric Teaspoons", UnitSystem.Us, 5)]
-    [InlineData("US fl oz", UnitSystem.Imperial, 29.5735295625)]
+    [InlineData("imperial pint", UnitOrigin.Us, 568.26125)]
+    [InlineData("Metric Teaspoons", UnitOrigin.Us, 5)]
+    [InlineData("US fl oz", UnitOrigin.Imperial, 29.5735295625)]
     // what every studio has
-    [InlineData("mL", UnitSystem.Us, 1)]
-    [InlineData("Litres", UnitSystem.Imperial, 1000)]
-    [InlineData("scoops", UnitSystem.Us, 20)] // common practice
-    [InlineData("drops", UnitSystem.Us, 0.05)] // USP <1101>
-    public void A_measure_is_read_as_the_person_means_it(string word, UnitSystem system, double millilitres)
+    [InlineData("mL", UnitOrigin.Us, 1)]
+    [InlineData("Litres", UnitOrigin.Imperial, 1000)]
+    [InlineData("scoops", UnitOrigin.Us, 20)] // common practice
+    [InlineData("drops", UnitOrigin.Us, 0.05)] // USP <1101>
+    public void A_measure_is_read_as_the_person_means_it(string word, UnitOrigin system, double millilitres)
     {
         var unit = Assert.IsType<UnitName.OfVolume>(UnitNames.Find(word, system));
 
