@@ -52,17 +52,24 @@ internal static class WeighingLikelihood
         DryingPiece piece)
     {
         // One pass: weighted sums of y = m − ρ about the first y, so that no digits are lost to the panel's mass.
-        double sumLog = 0, weights = 0, first = 0, second = 0, origin = grams[^1];
+        // Variances are multiplied and their logarithm taken once: it costs as much as all the rest of the loop.
+        double sumLog = 0, product = 1, weights = 0, first = 0, second = 0, origin = grams[^1];
         var atLine = ToGoAtLine * piece.Water.Grams;
         for (var i = 0; i < days.Length; i++)
         {
             var toGo = atLine * Math.Exp(Math.Min((ready - days[i]) / tau, SteepestLog));
             var v = variance + ModelError * ModelError * toGo * toGo;
             var y = grams[i] - origin - toGo;
-            sumLog += Math.Log(v);
-            weights += 1 / v;
-            first += y / v;
-            second += y * y / v;
+            var weight = 1 / v;
+            product *= v;
+            weights += weight;
+            first += y * weight;
+            second += y * y * weight;
+            if (product is > 1e200 or < 1e-200)
+            {
+                sumLog += Math.Log(product);
+                product = 1;
+            }
         }
 
         if (piece.Dry is { } dry)
@@ -75,7 +82,7 @@ internal static class WeighingLikelihood
             second += y * y / v;
         }
 
-        return -(sumLog + second - first * first / weights + Math.Log(weights)) / 2;
+        return -(sumLog + second - first * first / weights + Math.Log(product * weights)) / 2;
     }
 
     private static double LogSum(ReadOnlySpan<double> logs)

@@ -52,7 +52,8 @@ public sealed class DryingFitTests
     [Fact]
     public void A_straight_loss_says_nothing_yet()
     {
-        Assert.IsType<Finding<DryingCurve>.None>(Fit([Weigh(0, 320), Weigh(10, 318), Weigh(25, 315), Weigh(40, 312)], 0.1));
+        Assert.IsType<Finding<DryingCurve>.None>(
+            Fit([Weigh(0, 320), Weigh(10, 318), Weigh(25, 315), Weigh(40, 312)], 0.1));
         Assert.IsType<Finding<DryingCurve>.None>(Fit([Weigh(0, 320), Weigh(10, 318), Weigh(20, 316)], 0.1));
     }
 
