@@ -14,7 +14,8 @@ public sealed class ResinTests
 
     [Fact]
     public void The_parts_always_make_the_whole() =>
-        Gen.Select(Gen.Double[0.5, 100], Gen.Double[0.5, 100], Gen.Double[1, 5000], Gen.Bool).Sample((a, b, total, mass) =>
+        Gen.Select(Gen.Double[0.5, 100], Gen.Double[0.5, 100], Gen.Double[1, 5000], Gen.Bool).Sample(
+            (a, b, total, mass) =>
         {
             var kit = Kit(a, b, mass ? RatioBy.Mass : RatioBy.Volume);
             return Math.Abs(kit.Split(Volume.FromMillilitres(total)).Volume.Millilitres / total - 1) < 1e-9
@@ -42,7 +43,8 @@ public sealed class ResinTests
     public void Three_parts_are_no_resin() => Assert.Throws<ArgumentException>(
         () => new Resin(new MixRatio([1, 1, 1]), Density(1.1), Density(1)));
 
-    private static Resin Kit(double a, double b, RatioBy by) => new(new MixRatio([a, b], by), Density(1.13), Density(0.97));
+    private static Resin Kit(double a, double b, RatioBy by) =>
+        new(new MixRatio([a, b], by), Density(1.13), Density(0.97));
 
     private static Density Density(double value) => StudioBot.Craft.Units.Density.FromGramsPerMillilitre(value);
 }

@@ -6,8 +6,8 @@ namespace StudioBot.Craft.Tests.Costs;
 public sealed class BalanceTests
 {
     private static readonly Gen<SharedCost> Cost =
-        Gen.Select(Gen.Long[1, 6], Gen.Long[-5000, 50_000], Gen.Decimal[0.1m, 100m].Array[1, 6], (payer, cents, weights) =>
-            new SharedCost(payer, new Money(cents), [.. weights.Select((weight, i) => new CostShare(i + 1, weight))]));
+        Gen.Select(Gen.Long[1, 6], Gen.Long[-5000, 50_000], Gen.Decimal[0.1m, 100m].Array[1, 6],
+            (payer, cents, weights) => new SharedCost(payer, new Money(cents), [.. weights.Select((weight, i) => new CostShare(i + 1, weight))]));
 
     private static readonly Gen<Transfer> Paid =
         Gen.Select(Gen.Long[1, 6], Gen.Long[1, 6], Gen.Long[1, 10_000], (from, to, cents) =>
@@ -34,7 +34,8 @@ public sealed class BalanceTests
     {
         // 30.00 by three equal shares: 10.00 each.
         var balances = Balance.Of(
-            [new SharedCost(1, Money.From(30), [new(1, 1), new(2, 1), new(3, 1)])], [new Transfer(2, 1, Money.From(10))]);
+            [new SharedCost(1, Money.From(30), [new(1, 1), new(2, 1), new(3, 1)])],
+            [new Transfer(2, 1, Money.From(10))]);
 
         Assert.Equal(
             [new Balance(1, Money.From(10)), new Balance(2, default), new Balance(3, Money.From(-10))], balances);

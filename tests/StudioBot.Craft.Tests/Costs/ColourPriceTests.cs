@@ -14,7 +14,8 @@ public sealed class ColourPriceTests
                 var one = Price(cents, 10, dose, 20);
                 var other = Price(others, 50, 1, per);
                 var even = Assert.IsType<Finding<Mass>.Found>(one.BreakEven(other)).Value;
-                return Math.Abs(1 - (other with { Dose = even }).PerHundredMillilitres / one.PerHundredMillilitres) < 1e-9m;
+                var cost = (other with { Dose = even }).PerHundredMillilitres;
+                return Math.Abs(1 - cost / one.PerHundredMillilitres) < 1e-9m;
             });
 
     [Fact]

@@ -11,7 +11,11 @@ public sealed class PieceCostTests
             (materials, minutes, rate, overhead) =>
             {
                 var cost = new PieceCost(
-                    new Money(materials), TimeSpan.FromMinutes(minutes), new Money(rate), new Money(overhead), new Money(150));
+                    new Money(materials),
+                    TimeSpan.FromMinutes(minutes),
+                    new Money(rate),
+                    new Money(overhead),
+                    new Money(150));
                 return cost.Total == cost.Materials + cost.Work + cost.Overhead;
             });
 

@@ -5,7 +5,9 @@ namespace StudioBot.Craft.Tests.Stock;
 
 public sealed class DrawTests
 {
-    private static readonly OpenLot Old = new("M-6", 100), Stopped = new("M-7", 500, IsStopped: true), New = new("M-8", 300);
+    private static readonly OpenLot Old = new("M-6", 100);
+    private static readonly OpenLot Stopped = new("M-7", 500, IsStopped: true);
+    private static readonly OpenLot New = new("M-8", 300);
 
     [Fact]
     public void The_oldest_lot_goes_first_and_a_stopped_one_never()
