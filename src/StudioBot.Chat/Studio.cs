@@ -1,4 +1,5 @@
 using StudioBot.Chat.Reading;
+using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
 
@@ -27,6 +28,21 @@ public sealed class Studio
 
     /// <summary>Whether it is the invented studio.</summary>
     public bool IsSample { get; }
+
+    /// <summary>The technique of this name, or the usual one, with this studio's own film where it found one.</summary>
+    /// <param name="name">As the vocabulary calls it; none: the usual one.</param>
+    internal Technique Technique(string? name)
+    {
+        var technique = name is null
+            ? Practice.Pours.UsualTechnique.Value
+            : Practice.Techniques.First(one => one.Name == name);
+        var own = View.Studio.TechniqueOverrides().FirstOrDefault(one => one.Name == technique.Name);
+        return own is null ? technique : technique with
+        {
+            Laid = own.Laid is { } laid ? new FilmRange(laid * 0.8, laid, laid * 1.25) : technique.Laid,
+            RunOff = own.RunOff ?? technique.RunOff,
+        };
+    }
 
     /// <summary>The words of this studio, gathered at the first message.</summary>
     internal Vocabulary Vocabulary => _vocabulary.Value;
