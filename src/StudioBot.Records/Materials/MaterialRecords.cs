@@ -1,0 +1,152 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using StudioBot.Craft.Costs;
+
+namespace StudioBot.Records.Materials;
+
+/// <summary>What the studio works with, and how much of it is there.</summary>
+public sealed class MaterialRecords
+{
+    private static readonly StoredWords<MaterialForm> Forms = new(
+        (MaterialForm.Liquid, "liquid"),
+        (MaterialForm.Powder, "powder"),
+        (MaterialForm.Counted, "counted"),
+        (MaterialForm.Mixture, "mixture"),
+        (MaterialForm.ResinA, "resin_a"),
+        (MaterialForm.HardenerB, "hardener_b"));
+
+    private readonly SqliteConnection connection;
+
+    internal MaterialRecords(SqliteConnection connection) => this.connection = connection;
+
+    private const string Named = """
+        select id, name, form, density_grams_per_millilitre as density, teaspoon_milligrams as teaspoonMilligrams,
+               solids_share as solidsShare, low_microlitres as lowMicrolitres, low_milligrams as lowMilligrams,
+               low_pieces as lowPieces
+        from material
+        order by id
+        """;
+
+    private const string Packed = """
+        select material_id as materialId, microlitres, milligrams, pieces, price_cents as priceCents
+        from pack
+        order by material_id, coalesce(microlitres, milligrams, pieces), id
+        """;
+
+    /// <summary>All materials, in the order they were named.</summary>
+    public IReadOnlyList<Material> All()
+    {
+        var packs = connection.Query<PackRow>(Packed).ToLookup(row => row.MaterialId, row => row.From());
+        return [.. connection.Query<Row>(Named).Select(row => row.From([.. packs[row.Id]]))];
+    }
+
+    private const string LeftOfLots = """
+        select material.id, material.form,
+               coalesce(sum(lot.left_microlitres), 0) as microlitres,
+               coalesce(sum(lot.left_milligrams), 0) as milligrams,
+               coalesce(sum(lot.left_pieces), 0) as pieces
+        from material
+        left join lot on lot.material_id = material.id
+        group by material.id
+        order by material.id
+        """;
+
+    /// <summary>What is left of every material.</summary>
+    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(LeftOfLots).Select(row => row.From())];
+
+    private const string NewOne = """
+        insert into material (
+            name, form, density_grams_per_millilitre, teaspoon_milligrams, solids_share,
+            low_microlitres, low_milligrams, low_pieces)
+        values ($name, $form, $density, $teaspoon, $solids, $lowMicrolitres, $lowMilligrams, $lowPieces)
+        returning id
+        """;
+
+    private const string NewPack = """
+        insert into pack (material_id, microlitres, milligrams, pieces, price_cents)
+        values ($material, $microlitres, $milligrams, $pieces, $price)
+        """;
+
+    /// <summary>Names a material.</summary>
+    /// <exception cref="ArgumentException">Its low level or a pack is not measured as its form is.</exception>
+    /// <exception cref="SqliteException">The name is taken, or a figure is out of its range.</exception>
+    public Material Add(NewMaterial material)
+    {
+        Measure.Check(material.Form, [material.Low, .. material.Packs.Select(pack => pack.Holds)]);
+        var low = AmountColumns.Of(material.Low);
+        var id = connection.ExecuteScalar<long>(NewOne, new
+        {
+            name = material.Name,
+            form = Forms.Of(material.Form),
+            density = material.Density?.GramsPerMillilitre,
+            teaspoon = material.GramsPerTeaspoon is { } spoon ? Booked.Milligrams(spoon) : (long?)null,
+            solids = material.SolidsShare,
+            lowMicrolitres = low.Microlitres,
+            lowMilligrams = low.Milligrams,
+            lowPieces = low.Pieces,
+        });
+        connection.Execute(NewPack, material.Packs.Select(pack => PackColumns(id, pack)));
+        return All().Single(one => one.Id == id);
+    }
+
+    private static object PackColumns(long material, Pack pack)
+    {
+        var (microlitres, milligrams, pieces) = AmountColumns.Of(pack.Holds);
+        return new { material, microlitres, milligrams, pieces, price = pack.Price?.Cents };
+    }
+
+    private sealed record Row(
+        long Id,
+        string Name,
+        string Form,
+        double? Density,
+        long? TeaspoonMilligrams,
+        double? SolidsShare,
+        long? LowMicrolitres,
+        long? LowMilligrams,
+        long? LowPieces)
+    {
+        public Material From(IReadOnlyList<Pack> packs) => new(
+            Id,
+            Name,
+            Forms.Read(Form),
+            Density is { } known ? Craft.Units.Density.FromGramsPerMillilitre(known) : null,
+            TeaspoonMilligrams is { } spoon ? Booked.Mass(spoon) : null,
+            SolidsShare,
+            new AmountColumns(LowMicrolitres, LowMilligrams, LowPieces).From(),
+            packs);
+    }
+
+    private sealed record PackRow(
+        long MaterialId,
+        long? Microlitres,
+        long? Milligrams,
+        long? Pieces,
+        long? PriceCents)
+    {
+        public Pack From() => new(
+            new AmountColumns(Microlitres, Milligrams, Pieces).Known(),
+            PriceCents is { } cents ? new Money(cents) : null);
+    }
+
+    // Settable, not positional: a sum over no rows has no declared type for a constructor to be matched by.
+    private sealed record LevelRow
+    {
+        public long Id { get; init; }
+
+        public string Form { get; init; } = string.Empty;
+
+        public long Microlitres { get; init; }
+
+        public long Milligrams { get; init; }
+
+        public long Pieces { get; init; }
+
+        public Level From() => new(Id, Forms.Read(Form) switch
+        {
+            MaterialForm.Powder => new Amount.ByMass(Booked.Mass(Milligrams)),
+            MaterialForm.Counted => new Amount.ByCount(checked((int)Pieces)),
+            _ => new Amount.ByVolume(Booked.Volume(Microlitres)),
+        });
+    }
+}

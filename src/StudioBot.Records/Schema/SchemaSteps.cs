@@ -1,0 +1,59 @@
+using System.Globalization;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace StudioBot.Records.Schema;
+
+/// <summary>The numbered scripts that make a studio's file, applied in order and one transaction each.</summary>
+internal static class SchemaSteps
+{
+    private const string Folder = "StudioBot.Records.Schema.";
+
+    // Ordered by their number; the first is 1 and none is missing.
+    private static readonly IReadOnlyList<string> Scripts = [.. Embedded().Order(StringComparer.Ordinal)];
+
+    /// <summary>The version a file has when every step was applied.</summary>
+    public static int Newest => Scripts.Count;
+
+    /// <summary>Applies what this file has not yet seen; a file that is up to date is left alone.</summary>
+    /// <exception cref="NewerStudioException">The file was written by a newer program.</exception>
+    public static void Apply(SqliteConnection connection)
+    {
+        var version = VersionOf(connection);
+        if (version > Newest)
+        {
+            throw new NewerStudioException(version, Newest);
+        }
+
+        for (var step = version; step < Newest; step++)
+        {
+            ApplyOne(connection, Scripts[step], step + 1);
+        }
+    }
+
+    /// <summary>How many steps this file has seen; 0 for a new one.</summary>
+    public static int VersionOf(SqliteConnection connection) =>
+        connection.ExecuteScalar<int>("pragma user_version");
+
+    private static void ApplyOne(SqliteConnection connection, string script, int number)
+    {
+        using var transaction = connection.BeginTransaction(deferred: false);
+        connection.Execute(Text(script));
+
+        // A pragma takes no parameter; the number is our own.
+        connection.Execute(string.Create(CultureInfo.InvariantCulture, $"pragma user_version = {number}"));
+        transaction.Commit();
+    }
+
+    private static IEnumerable<string> Embedded() =>
+        typeof(SchemaSteps).Assembly.GetManifestResourceNames()
+            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal));
+
+    private static string Text(string script)
+    {
+        using var stream = typeof(SchemaSteps).Assembly.GetManifestResourceStream(script)
+            ?? throw new InvalidOperationException($"The schema step {script} is not embedded.");
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}

@@ -1,0 +1,186 @@
+using System.Collections.Concurrent;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using StudioBot.Records.Schema;
+
+namespace StudioBot.Records;
+
+/// <summary>One studio's file: one writer lane, and readers that never wait for it.</summary>
+/// <remarks>Everything is synchronous: the file database answers on the thread that asks.</remarks>
+public sealed class StudioFile : IDisposable
+{
+    private const int SecondsToWait = 5;
+
+    private const string Pragmas = """
+        pragma busy_timeout = 5000;
+        pragma synchronous = full;
+        pragma foreign_keys = on;
+        pragma journal_size_limit = 67108864;
+        pragma trusted_schema = off;
+        """;
+
+    private static readonly TimeSpan LaneWait = TimeSpan.FromSeconds(30);
+
+    private readonly Lock lane = new();
+    private readonly ConcurrentBag<SqliteConnection> readers = [];
+    private readonly SqliteConnection writer;
+    private readonly FileClaim? claim;
+
+    private StudioFile(SqliteConnection writer, FileClaim? claim)
+    {
+        this.writer = writer;
+        this.claim = claim;
+    }
+
+    // Only a file can be read beside its writer; a studio in memory lives in the writer's connection.
+    private bool IsFile => claim is not null;
+
+    /// <summary>Opens the studio in this file and keeps it from others; makes it, with its schema, where there is none.
+    /// </summary>
+    /// <exception cref="StudioInUseException">Another program has it open.</exception>
+    /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
+    /// <exception cref="IOException">The folder is missing, or the disk says no.</exception>
+    /// <exception cref="SqliteException">The file is damaged or is no studio.</exception>
+    public static StudioFile Open(string path)
+    {
+        var claim = FileClaim.On(path);
+        try
+        {
+            return new StudioFile(Prepared(path, SqliteOpenMode.ReadWriteCreate, "pragma journal_mode = wal;"), claim);
+        }
+        catch
+        {
+            claim.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>A studio that is gone when it is closed. Here a reader does wait for the writer.</summary>
+    public static StudioFile OpenInMemory() =>
+        new(Prepared(":memory:", SqliteOpenMode.ReadWriteCreate, string.Empty), null);
+
+    /// <summary>Takes the lane and does all of this or, when it throws, nothing of it.</summary>
+    /// <exception cref="InvalidOperationException">This thread already writes.</exception>
+    /// <exception cref="TimeoutException">The lane stayed taken for 30 s.</exception>
+    public void Write(Action<StudioSession> work) => Write(session =>
+    {
+        work(session);
+        return true;
+    });
+
+    /// <inheritdoc cref="Write(Action{StudioSession})"/>
+    public T Write<T>(Func<StudioSession, T> work) => InLane(() =>
+    {
+        using var transaction = writer.BeginTransaction(deferred: false);
+        var result = work(new StudioSession(writer));
+        transaction.Commit();
+        return result;
+    });
+
+    /// <summary>Looks at the studio as it was at the last commit; nothing can be written on the way.</summary>
+    /// <remarks>What is returned must be whole: the view ends with the call.</remarks>
+    /// <exception cref="InvalidOperationException">This thread is writing: a session reads for itself.</exception>
+    public T Read<T>(Func<StudioView, T> look)
+    {
+        RefuseInsideLane();
+        return IsFile ? ReadBeside(look) : InLane(() => ReadOn(writer, look));
+    }
+
+    /// <summary>Closes the file and lets others have it. Nothing may be reading or writing any more.</summary>
+    public void Dispose()
+    {
+        while (readers.TryTake(out var reader))
+        {
+            reader.Dispose();
+        }
+
+        writer.Dispose();
+        claim?.Dispose();
+    }
+
+    private T ReadBeside<T>(Func<StudioView, T> look)
+    {
+        var reader = readers.TryTake(out var kept)
+            ? kept
+            : Opened(writer.DataSource, SqliteOpenMode.ReadWrite);
+        try
+        {
+            return ReadOn(reader, look);
+        }
+        finally
+        {
+            readers.Add(reader);
+        }
+    }
+
+    private static T ReadOn<T>(SqliteConnection connection, Func<StudioView, T> look)
+    {
+        connection.Execute("pragma query_only = on");
+        try
+        {
+            using var snapshot = connection.BeginTransaction(deferred: true);
+            return look(new StudioView(connection));
+        }
+        finally
+        {
+            connection.Execute("pragma query_only = off");
+        }
+    }
+
+    private T InLane<T>(Func<T> work)
+    {
+        RefuseInsideLane();
+        if (!lane.TryEnter(LaneWait))
+        {
+            throw new TimeoutException($"The studio's writer lane stayed taken for {LaneWait.TotalSeconds} s.");
+        }
+
+        try
+        {
+            return work();
+        }
+        finally
+        {
+            lane.Exit();
+        }
+    }
+
+    private void RefuseInsideLane()
+    {
+        if (lane.IsHeldByCurrentThread)
+        {
+            throw new InvalidOperationException("This thread already has the studio: use the session it was given.");
+        }
+    }
+
+    private static SqliteConnection Prepared(string source, SqliteOpenMode mode, string first)
+    {
+        var connection = Opened(source, mode);
+        try
+        {
+            connection.Execute(first + Pragmas);
+            SchemaSteps.Apply(connection);
+            return connection;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    // Without the library's pool: closing the studio must close its file.
+    private static SqliteConnection Opened(string source, SqliteOpenMode mode)
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+        {
+            DataSource = source,
+            Mode = mode,
+            Pooling = false,
+            DefaultTimeout = SecondsToWait,
+        }.ToString());
+        connection.Open();
+        connection.Execute(Pragmas);
+        return connection;
+    }
+}

@@ -1,0 +1,49 @@
+using Microsoft.Data.Sqlite;
+using StudioBot.Records.House;
+using StudioBot.Records.Materials;
+using StudioBot.Records.Members;
+using StudioBot.Records.Pieces;
+using StudioBot.Records.Recipes;
+using StudioBot.Records.Rooms;
+
+namespace StudioBot.Records;
+
+/// <summary>The studio at one moment, to look at: what tries to write here is refused by the file itself.</summary>
+public class StudioView
+{
+    internal StudioView(SqliteConnection connection)
+    {
+        Studio = new StudioRecords(connection);
+        Members = new MemberRecords(connection);
+        Rooms = new RoomRecords(connection);
+        Materials = new MaterialRecords(connection);
+        Lots = new LotRecords(connection);
+        Recipes = new RecipeRecords(connection);
+        Batches = new BatchRecords(connection);
+        Pieces = new PieceRecords(connection);
+    }
+
+    /// <summary>What the studio has set.</summary>
+    public StudioRecords Studio { get; }
+
+    /// <summary>Who belongs to it.</summary>
+    public MemberRecords Members { get; }
+
+    /// <summary>Its rooms, their air and their shelves.</summary>
+    public RoomRecords Rooms { get; }
+
+    /// <summary>What it works with, and how much is there.</summary>
+    public MaterialRecords Materials { get; }
+
+    /// <summary>What was bought when.</summary>
+    public LotRecords Lots { get; }
+
+    /// <summary>Its saved mixtures.</summary>
+    public RecipeRecords Recipes { get; }
+
+    /// <summary>What was mixed.</summary>
+    public BatchRecords Batches { get; }
+
+    /// <summary>What was poured.</summary>
+    public PieceRecords Pieces { get; }
+}
