@@ -19,6 +19,9 @@ internal abstract record Delivery
     /// <summary>Nobody knows whether it arrived: the answer was lost on the way.</summary>
     public sealed record Unclear(string Why) : Delivery;
 
-    /// <summary>Trying again never will help.</summary>
+    /// <summary>This message will never be taken, others may be.</summary>
+    public sealed record Refused(string Why) : Delivery;
+
+    /// <summary>Nothing will reach this chat any more, until somebody writes from there.</summary>
     public sealed record Gone(string Why) : Delivery;
 }

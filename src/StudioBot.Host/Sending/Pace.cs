@@ -10,16 +10,22 @@ internal sealed class Pace(TimeProvider time)
 
     private readonly Lock turn = new();
     private readonly Window all = new(25, Second);
-    private readonly Dictionary<long, Room> chats = [];
+    private readonly Dictionary<long, Limit> chats = [];
 
-    /// <summary>When this chat may next be written to; now or earlier where nothing stands against it.</summary>
-    public DateTimeOffset Opens(long chat)
+    /// <summary>Who has to wait at this moment, and until when the next one has to.</summary>
+    public PaceNow Look()
     {
+        var now = time.GetUtcNow();
         lock (turn)
         {
-            var here = chats.TryGetValue(chat, out var room) ? room.Opens() : DateTimeOffset.MinValue;
-            var everywhere = all.Opens();
-            return here > everywhere ? here : everywhere;
+            var resting = chats.Where(chat => chat.Value.Opens() > now).ToList();
+            var openings = resting.Select(chat => chat.Value.Opens()).Append(all.Opens())
+                .Where(opens => opens > now)
+                .ToList();
+            return new PaceNow(
+                all.Opens() > now,
+                [.. resting.Select(chat => chat.Key)],
+                openings.Count > 0 ? openings.Min() : null);
         }
     }
 
@@ -31,29 +37,20 @@ internal sealed class Pace(TimeProvider time)
         {
             Forget(now);
             all.Note(now);
-            RoomOf(chat).Note(now);
+            LimitOf(chat).Note(now);
         }
     }
 
-    /// <summary>Leaves this chat alone until then, whatever waits for it.</summary>
-    public void Hold(long chat, DateTimeOffset until)
+    private Limit LimitOf(long chat)
     {
-        lock (turn)
-        {
-            RoomOf(chat).Hold(until);
-        }
-    }
-
-    private Room RoomOf(long chat)
-    {
-        if (!chats.TryGetValue(chat, out var room))
+        if (!chats.TryGetValue(chat, out var limit))
         {
             // Groups have negative numbers.
-            room = new Room(chat < 0 ? new Window(18, Minute) : new Burst(3, Second));
-            chats.Add(chat, room);
+            limit = chat < 0 ? new Window(18, Minute) : new Burst(3, Second);
+            chats.Add(chat, limit);
         }
 
-        return room;
+        return limit;
     }
 
     private void Forget(DateTimeOffset now)
@@ -67,19 +64,6 @@ internal sealed class Pace(TimeProvider time)
         {
             chats.Remove(chat);
         }
-    }
-
-    private sealed class Room(Limit limit)
-    {
-        private DateTimeOffset held = DateTimeOffset.MinValue;
-
-        public DateTimeOffset Opens() => held > limit.Opens() ? held : limit.Opens();
-
-        public bool IsQuiet(DateTimeOffset now) => held <= now && limit.IsQuiet(now);
-
-        public void Hold(DateTimeOffset until) => held = until > held ? until : held;
-
-        public void Note(DateTimeOffset now) => limit.Note(now);
     }
 
     private abstract class Limit

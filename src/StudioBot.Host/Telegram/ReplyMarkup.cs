@@ -1,5 +1,6 @@
 using System.Text;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Sending;
 
 namespace StudioBot.Host.Telegram;
 
@@ -11,6 +12,8 @@ internal static class ReplyMarkup
 
     // A message of nothing but blanks is refused; silence is no answer.
     private const string Nothing = "–";
+
+    private const string RepeatNote = "\n(You may have this twice: the line broke while it was sent.)";
 
     private enum Look
     {
@@ -29,6 +32,11 @@ internal static class ReplyMarkup
             .ToList();
         return parts.Count > 0 ? parts : [(Nothing, Nothing)];
     }
+
+    /// <summary>The same message, saying that it may have come before; unchanged where it is too long to say so.</summary>
+    public static Letter MaybeRepeated(Letter letter) => letter.Plain.Length + RepeatNote.Length > Longest
+        ? letter
+        : letter with { Html = letter.Html + RepeatNote, Plain = letter.Plain + RepeatNote };
 
     private static IEnumerable<Piece> LinesOf(Block block) => block switch
     {

@@ -94,7 +94,7 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
                 log.LogError("A message was not taken and goes out as plain text: {Why}", no.Message);
                 return await Deliver(attempt with { IsBare = true }, cancellation);
             case Refusal.Message:
-                return new Delivery.Gone(no.Message);
+                return new Delivery.Refused(no.Message);
             default:
                 return new Delivery.Again(null, no.Message);
         }
