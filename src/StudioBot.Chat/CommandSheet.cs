@@ -1,0 +1,26 @@
+using StudioBot.Chat.Reading;
+
+namespace StudioBot.Chat;
+
+/// <summary>All there is to say about one form of a command: help, menu, reader and tests take it from here.</summary>
+/// <param name="Word">The command word.</param>
+/// <param name="Room">Where help lists it.</param>
+/// <param name="Says">One line of help.</param>
+/// <param name="Takes">What it takes, in the order in which a doubtful word is offered to them.</param>
+/// <param name="Examples">Messages that work; the first is the one that errors and menus show.</param>
+public sealed record CommandSheet(
+    string Word,
+    Room Room,
+    string Says,
+    IReadOnlyList<Slot> Takes,
+    IReadOnlyList<string> Examples)
+{
+    /// <summary>Other words that mean the same: inflections, everyday names, two-word ones too.</summary>
+    public IReadOnlyList<string> Also { get; init; } = [];
+
+    /// <summary>Sentences that mean it without its word.</summary>
+    public IReadOnlyList<Cue> Cues { get; init; } = [];
+
+    /// <summary>Whether only stewards may.</summary>
+    public bool StewardsOnly { get; init; }
+}

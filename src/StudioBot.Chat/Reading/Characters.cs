@@ -1,0 +1,54 @@
+using System.Text;
+
+namespace StudioBot.Chat.Reading;
+
+/// <summary>Characters that phones put where people mean plainer ones; a message keeps its length, so places hold.</summary>
+internal static class Characters
+{
+    /// <summary>The message with look-alikes replaced one for one.</summary>
+    public static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var character in text)
+        {
+            plain.Append(Plain(character));
+        }
+
+        return plain.ToString();
+    }
+
+    /// <summary>Zero-width characters and signs of direction.</summary>
+    public static bool IsInvisible(char character) =>
+        character is '\u00ad' or '\u061c' or '\ufeff' or (>= '\u200b' and <= '\u200f')
+            or (>= '\u202a' and <= '\u202e') or (>= '\u2060' and <= '\u2064') or (>= '\u2066' and <= '\u206f');
+
+    /// <summary>The value of ½ and its like; none for other characters.</summary>
+    public static double? Fraction(char character) => character switch
+    {
+        '½' => 0.5,
+        '¼' => 0.25,
+        '¾' => 0.75,
+        '⅓' => 1 / 3.0,
+        '⅔' => 2 / 3.0,
+        '⅛' => 0.125,
+        '⅜' => 0.375,
+        '⅝' => 0.625,
+        '⅞' => 0.875,
+        _ => null,
+    };
+
+    private static char Plain(char character) => character switch
+    {
+        '\u00a0' or '\u2007' or '\u2009' or '\u200a' or '\u202f' or '\t' or '\r' => ' ',
+        '∶' or '：' => ':',
+        '×' or '✕' or '✖' => 'x',
+        '“' or '”' or '″' or '„' => '"',
+        '‘' or '’' or '′' or '`' => '\'',
+        '–' or '—' or '−' or '‐' or '‑' => '-',
+        '，' => ',',
+        '⁄' or '∕' => '/',
+        'º' or '˚' => '°',
+        >= '０' and <= '９' => (char)(character - '０' + '0'),
+        _ => character,
+    };
+}

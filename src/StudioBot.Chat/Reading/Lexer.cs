@@ -1,0 +1,210 @@
+using System.Globalization;
+using System.Text;
+
+namespace StudioBot.Chat.Reading;
+
+/// <summary>Cuts a message into numbers, words and marks, each with its place.</summary>
+internal sealed class Lexer
+{
+    // Beyond this nothing at a pour table is counted or measured.
+    private const double Absurd = 1e15;
+
+    private readonly string _text;
+    private readonly List<Token> _tokens = [];
+    private int _at;
+
+    private Lexer(string text) => _text = text;
+
+    /// <summary>The tokens of a message whose characters are already plain.</summary>
+    public static List<Token> Cut(string plain)
+    {
+        var lexer = new Lexer(plain);
+        while (lexer._at < plain.Length)
+        {
+            lexer.Next();
+        }
+
+        return lexer._tokens;
+    }
+
+    private char Now => _text[_at];
+
+    private char Peek(int ahead = 1) => _at + ahead < _text.Length ? _text[_at + ahead] : '\0';
+
+    private Token? Last => _tokens.Count > 0 ? _tokens[^1] : null;
+
+    private bool AfterNumber => Last is { Kind: TokenKind.Number } last && last.End == _at;
+
+    private void Next()
+    {
+        if (Now == '\n')
+        {
+            Add(TokenKind.NewLine, _at + 1, "\n");
+        }
+        else if (Now == ' ' || Characters.IsInvisible(Now))
+        {
+            _at++;
+        }
+        else if (StartsNumber())
+        {
+            Number();
+        }
+        else if (Characters.Fraction(Now) is { } fraction)
+        {
+            Add(TokenKind.Number, _at + 1, Now.ToString(), fraction);
+        }
+        else if (char.IsDigit(Now))
+        {
+            Foreign();
+        }
+        else if (char.IsLetter(Now) && !IsTimesSign())
+        {
+            Word();
+        }
+        else
+        {
+            Add(TokenKind.Mark, _at + (char.IsSurrogatePair(_text, _at) ? 2 : 1), Now.ToString());
+        }
+    }
+
+    private bool StartsNumber()
+    {
+        if (char.IsAsciiDigit(Now))
+        {
+            return true;
+        }
+
+        var pointed = Now == '.' && char.IsAsciiDigit(Peek()) && !AfterNumber;
+        var negative = Now == '-' && (char.IsAsciiDigit(Peek()) || (Peek() == '.' && char.IsAsciiDigit(Peek(2))))
+            && (_at == 0 || !char.IsLetterOrDigit(_text[_at - 1]));
+        return pointed || negative;
+    }
+
+    // The x of 30x40 or 12"x16": it stands behind a number or an inch mark, and before a number.
+    private bool IsTimesSign() => Now is 'x' or 'X' && char.IsAsciiDigit(Peek())
+        && Last is { } last && last.End == _at && (last.Kind == TokenKind.Number || last.Lower is "\"" or "'");
+
+    private void Number()
+    {
+        var start = _at;
+        var end = _at + (Now == '-' ? 1 : 0);
+        var hidden = false;
+        while (end < _text.Length)
+        {
+            var next = end + 1 < _text.Length ? _text[end + 1] : '\0';
+            var isInside = char.IsAsciiDigit(_text[end])
+                || (_text[end] is '.' or ',' && (char.IsAsciiDigit(next) || (next == '.' && _text[end] == '.')))
+                || (Characters.IsInvisible(_text[end]) && char.IsAsciiDigit(next) && (hidden = true));
+            if (!isInside)
+            {
+                break;
+            }
+
+            end++;
+        }
+
+        end = Exponent(end);
+        var typed = _text[start..end];
+        var (value, flaw) = hidden ? (0, NumberFlaw.Invisible) : NumberText.Read(typed);
+        if (flaw == NumberFlaw.NotANumber && NumberText.IsList(typed))
+        {
+            end = start + typed.IndexOf(',', StringComparison.Ordinal);
+            (value, flaw) = NumberText.Read(_text[start..end]);
+        }
+
+        if (end < _text.Length && flaw == NumberFlaw.None && Characters.Fraction(_text[end]) is { } fraction)
+        {
+            value += fraction;
+            end++;
+        }
+
+        Add(TokenKind.Number, end, typed, value, Math.Abs(value) > Absurd ? NumberFlaw.Absurd : flaw);
+        if (end < _text.Length && _text[end] == ',' && end + 1 < _text.Length && char.IsAsciiDigit(_text[end + 1]))
+        {
+            Add(TokenKind.Mark, end + 1, ",");
+        }
+    }
+
+    private int Exponent(int end)
+    {
+        var at = end;
+        if (at < _text.Length && _text[at] is 'e' or 'E')
+        {
+            at++;
+            at += at < _text.Length && _text[at] is '+' or '-' ? 1 : 0;
+            var digits = at;
+            while (at < _text.Length && char.IsAsciiDigit(_text[at]))
+            {
+                at++;
+            }
+
+            return at > digits ? at : end;
+        }
+
+        return end;
+    }
+
+    private void Foreign()
+    {
+        var end = _at;
+        while (end < _text.Length && char.IsDigit(_text[end]))
+        {
+            end++;
+        }
+
+        Add(TokenKind.Number, end, _text[_at..end], 0, NumberFlaw.ForeignDigits);
+    }
+
+    private void Word()
+    {
+        var glued = AfterNumber;
+        var end = _at;
+        var lower = new StringBuilder();
+        while (end < _text.Length)
+        {
+            var here = _text[end];
+            var next = end + 1 < _text.Length ? _text[end + 1] : '\0';
+            var joins = here is '-' or '_' && char.IsLetterOrDigit(next) && !glued;
+            if (char.IsLetter(here) || (char.IsAsciiDigit(here) && !glued) || joins)
+            {
+                // The x of 30cmx40cm ends the unit.
+                if (glued && here is 'x' or 'X' && char.IsAsciiDigit(next) && end > _at)
+                {
+                    break;
+                }
+
+                lower.Append(char.ToLowerInvariant(here));
+            }
+            else if (!(here == '\'' && lower.Length > 0 && char.IsLetter(next) && !glued) && !Characters.IsInvisible(here))
+            {
+                break;
+            }
+
+            end++;
+        }
+
+        // cm2 and cm²: an area's unit.
+        if (glued && end < _text.Length && _text[end] is '2' or '²' && (end + 1 == _text.Length || !char.IsLetterOrDigit(_text[end + 1])))
+        {
+            lower.Append('2');
+            end++;
+        }
+
+        var word = lower.ToString();
+        if (word is "nan" or "infinity" or "inf")
+        {
+            Add(TokenKind.Number, end, word, 0, NumberFlaw.NotANumber);
+        }
+        else
+        {
+            Add(TokenKind.Word, end, word);
+        }
+    }
+
+    private void Add(TokenKind kind, int end, string lower, double value = 0, NumberFlaw flaw = NumberFlaw.None)
+    {
+        var glued = _at > 0 && _text[_at - 1] != ' ' && Last is { } last && last.End == _at;
+        _tokens.Add(new Token(kind, _at, end, lower, glued) { Value = value, Flaw = flaw });
+        _at = end;
+    }
+}

@@ -1,0 +1,8 @@
+namespace StudioBot.Chat.Reading;
+
+/// <summary>What reading depends on beside the words: the studio's names, who writes, and when.</summary>
+/// <param name="Vocabulary">The studio's names.</param>
+/// <param name="Who">Who wrote it.</param>
+/// <param name="Local">When, in studio time.</param>
+/// <param name="CommandWords">All command words, which no remark may hold.</param>
+internal sealed record ReadingContext(Vocabulary Vocabulary, Speaker Who, DateTime Local, IReadOnlySet<string> CommandWords);

@@ -1,0 +1,270 @@
+using StudioBot.Craft.Surfaces;
+using StudioBot.Craft.Units;
+
+namespace StudioBot.Chat.Reading.Values;
+
+/// <summary>What is to be covered: <c>30cm panel</c>, <c>six 4in tiles</c>, <c>2 tiles 10cm + 1 panel 40cm</c>, <c>A4</c>.</summary>
+internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
+{
+    internal override IEnumerable<string> Lexicon => SurfaceWords.All;
+
+    internal override IReadOnlyCollection<Measure> Measures => [Measure.Length];
+
+    internal override int Take(PhraseDraft draft, int at)
+    {
+        var surface = draft.Of<SurfaceDraft>(this);
+        var atom = draft.Atoms[at];
+        return atom.Kind switch
+        {
+            AtomKind.Sizes => TakeSizes(draft, surface, at, atom.Parts),
+            AtomKind.Quantity when atom.Measures(Measure.Length) => TakeLength(draft, surface, at),
+            AtomKind.Word when SurfaceWords.Sheet(atom.Lower) is { } sheet => TakeSizes(draft, surface, at, [sheet.Width, sheet.Height]),
+            AtomKind.Word => TakeWord(draft, surface, at),
+            AtomKind.Number => TakeNumber(draft, surface, at),
+            AtomKind.Mark when atom.Lower is "+" or "&" && surface.Now.IsComplete => TakePlus(surface),
+            _ => 0,
+        };
+    }
+
+    internal override void Finish(PhraseDraft draft)
+    {
+        var surface = draft.Of<SurfaceDraft>(this);
+        if (!surface.Now.IsEmpty)
+        {
+            surface.Next();
+        }
+
+        if (surface.Groups.Count > 0 && SurfaceBuild.From(draft, surface, this) is { } set)
+        {
+            draft.Said.Put(this, set);
+        }
+    }
+
+    internal override IEnumerable<Meaning> Means(SurfaceSet value)
+    {
+        if (value.Groups.Count > 1)
+        {
+            yield return new("surfaces", string.Join('+', value.Groups.Select(group =>
+                $"{group.Count}*{Shape(group.Surface)} {string.Join('x', Sizes(group.Surface).Select(size => Figures.Of(size.Centimetres)))}")));
+        }
+        else
+        {
+            yield return new("shape", Shape(value.Groups[0].Surface));
+            foreach (var meaning in SizeMeanings(value.Groups[0].Surface))
+            {
+                yield return meaning;
+            }
+        }
+
+        if (value.Depth is { } depth)
+        {
+            yield return new("depth_cm", Figures.Of(depth.Centimetres));
+        }
+
+        yield return new("count", Figures.Of(value.Count));
+        yield return new("area_cm2", Figures.Of(value.Total.SquareCentimetres));
+    }
+
+    internal override string Say(SurfaceSet value) => Words(value);
+
+    /// <summary>The surfaces as one would type them.</summary>
+    public static string Words(SurfaceSet value) =>
+        string.Join(" + ", value.Groups.Select(group => (group.Count > 1 ? $"{group.Count} x " : "") + Words(group.Surface)))
+        + (value.Depth is { } depth ? $" {Figures.Typed(depth)} deep" : "");
+
+    private static string Words(Surface surface) => surface switch
+    {
+        Surface.Panel { IsSquare: true } square => $"{Figures.Typed(square.Width)} panel",
+        Surface.Panel panel => $"{Figures.Of(panel.Width.Centimetres)}x{Figures.Of(panel.Height.Centimetres)}cm panel",
+        Surface.Disc disc => $"{Figures.Typed(disc.Diameter)} round",
+        Surface.Oval oval => $"{Figures.Of(oval.Width.Centimetres)}x{Figures.Of(oval.Height.Centimetres)}cm oval",
+        Surface.Hexagon hexagon => $"{Figures.Typed(hexagon.AcrossFlats)} hexagon",
+        _ => "",
+    };
+
+    private static string Shape(Surface surface) => surface switch
+    {
+        Surface.Panel { IsSquare: true } => "square",
+        Surface.Panel => "rect",
+        Surface.Disc => "round",
+        Surface.Oval => "oval",
+        _ => "hexagon",
+    };
+
+    private static IEnumerable<Length> Sizes(Surface surface) => surface switch
+    {
+        Surface.Panel { IsSquare: true } square => [square.Width],
+        Surface.Panel panel => [panel.Width, panel.Height],
+        Surface.Disc disc => [disc.Diameter],
+        Surface.Oval oval => [oval.Width, oval.Height],
+        Surface.Hexagon hexagon => [hexagon.AcrossFlats],
+        _ => [],
+    };
+
+    private static IEnumerable<Meaning> SizeMeanings(Surface surface) => surface switch
+    {
+        Surface.Disc disc => [new("diameter_cm", Figures.Of(disc.Diameter.Centimetres))],
+        Surface.Hexagon hexagon => [new("width_cm", Figures.Of(hexagon.AcrossFlats.Centimetres))],
+        Surface.Panel panel => [new("width_cm", Figures.Of(panel.Width.Centimetres)), new("height_cm", Figures.Of(panel.Height.Centimetres))],
+        Surface.Oval oval => [new("width_cm", Figures.Of(oval.Width.Centimetres)), new("height_cm", Figures.Of(oval.Height.Centimetres))],
+        _ => [],
+    };
+
+    private static int TakeSizes(PhraseDraft draft, SurfaceDraft surface, int at, IReadOnlyList<double> sizes)
+    {
+        if (surface.Now.Sizes.Count > 0)
+        {
+            if (surface.Now.Count is null)
+            {
+                return 0;
+            }
+
+            surface.Next();
+        }
+
+        (surface.Now.Sizes, surface.Now.SizeAt) = (sizes, at);
+        var next = draft.At(at + 1);
+        if (next is not null && next.IsWord("deep", "depth"))
+        {
+            return 0;
+        }
+
+        return 1;
+    }
+
+    private static int TakeLength(PhraseDraft draft, SurfaceDraft surface, int at)
+    {
+        var atom = draft.Atoms[at];
+        if (draft.At(at + 1) is { } next && next.IsWord("deep", "depth", "sides", "edge", "edges"))
+        {
+            surface.Depth = (atom.Value, at);
+            return 2;
+        }
+
+        if (draft.At(at - 1) is not null && draft.Atoms[at - 1].IsWord("deep", "depth"))
+        {
+            surface.Depth = (atom.Value, at);
+            return 1;
+        }
+
+        return TakeSizes(draft, surface, at, [atom.Value]);
+    }
+
+    private static int TakeWord(PhraseDraft draft, SurfaceDraft surface, int at)
+    {
+        var atom = draft.Atoms[at];
+        if (atom.Lower is "corners" && surface.Now.Sizes.Count > 0)
+        {
+            surface.Now.AcrossCorners = true;
+            return 1;
+        }
+
+        if (atom.Lower == "set" && draft.At(at + 1) is { } of && of.IsWord("of") && draft.At(at + 2) is { IsNumber: true } && TakeNumber(draft, surface, at + 2) > 0)
+        {
+            return 3;
+        }
+
+        var shape = SurfaceWords.Shape(atom.Lower);
+        if (shape is null && !SurfaceWords.IsNoun(atom.Lower))
+        {
+            return 0;
+        }
+
+        StartNext(surface, shape, atom.Lower);
+        if (shape is not null)
+        {
+            if (surface.Now.Shape is { } before && before != shape && !(before is "rect" or "square" && shape is "rect" or "square"))
+            {
+                var first = surface.Now.ShapeAt;
+                draft.Slip(first, at - first + 1, "says two shapes at once");
+                return 1;
+            }
+
+            (surface.Now.Shape, surface.Now.ShapeAt) = (shape, at);
+            surface.Now.IsCoaster |= atom.Lower.StartsWith("coaster", StringComparison.Ordinal);
+        }
+        else
+        {
+            surface.Now.Noun = atom.Lower;
+        }
+
+        return 1 + CountBehind(draft, surface, at + 1);
+    }
+
+    // 2 tiles 10cm and a 40cm panel: a second noun behind a complete group begins the next.
+    private static void StartNext(SurfaceDraft surface, string? shape, string word)
+    {
+        var isNoun = shape is null || word.StartsWith("coaster", StringComparison.Ordinal);
+        if (isNoun && surface.Now is { IsComplete: true, Noun: not null, Count: not null })
+        {
+            surface.Next();
+        }
+    }
+
+    // 10cm tiles x 12.
+    private static int CountBehind(PhraseDraft draft, SurfaceDraft surface, int at)
+    {
+        if (surface.Now.Count is null && draft.At(at) is { } times && SizeJoiner.IsTimes(times) && draft.At(at + 1) is { IsNumber: true, IsWhole: true } count
+            && Flaws.In(draft, at + 1) is null && count.Value is >= 1 and <= 1000)
+        {
+            surface.Now.Count = (int)count.Value;
+            return 2;
+        }
+
+        return 0;
+    }
+
+    private static int TakePlus(SurfaceDraft surface)
+    {
+        surface.Next();
+        return 1;
+    }
+
+    private static int TakeNumber(PhraseDraft draft, SurfaceDraft surface, int at)
+    {
+        var atom = draft.Atoms[at];
+        var behind = at + 1;
+        if (draft.At(behind) is { } times && SizeJoiner.IsTimes(times))
+        {
+            behind++;
+        }
+
+        if (draft.At(behind) is not { } next || atom.IsHashed)
+        {
+            return 0;
+        }
+
+        var isBeforeSize = next.Kind == AtomKind.Sizes || next.Measures(Measure.Length);
+        var isBeforeNoun = next.Kind == AtomKind.Word && (SurfaceWords.Shape(next.Lower) is not null || SurfaceWords.IsNoun(next.Lower));
+        if (!isBeforeSize && !isBeforeNoun)
+        {
+            return 0;
+        }
+
+        // 30 round, 30 panel: a size whose unit is left out.
+        if (isBeforeNoun && !SurfaceWords.IsPlural(next.Lower) && atom.Value > 1 && surface.Now.Sizes.Count == 0 && !SizeFollows(draft, behind + 1))
+        {
+            var inUnits = draft.Context.Who.Units == UnitSystem.Us ? 2.54 : 1;
+            draft.Said.NoteList.Add($"{atom.Lower} taken as {(inUnits > 1 ? "inches" : "cm")}");
+            return TakeSizes(draft, surface, at, [atom.Value * inUnits]);
+        }
+
+        if (!atom.IsWhole || atom.Value is < 1 or > 1000)
+        {
+            var why = atom.Value < 1 ? "is too few: at least one" : atom.IsWhole ? "is more than a studio pours" : "is no whole number";
+            draft.Slip(at, atom.Value < 1 && isBeforeNoun ? behind - at + 1 : 1, why);
+            return behind - at;
+        }
+
+        if (surface.Now is { IsComplete: true, Count: not null } or { IsComplete: true, Noun: not null })
+        {
+            surface.Next();
+        }
+
+        surface.Now.Count = (int)atom.Value;
+        return behind - at;
+    }
+
+    private static bool SizeFollows(PhraseDraft draft, int at) =>
+        draft.At(at) is { } next && (next.Kind == AtomKind.Sizes || next.Measures(Measure.Length));
+}
