@@ -36,14 +36,16 @@ internal abstract record ChatEvent
     public sealed record Passed(string Why) : ChatEvent;
 
     /// <summary>Reads an update.</summary>
+    /// <param name="raw">As it came.</param>
+    /// <param name="ourId">Our own account there.</param>
     /// <exception cref="JsonException">It is none that we know the shape of.</exception>
-    public static ChatEvent Read(string raw)
+    public static ChatEvent Read(string raw, long ourId)
     {
         var update = JsonSerializer.Deserialize<Update>(raw, JsonBotAPI.Options) ?? throw new JsonException("Nothing.");
         return update switch
         {
-            { Message: { } message } => Reason(message) is { } why ? new Passed(why) : new Wrote(Of(message)),
-            { EditedMessage: { } edited } => Reason(edited) is { } why ? new Passed(why) : new Corrected(Of(edited)),
+            { Message: { } message } => Reason(message) is { } why ? new Passed(why) : new Wrote(Of(message, ourId)),
+            { EditedMessage: { } edited } => Reason(edited) is { } why ? new Passed(why) : new Corrected(Of(edited, ourId)),
             { CallbackQuery: { Data: { } data, Message: { } shown } press } =>
                 new Pressed(press.Id, data, Of(press.From, shown)),
             { CallbackQuery: not null } => new Passed("a press without its message"),
@@ -61,7 +63,7 @@ internal abstract record ChatEvent
         _ => null,
     };
 
-    private static ChatMessage Of(Message message) => new(
+    private static ChatMessage Of(Message message, long ourId) => new(
         message.Chat.Id,
         KindOf(message.Chat),
         message.Id,
@@ -70,7 +72,7 @@ internal abstract record ChatEvent
         message.Text ?? message.Caption ?? "",
         new DateTimeOffset(message.EditDate ?? message.Date))
     {
-        RepliesToBot = message.ReplyToMessage?.From?.IsBot == true,
+        RepliesToBot = message.ReplyToMessage?.From?.Id == ourId,
         IsForwarded = message.ForwardOrigin is not null,
         IsAnonymous = message.From.Id is GroupAsAuthor or ChannelAsAuthor,
     };

@@ -10,7 +10,8 @@ namespace StudioBot.Host.Turns;
 /// <summary>Answers what waits in the inbox, each chat in its order: the answer and “done” in one commit.</summary>
 internal sealed class InboxLoop(
     StudioFile file,
-    Answering answering,
+    long ourId,
+    Func<ChatMessage, Answered?> answer,
     IWire wire,
     Bell inbox,
     Bell outbox,
@@ -60,14 +61,14 @@ internal sealed class InboxLoop(
 
     private async Task Answer(InboxRow row, CancellationToken stop)
     {
-        switch (ChatEvent.Read(row.Raw))
+        switch (ChatEvent.Read(row.Raw, ourId))
         {
             case ChatEvent.Wrote { Message: var message }:
-                var answer = answering.To(message);
-                Settle(row, (session, now) => Put(session, message, answer, now));
+                var answered = answer(message);
+                Settle(row, (session, now) => Put(session, message, answered, now));
                 break;
             case ChatEvent.Corrected { Message: var corrected }:
-                var again = answering.To(corrected);
+                var again = answer(corrected);
                 Settle(row, (session, now) => PutInPlace(session, corrected, again, now));
                 break;
             case ChatEvent.Pressed press:
@@ -93,8 +94,8 @@ internal sealed class InboxLoop(
         // First, since the button turns until then; the line on it only asks.
         await wire.AnswerPress(press.Id, null, stop);
         var said = pressed with { Words = press.Data };
-        var answer = answering.To(said);
-        Settle(row, (session, now) => PutForPress(session, said, answer, now));
+        var answered = answer(said);
+        Settle(row, (session, now) => PutForPress(session, said, answered, now));
     }
 
     // What a key stands for is known only here; why it does not count is shown for a moment.
@@ -104,7 +105,7 @@ internal sealed class InboxLoop(
         {
             case PressVerdict.Said kept:
                 var said = pressed with { Words = kept.Line };
-                PutForPress(session, said, answering.To(said), now);
+                PutForPress(session, said, answer(said), now);
                 return null;
             case PressVerdict.SomebodyElses:
                 return "This button is somebody else's. Send the message yourself.";

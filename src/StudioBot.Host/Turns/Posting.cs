@@ -1,6 +1,5 @@
 using System.Globalization;
 using StudioBot.Chat;
-using StudioBot.Chat.Replies;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Records;
