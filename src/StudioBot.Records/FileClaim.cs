@@ -1,6 +1,7 @@
 namespace StudioBot.Records;
 
-/// <summary>The mark beside a studio's file that one program has it; it goes with the process, however that ends.</summary>
+/// <summary>The mark beside a studio's file that one program has it; it goes with the process, however that ends.
+/// </summary>
 internal sealed class FileClaim : IDisposable
 {
     // EWOULDBLOCK on Linux and on macOS, a sharing violation on Windows.

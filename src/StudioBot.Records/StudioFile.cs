@@ -9,16 +9,6 @@ namespace StudioBot.Records;
 /// <remarks>Everything is synchronous: the file database answers on the thread that asks.</remarks>
 public sealed class StudioFile : IDisposable
 {
-    private const int SecondsToWait = 5;
-
-    private const string Pragmas = """
-        pragma busy_timeout = 5000;
-        pragma synchronous = full;
-        pragma foreign_keys = on;
-        pragma journal_size_limit = 67108864;
-        pragma trusted_schema = off;
-        """;
-
     private static readonly TimeSpan LaneWait = TimeSpan.FromSeconds(30);
 
     private readonly Lock lane = new();
@@ -46,7 +36,7 @@ public sealed class StudioFile : IDisposable
         var claim = FileClaim.On(path);
         try
         {
-            return new StudioFile(Prepared(path, SqliteOpenMode.ReadWriteCreate, "pragma journal_mode = wal;"), claim);
+            return new StudioFile(Connections.Writer(path), claim);
         }
         catch
         {
@@ -56,8 +46,18 @@ public sealed class StudioFile : IDisposable
     }
 
     /// <summary>A studio that is gone when it is closed. Here a reader does wait for the writer.</summary>
-    public static StudioFile OpenInMemory() =>
-        new(Prepared(":memory:", SqliteOpenMode.ReadWriteCreate, string.Empty), null);
+    public static StudioFile OpenInMemory() => new(Connections.InMemory(), null);
+
+    /// <summary>Looks once at a studio that another program may have open, and makes nothing.</summary>
+    /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
+    /// <exception cref="OlderStudioException">It was written by an older one and not opened since.</exception>
+    /// <exception cref="SqliteException">There is no such file, or it is damaged.</exception>
+    public static T Glance<T>(string path, Func<StudioView, T> look)
+    {
+        using var reader = Connections.Reader(path);
+        SchemaSteps.RefuseOther(reader);
+        return ReadOn(reader, look);
+    }
 
     /// <summary>Takes the lane and does all of this or, when it throws, nothing of it.</summary>
     /// <exception cref="InvalidOperationException">This thread already writes.</exception>
@@ -83,7 +83,7 @@ public sealed class StudioFile : IDisposable
     public T Read<T>(Func<StudioView, T> look)
     {
         RefuseInsideLane();
-        return IsFile ? ReadBeside(look) : InLane(() => ReadOn(writer, look));
+        return IsFile ? ReadBeside(look) : ReadInLane(look);
     }
 
     /// <summary>Closes the file and lets others have it. Nothing may be reading or writing any more.</summary>
@@ -100,9 +100,7 @@ public sealed class StudioFile : IDisposable
 
     private T ReadBeside<T>(Func<StudioView, T> look)
     {
-        var reader = readers.TryTake(out var kept)
-            ? kept
-            : Opened(writer.DataSource, SqliteOpenMode.ReadWrite);
+        var reader = readers.TryTake(out var kept) ? kept : Connections.Reader(writer.DataSource);
         try
         {
             return ReadOn(reader, look);
@@ -113,18 +111,23 @@ public sealed class StudioFile : IDisposable
         }
     }
 
-    private static T ReadOn<T>(SqliteConnection connection, Func<StudioView, T> look)
+    private T ReadInLane<T>(Func<StudioView, T> look) => InLane(() =>
     {
-        connection.Execute("pragma query_only = on");
+        writer.Execute(Connections.LookOnly);
         try
         {
-            using var snapshot = connection.BeginTransaction(deferred: true);
-            return look(new StudioView(connection));
+            return ReadOn(writer, look);
         }
         finally
         {
-            connection.Execute("pragma query_only = off");
+            writer.Execute(Connections.WriteToo);
         }
+    });
+
+    private static T ReadOn<T>(SqliteConnection connection, Func<StudioView, T> look)
+    {
+        using var snapshot = connection.BeginTransaction(deferred: true);
+        return look(new StudioView(connection));
     }
 
     private T InLane<T>(Func<T> work)
@@ -151,36 +154,5 @@ public sealed class StudioFile : IDisposable
         {
             throw new InvalidOperationException("This thread already has the studio: use the session it was given.");
         }
-    }
-
-    private static SqliteConnection Prepared(string source, SqliteOpenMode mode, string first)
-    {
-        var connection = Opened(source, mode);
-        try
-        {
-            connection.Execute(first + Pragmas);
-            SchemaSteps.Apply(connection);
-            return connection;
-        }
-        catch
-        {
-            connection.Dispose();
-            throw;
-        }
-    }
-
-    // Without the library's pool: closing the studio must close its file.
-    private static SqliteConnection Opened(string source, SqliteOpenMode mode)
-    {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
-        {
-            DataSource = source,
-            Mode = mode,
-            Pooling = false,
-            DefaultTimeout = SecondsToWait,
-        }.ToString());
-        connection.Open();
-        connection.Execute(Pragmas);
-        return connection;
     }
 }

@@ -9,9 +9,21 @@ public sealed class StudioSession : StudioView
     internal StudioSession(SqliteConnection connection)
         : base(connection)
     {
+        Inbox = new Inbox(connection);
         Offset = new ChatOffset(connection);
+        Post = new Outbox(connection);
+        Presses = new Presses(connection);
     }
+
+    /// <summary>What came from the chat service.</summary>
+    public Inbox Inbox { get; }
 
     /// <summary>From where on the chat service is asked.</summary>
     public ChatOffset Offset { get; }
+
+    /// <summary>What goes to the chat service.</summary>
+    public Outbox Post { get; }
+
+    /// <summary>What stands behind the buttons.</summary>
+    public Presses Presses { get; }
 }

@@ -14,7 +14,7 @@ public sealed class Vocabulary
         IEnumerable<int> pieces,
         IEnumerable<int> batches,
         IEnumerable<string> shelves,
-        IEnumerable<Fault> faults)
+        IEnumerable<FaultWords> faults)
     {
         foreach (var (word, named) in names)
         {
@@ -51,7 +51,7 @@ public sealed class Vocabulary
     internal IReadOnlySet<string> Shelves { get; }
 
     /// <summary>The faults whose causes are known.</summary>
-    internal IReadOnlyList<Fault> Faults { get; }
+    internal IReadOnlyList<FaultWords> Faults { get; }
 
     /// <summary>The longest name that begins with the first of these words, and how many words it takes.</summary>
     internal (IReadOnlyList<Named> Names, int Words) Match(IReadOnlyList<string> words)

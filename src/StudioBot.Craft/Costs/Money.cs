@@ -15,6 +15,15 @@ public readonly record struct Money(long Cents) : IComparable<Money>
     public static Money Rounded(double sum) =>
         new((long)Math.Round(sum * 100, MidpointRounding.AwayFromZero));
 
+    /// <summary>
+    /// Shares by weight that always make the whole: the largest remainder (Hamilton) method in exact integers. A tie goes to
+    /// the earlier member; of a negative sum the absolute is split and the sign restored.
+    /// </summary>
+    /// <param name="weights">At least one above zero, none below; up to 28 digits each.</param>
+    /// <exception cref="ArgumentException">No weight above zero, or one below.</exception>
+    public IReadOnlyList<Money> Split(IReadOnlyList<decimal> weights) =>
+        [.. LargestRemainder.Split(Cents, weights).Select(cents => new Money(cents))];
+
     /// <summary>The sum in units of the currency.</summary>
     public decimal Sum => Cents / 100m;
 

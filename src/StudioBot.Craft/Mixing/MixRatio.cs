@@ -6,7 +6,8 @@ namespace StudioBot.Craft.Mixing;
 public sealed record MixRatio
 {
     /// <summary>A ratio of these parts.</summary>
-    /// <exception cref="ArgumentException">Fewer than two parts, or one that is not a finite number above zero.</exception>
+    /// <exception cref="ArgumentException">Fewer than two parts, or one that is not a finite number above
+    /// zero.</exception>
     public MixRatio(IReadOnlyList<double> parts, RatioBy by = RatioBy.Volume)
     {
         if (parts.Count < 2 || parts.Any(part => !double.IsFinite(part) || part <= 0))

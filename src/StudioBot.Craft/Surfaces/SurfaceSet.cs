@@ -2,7 +2,8 @@ using StudioBot.Craft.Units;
 
 namespace StudioBot.Craft.Surfaces;
 
-/// <summary>Everything that one mixture is to cover: so many of this surface, so many of that, all equally deep.</summary>
+/// <summary>Everything that one mixture is to cover: so many of this surface, so many of that, all equally
+/// deep.</summary>
 /// <param name="Groups">At least one; each count at least 1.</param>
 /// <param name="Depth">How deep the sides are that get covered too; none where only the faces count.</param>
 public sealed record SurfaceSet(IReadOnlyList<SurfaceGroup> Groups, Length? Depth = null)

@@ -3,13 +3,15 @@ namespace StudioBot.Craft.Units;
 /// <summary>How much face there is to cover.</summary>
 public readonly record struct Area : IComparable<Area>
 {
+    private const double SquareCentimetre = 1e-4;
+
     private Area(double squareMetres) => SquareMetres = Quantity.Checked(squareMetres, 0, nameof(Area));
 
     /// <summary>In square metres.</summary>
     public double SquareMetres { get; }
 
     /// <summary>In square centimetres.</summary>
-    public double SquareCentimetres => SquareMetres / 1e-4;
+    public double SquareCentimetres => SquareMetres / SquareCentimetre;
 
     /// <summary>From square metres.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
@@ -17,7 +19,7 @@ public readonly record struct Area : IComparable<Area>
 
     /// <summary>From square centimetres.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
-    public static Area FromSquareCentimetres(double value) => new(value * 1e-4);
+    public static Area FromSquareCentimetres(double value) => new(value * SquareCentimetre);
 
     /// <inheritdoc/>
     public int CompareTo(Area other) => SquareMetres.CompareTo(other.SquareMetres);
@@ -43,4 +45,7 @@ public readonly record struct Area : IComparable<Area>
 
     /// <summary>A film of this thickness on this face: 1 mm over 1 m² is exactly 1 L.</summary>
     public static Volume operator *(Area face, Length film) => Volume.FromLitres(face.SquareMetres * film.Millimetres);
+
+    /// <summary>How wide a strip of this length the area makes.</summary>
+    public static Length operator /(Area face, Length length) => Length.FromMetres(face.SquareMetres / length.Metres);
 }

@@ -3,13 +3,16 @@ namespace StudioBot.Craft.Units;
 /// <summary>Mass of one millilitre.</summary>
 public readonly record struct Density : IComparable<Density>
 {
-    private Density(double gramsPerMillilitre) => GramsPerMillilitre = Quantity.Checked(gramsPerMillilitre, 0, nameof(Density));
+    private const double KilogramPerCubicMetre = 0.001;
+
+    private Density(double gramsPerMillilitre) =>
+        GramsPerMillilitre = Quantity.Checked(gramsPerMillilitre, 0, nameof(Density));
 
     /// <summary>In grams per millilitre.</summary>
     public double GramsPerMillilitre { get; }
 
     /// <summary>In kilograms per cubic metre.</summary>
-    public double KilogramsPerCubicMetre => GramsPerMillilitre / 0.001;
+    public double KilogramsPerCubicMetre => GramsPerMillilitre / KilogramPerCubicMetre;
 
     /// <summary>From grams per millilitre.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
@@ -17,7 +20,7 @@ public readonly record struct Density : IComparable<Density>
 
     /// <summary>From kilograms per cubic metre.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
-    public static Density FromKilogramsPerCubicMetre(double value) => new(value * 0.001);
+    public static Density FromKilogramsPerCubicMetre(double value) => new(value * KilogramPerCubicMetre);
 
     /// <inheritdoc/>
     public int CompareTo(Density other) => GramsPerMillilitre.CompareTo(other.GramsPerMillilitre);

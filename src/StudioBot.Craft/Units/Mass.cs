@@ -3,19 +3,25 @@ namespace StudioBot.Craft.Units;
 /// <summary>How much something weighs.</summary>
 public readonly record struct Mass : IComparable<Mass>
 {
+    // Grams in one; sources stand at the members that use them.
+    private const double Kilogram = 1000;
+    private const double Ounce = 28.349523125;
+    private const double Pound = 453.59237;
+
     private Mass(double grams) => Grams = Quantity.Checked(grams, 0, nameof(Mass));
 
     /// <summary>In grams.</summary>
     public double Grams { get; }
 
     /// <summary>In kilograms.</summary>
-    public double Kilograms => Grams / 1000;
+    public double Kilograms => Grams / Kilogram;
 
-    /// <summary>In avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from memory).</summary>
-    public double Ounces => Grams / 28.349523125;
+    /// <summary>In avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from
+    /// memory).</summary>
+    public double Ounces => Grams / Ounce;
 
     /// <summary>In pounds of 453.59237 g (16 CFR 500.19 gives 453.592; last digits from memory).</summary>
-    public double Pounds => Grams / 453.59237;
+    public double Pounds => Grams / Pound;
 
     /// <summary>From grams.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
@@ -23,15 +29,16 @@ public readonly record struct Mass : IComparable<Mass>
 
     /// <summary>From kilograms.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
-    public static Mass FromKilograms(double value) => new(value * 1000);
+    public static Mass FromKilograms(double value) => new(value * Kilogram);
 
-    /// <summary>From avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from memory).</summary>
+    /// <summary>From avoirdupois ounces of 28.349523125 g (16 CFR 500.19 gives 28.3495; last digits from
+    /// memory).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
-    public static Mass FromOunces(double value) => new(value * 28.349523125);
+    public static Mass FromOunces(double value) => new(value * Ounce);
 
     /// <summary>From pounds of 453.59237 g (16 CFR 500.19 gives 453.592; last digits from memory).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or negative.</exception>
-    public static Mass FromPounds(double value) => new(value * 453.59237);
+    public static Mass FromPounds(double value) => new(value * Pound);
 
     /// <inheritdoc/>
     public int CompareTo(Mass other) => Grams.CompareTo(other.Grams);

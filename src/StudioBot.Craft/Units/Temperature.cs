@@ -6,7 +6,11 @@ public readonly record struct Temperature : IComparable<Temperature>
     /// <summary>0 K in degrees Celsius.</summary>
     public const double AbsoluteZeroCelsius = -273.15;
 
-    private Temperature(double celsius) => Celsius = Quantity.Checked(celsius, AbsoluteZeroCelsius, nameof(Temperature));
+    private const double FahrenheitPerDegree = 1.8;
+    private const double FahrenheitAtFreezing = 32;
+
+    private Temperature(double celsius) =>
+        Celsius = Quantity.Checked(celsius, AbsoluteZeroCelsius, nameof(Temperature));
 
     /// <summary>In degrees Celsius.</summary>
     public double Celsius { get; }
@@ -15,7 +19,7 @@ public readonly record struct Temperature : IComparable<Temperature>
     public double Kelvin => Celsius - AbsoluteZeroCelsius;
 
     /// <summary>In degrees Fahrenheit.</summary>
-    public double Fahrenheit => Celsius * 1.8 + 32;
+    public double Fahrenheit => Celsius * FahrenheitPerDegree + FahrenheitAtFreezing;
 
     /// <summary>From degrees Celsius.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or below absolute zero.</exception>
@@ -23,7 +27,7 @@ public readonly record struct Temperature : IComparable<Temperature>
 
     /// <summary>From degrees Fahrenheit.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, infinite or below absolute zero.</exception>
-    public static Temperature FromFahrenheit(double value) => new((value - 32) / 1.8);
+    public static Temperature FromFahrenheit(double value) => new((value - FahrenheitAtFreezing) / FahrenheitPerDegree);
 
     /// <summary>This much warmer, or cooler where the degrees are negative.</summary>
     public Temperature Warmer(double degrees) => new(Celsius + degrees);

@@ -52,7 +52,8 @@ public sealed class PieceRecords
 
     private IReadOnlyList<Piece> Numbered(int? number)
     {
-        var parts = connection.Query<PartRow>(PouredParts, new { number }).ToLookup(row => row.Whole, row => row.From());
+        var parts = connection.Query<PartRow>(PouredParts, new { number })
+            .ToLookup(row => row.Whole, row => row.From());
         return [.. connection.Query<Row>(Poured, new { number }).Select(row => row.From([.. parts[row.Id]]))];
     }
 

@@ -173,7 +173,7 @@ create table piece_part (
 create index piece_part_material on piece_part (material_id);
 
 -- Raw updates of the chat service. The same event may come again under another update_id: then its message or its
--- press tells.
+-- press tells. What came is stored whatever it is: a row that cannot be read is parked, it must not stop the fetching.
 create table inbox (
     id integer primary key autoincrement,
     update_id integer not null unique,
@@ -181,7 +181,7 @@ create table inbox (
     message_id integer,
     press_id text unique,
     kind text not null check (length(kind) > 0),
-    raw text not null check (json_valid(raw)),
+    raw text not null,
     received_at integer not null,
     state text not null default 'waiting' check (state in ('waiting', 'done', 'parked')),
     tries integer not null default 0 check (tries >= 0),

@@ -15,24 +15,38 @@ internal static class SchemaSteps
     /// <summary>The version a file has when every step was applied.</summary>
     public static int Newest => Scripts.Count;
 
-    /// <summary>Applies what this file has not yet seen; a file that is up to date is left alone.</summary>
+    /// <summary>Lets files of this program and older ones pass.</summary>
     /// <exception cref="NewerStudioException">The file was written by a newer program.</exception>
-    public static void Apply(SqliteConnection connection)
+    public static void RefuseNewer(SqliteConnection connection)
     {
-        var version = VersionOf(connection);
-        if (version > Newest)
+        if (VersionOf(connection) is var version && version > Newest)
         {
             throw new NewerStudioException(version, Newest);
         }
+    }
 
-        for (var step = version; step < Newest; step++)
+    /// <summary>Lets only files pass that have seen every step.</summary>
+    /// <exception cref="NewerStudioException">The file was written by a newer program.</exception>
+    /// <exception cref="OlderStudioException">It lacks steps.</exception>
+    public static void RefuseOther(SqliteConnection connection)
+    {
+        RefuseNewer(connection);
+        if (VersionOf(connection) is var version && version < Newest)
+        {
+            throw new OlderStudioException(version, Newest);
+        }
+    }
+
+    /// <summary>Applies what this file has not yet seen; a file that is up to date is left alone.</summary>
+    public static void Apply(SqliteConnection connection)
+    {
+        for (var step = VersionOf(connection); step < Newest; step++)
         {
             ApplyOne(connection, Scripts[step], step + 1);
         }
     }
 
-    /// <summary>How many steps this file has seen; 0 for a new one.</summary>
-    public static int VersionOf(SqliteConnection connection) =>
+    private static int VersionOf(SqliteConnection connection) =>
         connection.ExecuteScalar<int>("pragma user_version");
 
     private static void ApplyOne(SqliteConnection connection, string script, int number)

@@ -157,7 +157,8 @@ public sealed class SampleStudioTests : IDisposable
         var piece = studio.Read(view => view.Pieces.Find(17));
 
         // 30 cm square at 3.0 mm is 270 mL; each part is booked to the microlitre.
-        var poured = piece!.Parts.Select(part => part.Amount).OfType<Amount.ByVolume>().Sum(one => one.Volume.Millilitres);
+        var poured = piece!.Parts.Select(part => part.Amount).OfType<Amount.ByVolume>()
+            .Sum(one => one.Volume.Millilitres);
         Assert.Equal(270, poured, 0.003);
     }
 

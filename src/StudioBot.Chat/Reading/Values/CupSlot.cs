@@ -1,0 +1,61 @@
+using StudioBot.Craft.Flow;
+
+namespace StudioBot.Chat.Reading.Values;
+
+/// <summary>A flow cup with its seconds: <c>ford4 22 s</c>, <c>zahn #2 27 seconds</c>.</summary>
+internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
+{
+    private static readonly string[] Makes = ["ford", "iso", "zahn", "din"];
+
+    internal override int Take(PhraseDraft draft, int at)
+    {
+        var atom = draft.Atoms[at];
+        if (draft.Said.Has(this) || atom.Kind != AtomKind.Word || Array.Find(Makes, make => atom.Lower.StartsWith(make, StringComparison.Ordinal)) is not { } named)
+        {
+            return 0;
+        }
+
+        var taken = 1;
+        var number = atom.Lower[named.Length..].TrimStart('-');
+        if (number.Length == 0)
+        {
+            taken += draft.At(at + 1) is { } word && word.IsWord("cup") ? 1 : 0;
+            if (draft.At(at + taken) is not { IsNumber: true } size)
+            {
+                return 0;
+            }
+
+            number = Figures.Of(size.Value);
+            taken++;
+        }
+
+        var cup = named + number;
+        if (CupCurves.Find(cup) is null)
+        {
+            draft.Slip(at, taken, "is no flow cup: ford1-5, zahn1-5, iso3-6 and din4 are known");
+            return taken;
+        }
+
+        TimeSpan? time = null;
+        if (draft.At(at + taken) is { } seconds && seconds.Measures(Measure.Time) && Flaws.In(draft, at + taken) is null)
+        {
+            time = TimeSpan.FromSeconds(Math.Min(seconds.Value, 1e6));
+            taken++;
+        }
+
+        draft.Said.Put(this, new CupReading(cup, time));
+        return taken;
+    }
+
+    internal override IEnumerable<Meaning> Means(CupReading value)
+    {
+        yield return new("cup", value.Cup);
+        if (value.Time is { } time)
+        {
+            yield return new("seconds", Figures.Of(time.TotalSeconds));
+        }
+    }
+
+    internal override string Say(CupReading value) =>
+        value.Cup + (value.Time is { } time ? $" {Figures.Of(time.TotalSeconds)} s" : "");
+}

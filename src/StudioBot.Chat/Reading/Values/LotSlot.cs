@@ -1,0 +1,70 @@
+namespace StudioBot.Chat.Reading.Values;
+
+/// <summary>One or more lots: <c>lot H-12</c>, <c>lots R-3 H-12</c>.</summary>
+internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12")
+{
+    /// <summary>Whether a label that is not known yet is welcome, as for a delivery.</summary>
+    public bool MayBeNew { get; init; }
+
+    internal override IEnumerable<string> Lexicon => ["lots"];
+
+    internal override int Take(PhraseDraft draft, int at)
+    {
+        if (draft.Said.Has(this))
+        {
+            return 0;
+        }
+
+        var lead = draft.Atoms[at].IsWord("lot", "lots") ? 1 : 0;
+        if (lead == 1 && draft.At(at + 1) is { } colon && (colon.IsMark(":") || colon.IsMark("#")))
+        {
+            lead = 2;
+        }
+
+        List<string> labels = [];
+        var taken = lead;
+        while (draft.At(at + taken) is { Kind: AtomKind.Word or AtomKind.Number } word)
+        {
+            if (draft.Vocabulary.Lot(draft.Typed(at + taken)) is { } label)
+            {
+                labels.Add(label);
+            }
+            else if (lead > 0 && labels.Count == 0 && IsLabel(word))
+            {
+                Unknown(draft, at + taken, labels);
+            }
+            else
+            {
+                break;
+            }
+
+            taken = draft.Past(at + taken + 1, "and") - at;
+        }
+
+        if (labels.Count > 0)
+        {
+            draft.Said.Put(this, labels);
+        }
+
+        return taken == lead ? 0 : taken;
+    }
+
+    internal override IEnumerable<Meaning> Means(IReadOnlyList<string> value) =>
+        [value.Count == 1 ? new("lot", value[0]) : new("lots", string.Join('|', value))];
+
+    internal override string Say(IReadOnlyList<string> value) => (value.Count == 1 ? "lot " : "lots ") + string.Join(' ', value);
+
+    private static bool IsLabel(Atom word) => word.IsNumber || word.Lower.Any(char.IsAsciiDigit) || (word.Lower.Length <= 4 && !Fillers.Holds(word.Lower));
+
+    private void Unknown(PhraseDraft draft, int at, List<string> labels)
+    {
+        if (MayBeNew)
+        {
+            labels.Add(draft.Typed(at).ToUpperInvariant());
+        }
+        else
+        {
+            draft.Slip(at, 1, "is no lot here");
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using StudioBot.Craft.Costs;
+
+namespace StudioBot.Chat.Reading.Values;
+
+/// <summary>A sum of money: <c>24.90</c>, <c>€85,50</c>, <c>for 85</c>, <c>18 each</c>.</summary>
+/// <param name="packs">The slot whose packs <c>each</c> multiplies; none where nothing comes in packs.</param>
+internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of money", "24.90")
+{
+    private const double Most = 10_000_000;
+
+    internal override IReadOnlyCollection<Measure> Measures => [Measure.Money];
+
+    internal override bool TakesAnything => true;
+
+    internal override int Take(PhraseDraft draft, int at)
+    {
+        var lead = draft.Atoms[at].IsWord("for") ? 1 : 0;
+        if (draft.Said.Has(this) || draft.At(at + lead) is not { } atom)
+        {
+            return 0;
+        }
+
+        if (atom.IsWord("free") && packs is not null)
+        {
+            draft.Slip(at + lead, 1, "is no price: say 0 or leave it out");
+            return lead + 1;
+        }
+
+        if (!(atom.IsNumber && !atom.IsHashed && IsBare(draft, at + lead + 1)) && !atom.Measures(Measure.Money))
+        {
+            return 0;
+        }
+
+        if (atom.Flaw == NumberFlaw.Absurd || (atom.Flaw is NumberFlaw.None or NumberFlaw.TwoReadings && atom.Value > Most))
+        {
+            draft.Slip(at + lead, 1, "is no sum of money");
+        }
+        else if (atom.Flaw is not (NumberFlaw.None or NumberFlaw.TwoReadings) || atom.Typed < 0)
+        {
+            return 0;
+        }
+        else if (Math.Abs(atom.Value * 100 - Math.Round(atom.Value * 100)) > 1e-6)
+        {
+            draft.Slip(at + lead, 1, "has too many places: money has two at most");
+        }
+        else
+        {
+            return lead + Put(draft, at + lead, atom);
+        }
+
+        return lead + 1;
+    }
+
+    internal override void Finish(PhraseDraft draft)
+    {
+        if (draft.Said.Has(this) && draft.Said.Of(this) is { IsEach: true } price && packs is not null && draft.Said.Has(packs))
+        {
+            var count = draft.Said.Of(packs).Items.Sum(item => item.Packs);
+            draft.Said.Put(this, price with { Sum = new Money(price.Sum.Cents * count), IsEach = false });
+        }
+    }
+
+    internal override IEnumerable<Meaning> Means(Price value)
+    {
+        yield return new("money", Figures.Of((double)value.Sum.Sum));
+        if (value.Currency is { } currency)
+        {
+            yield return new("currency", currency);
+        }
+    }
+
+    internal override string Say(Price value) => value.Sum.ToString();
+
+    // A number before a noun or a unit of another kind is no price.
+    private static bool IsBare(PhraseDraft draft, int at) => draft.At(at) is not { } next
+        || !(next.Kind is AtomKind.Quantity or AtomKind.Number && next.Glued)
+        && !next.IsWord("people", "days", "day", "coats", "coat", "colours", "colors");
+
+    private int Put(PhraseDraft draft, int at, Atom atom)
+    {
+        var taken = 1;
+        var currency = atom.Unit?.Name.ToUpperInvariant();
+        if (draft.At(at + taken) is { Kind: AtomKind.Word } word && UnitWords.Of(word.Lower) is { Measure: Measure.Money } unit)
+        {
+            currency = unit.Name.ToUpperInvariant();
+            taken++;
+        }
+
+        var isEach = draft.At(at + taken) is { } each && each.IsWord("each", "apiece", "ea");
+        draft.Said.Put(this, new Price(Money.Rounded(atom.Value), currency, isEach));
+        return taken + (isEach ? 1 : 0);
+    }
+}

@@ -1,0 +1,105 @@
+namespace StudioBot.Chat.Reading.Values;
+
+/// <summary>The numbers of pieces: <c>17</c>, <c>#17</c>, <c>17 18 21</c>, <c>17 and 18</c>.</summary>
+internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number", "17")
+{
+    /// <summary>The most of them at once.</summary>
+    public int Most { get; init; } = 1;
+
+    /// <summary>Whether one number behind them is something else: a price.</summary>
+    public bool LeavesLast { get; init; }
+
+    /// <summary>Words that must stand before it; none: nothing needs to.</summary>
+    public IReadOnlyList<string> Leads { get; init; } = [];
+
+    internal override int Take(PhraseDraft draft, int at)
+    {
+        if (draft.Said.Has(this))
+        {
+            return 0;
+        }
+
+        var lead = Lead(draft, at);
+        if (Leads.Count > 0 && lead == 0)
+        {
+            return 0;
+        }
+
+        List<int> pieces = [];
+        var taken = lead;
+        while (pieces.Count < Most && draft.At(at + taken) is { IsNumber: true } number && IsPiece(draft, at + taken))
+        {
+            if (Flaws.In(draft, at + taken) is not null)
+            {
+                return 0;
+            }
+
+            if (Wrong(draft, number) is { } why)
+            {
+                draft.Slip(at + taken, 1, why);
+                return taken + 1;
+            }
+
+            pieces.Add((int)number.Value);
+            taken = draft.Past(at + taken + 1, "and", "piece", "pieces") - at;
+        }
+
+        if (pieces.Count == 0)
+        {
+            return 0;
+        }
+
+        draft.Said.Put(this, pieces);
+        return taken;
+    }
+
+    internal override IEnumerable<Meaning> Means(IReadOnlyList<int> value) =>
+        [value.Count == 1 ? new("piece", Figures.Of(value[0])) : new("pieces", string.Join('|', value))];
+
+    internal override string Say(IReadOnlyList<int> value) =>
+        (Leads.Count > 0 ? Leads[0] + " " : "") + string.Join(' ', value);
+
+    private static string? Wrong(PhraseDraft draft, Atom number) => number switch
+    {
+        { Value: < 1 } => "is no piece: they count from 1",
+        { IsWhole: false } => "is no piece: they have whole numbers",
+        _ when !draft.Vocabulary.Pieces.Contains((int)Math.Min(number.Value, int.MaxValue)) => "is no piece here: there is none of that number",
+        _ => null,
+    };
+
+    private int Lead(PhraseDraft draft, int at)
+    {
+        var lead = 0;
+        while (draft.At(at + lead) is { } word && (word.IsWord("piece", "pieces", "no", "number") || word.IsWord([.. Leads]) || (word.IsMark("#") && lead > 0)))
+        {
+            lead++;
+        }
+
+        return lead;
+    }
+
+    // The last bare number is a price; a number before a noun of its own is a count.
+    private bool IsPiece(PhraseDraft draft, int at)
+    {
+        if (LeavesLast && at > 0 && draft.Atoms[at - 1].IsNumber && !LaterNumber(draft, at))
+        {
+            return false;
+        }
+
+        return draft.At(at + 1) is not { Kind: AtomKind.Word } noun
+            || !(SurfaceWords.IsNoun(noun.Lower) || noun.IsWord("coats", "coat", "colours", "colors", "people", "cm"));
+    }
+
+    private static bool LaterNumber(PhraseDraft draft, int at)
+    {
+        for (var later = at + 1; later < draft.Atoms.Count; later++)
+        {
+            if (draft.Atoms[later].IsNumber || draft.Atoms[later].Measures(Measure.Money))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

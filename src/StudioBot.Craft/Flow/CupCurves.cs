@@ -1,0 +1,115 @@
+using System.Globalization;
+using StudioBot.Craft.Units;
+
+namespace StudioBot.Craft.Flow;
+
+/// <summary>The flow cups and their curves.</summary>
+/// <remarks>
+/// ISO 2431, ASTM D1200 (Ford), ASTM D4212 (Zahn) and DIN 53211, as a public routine quotes them; ISO 3, 4 and 6
+/// match a
+/// cup maker's table too, ISO 5 rests on the routine and memory. For Newtonian or nearly Newtonian liquids: a pouring
+/// paint's figure is good for "the same as last time", not as material data.
+/// </remarks>
+public static class CupCurves
+{
+    private static readonly Temperature At20 = Temperature.FromCelsius(20);
+    private static readonly Temperature At23 = Temperature.FromCelsius(23);
+    private static readonly Temperature At25 = Temperature.FromCelsius(25);
+
+    /// <summary>Every cup, in each family from the smallest hole to the largest.</summary>
+    public static IReadOnlyList<FlowCup> All { get; } =
+    [
+        Iso(3, 0.443, 200),
+        Iso(4, 1.37, 200),
+        Iso(5, 3.28, 220),
+        Iso(6, 6.90, 570),
+        Ford(1, 0.49, 35.0, 55),
+        Ford(2, 1.44, 18.0, 40),
+        Ford(3, 2.31, 6.58, 20),
+        Ford(4, 3.85, 4.49, 20),
+        Ford(5, 12.1, 2.0, 20),
+        Zahn(1, 1.1, 29, 35),
+        Zahn(2, 3.5, 14, 20),
+        Zahn(3, 11.7, 7.5, 20),
+        Zahn(4, 14.8, 5, 20),
+        Zahn(5, 23, 0, 20),
+        new("din4", "DIN 4", CupFamily.Din, 4.57, 452, 0, TimeSpan.FromSeconds(25), TimeSpan.FromSeconds(150), At20),
+    ];
+
+    /// <summary>The cup of this name, any case, with or without a space; null where there is none.</summary>
+    public static FlowCup? Find(string name) => All.FirstOrDefault(cup =>
+        string.Equals(cup.Name, name.Replace(" ", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The kinematic viscosity behind so many seconds, at the liquid's own temperature.</summary>
+    /// <returns>
+    /// Out of range where the time is too short or too long, with another cup to try; a caution at the edges of ISO
+    /// cups, and always for Zahn: one operator repeats within 11 % (ASTM D4212), two workshops may differ by a third.
+    /// </returns>
+    public static Finding<KinematicViscosity> Viscosity(FlowCup cup, TimeSpan time)
+    {
+        if (time < cup.AtLeast || time > cup.AtMost)
+        {
+            return OutOfRange(cup, time);
+        }
+
+        var viscosity = KinematicViscosity.FromSquareMillimetresPerSecond(cup.Curve(time));
+        return Caution(cup, time) is { } caution
+            ? new Finding<KinematicViscosity>.Cautioned(viscosity, caution)
+            : new Finding<KinematicViscosity>.Found(viscosity);
+    }
+
+    private static string? Caution(FlowCup cup, TimeSpan time) => cup.Family switch
+    {
+        CupFamily.Zahn => "a Zahn cup repeats within 11 %; don't compare with another studio's",
+        _ when time < cup.From => Text($"under {cup.From.TotalSeconds:0} s the {cup.Title} cup reads less surely"),
+        _ when time > cup.To => Text($"over {cup.To.TotalSeconds:0} s the break of the stream is hard to see"),
+        _ => null,
+    };
+
+    private static Finding<KinematicViscosity>.None OutOfRange(FlowCup cup, TimeSpan time)
+    {
+        var tooShort = time < cup.AtLeast;
+        var limit = tooShort ? cup.AtLeast : cup.AtMost;
+        var (way, size) = tooShort ? ("under", "smaller") : ("over", "larger");
+        var why = Text($"{time.TotalSeconds:0.#} s is {way} the {limit.TotalSeconds:0} s of the {cup.Title} cup");
+        return new Finding<KinematicViscosity>.None(
+            NoFigure.OutOfRange,
+            why,
+            Better(cup, time, tooShort) is { } other
+                ? Text($"Try a {size} hole: {other.Cup.Title}, about {other.Time.TotalSeconds:0} s.")
+                : $"Take a cup with a {size} hole.");
+    }
+
+    // Of the cups that read this viscosity within their range, the own family first, then the nearest to the middle.
+    private static (FlowCup Cup, TimeSpan Time)? Better(FlowCup cup, TimeSpan time, bool smaller)
+    {
+        if (time <= TimeSpan.Zero || cup.Curve(time) <= 0)
+        {
+            return null;
+        }
+
+        var viscosity = KinematicViscosity.FromSquareMillimetresPerSecond(cup.Curve(time));
+        return All
+            .Where(other => other != cup)
+            .Select(other => (Cup: other, Time: other.Drains(viscosity)))
+            .Where(other => other.Time >= other.Cup.From && other.Time <= other.Cup.To)
+            .Where(other => smaller ? other.Time > time : other.Time < time)
+            .OrderBy(other => other.Cup.Family != cup.Family)
+            .ThenBy(other => Math.Abs(Math.Log(other.Time.TotalSeconds / 50)))
+            .Select(other => ((FlowCup, TimeSpan)?)other)
+            .FirstOrDefault();
+    }
+
+    private static FlowCup Iso(int number, double a, double b) => new(
+        $"iso{number}", $"ISO {number} mm", CupFamily.Iso, a, b, 0, Seconds(30), Seconds(100), At23);
+
+    private static FlowCup Ford(int number, double a, double offset, double from) => new(
+        $"ford{number}", $"Ford {number}", CupFamily.Ford, a, 0, offset, Seconds(from), Seconds(100), At25);
+
+    private static FlowCup Zahn(int number, double a, double offset, double from) => new(
+        $"zahn{number}", $"Zahn {number}", CupFamily.Zahn, a, 0, offset, Seconds(from), Seconds(80), At25);
+
+    private static TimeSpan Seconds(double value) => TimeSpan.FromSeconds(value);
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,170 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace StudioBot.Records.Post;
+
+/// <summary>What goes to the chat service: put in the transaction that causes it, sent afterwards, one at a time in a
+/// chat and in order.</summary>
+public sealed class Outbox
+{
+    private readonly SqliteConnection connection;
+
+    internal Outbox(SqliteConnection connection) => this.connection = connection;
+
+    /// <summary>How long a sent or parked post is kept.</summary>
+    public static TimeSpan Kept { get; } = TimeSpan.FromDays(8);
+
+    private const string PutOne = """
+        insert into post (chat_id, once_key, urgency, payload, put_at, next_try_at)
+        values ($chat, $once, $urgency, $payload, $at, $at)
+        on conflict (once_key) do nothing
+        """;
+
+    /// <summary>Puts a message, to be sent once this transaction is committed.</summary>
+    /// <param name="chatId">To which chat.</param>
+    /// <param name="payload">What to send, JSON.</param>
+    /// <param name="urgency">Which goes first.</param>
+    /// <param name="at">When.</param>
+    /// <param name="onceKey">What this says, where it must not be said twice within eight days.</param>
+    /// <returns>Whether it was put: not when this was said before.</returns>
+    /// <exception cref="SqliteException">The payload is no JSON.</exception>
+    public bool Put(long chatId, string payload, Urgency urgency, DateTimeOffset at, string? onceKey = null) =>
+        connection.Execute(PutOne, new
+        {
+            chat = chatId,
+            once = onceKey,
+            urgency = (int)urgency,
+            payload,
+            at = Booked.At(at),
+        }) > 0;
+
+    // A chat rests as a whole: while one of its posts is on the wire, and while one waits for its next try.
+    internal const string ClaimOne = """
+        update post
+        set state = 'sending', tries = tries + 1
+        where state = 'waiting'
+          and id = (
+            select head.id
+            from post as head
+            where head.state = 'waiting'
+              and head.chat_id not in (select value from json_each($resting))
+              and not exists (
+                select 1 from post as flying
+                where flying.state = 'sending' and flying.chat_id = head.chat_id)
+              and not exists (
+                select 1 from post as later
+                where later.state = 'waiting' and later.chat_id = head.chat_id and later.next_try_at > $now)
+            order by head.urgency, head.id
+            limit 1)
+        returning id, chat_id as chatId, payload, put_at as putAt, tries, maybe_sent as maybeSent
+        """;
+
+    /// <summary>Claims the next post that may be sent now: the most urgent, and among those the oldest.</summary>
+    /// <param name="now">The moment of asking.</param>
+    /// <param name="restingChats">Chats that the sender's own pace leaves alone for now.</param>
+    /// <returns>The post, which nobody else gets until it is sent, put off or freed; none where all rest.</returns>
+    public Post? Claim(DateTimeOffset now, params IEnumerable<long> restingChats) =>
+        connection.QuerySingleOrDefault<Row>(ClaimOne, new
+        {
+            now = Booked.At(now),
+            resting = $"[{string.Join(',', restingChats)}]",
+        })?.From();
+
+    private const string NextMoment = """
+        select min(latest)
+        from (
+            select max(next_try_at) as latest
+            from post
+            where state = 'waiting'
+            group by chat_id)
+        """;
+
+    /// <summary>When the next chat with post waiting stops resting; none where nothing waits.</summary>
+    public DateTimeOffset? NextTryAt() => Booked.Moment(connection.QuerySingleOrDefault<long?>(NextMoment));
+
+    private const string SentOne = """
+        update post
+        set state = 'sent', settled_at = $at, sent_message_id = $message
+        where id = $id
+          and state = 'sending'
+        """;
+
+    /// <summary>It has arrived, as this message of the service where it says so.</summary>
+    /// <exception cref="InvalidOperationException">The post was not claimed.</exception>
+    public void Sent(long id, DateTimeOffset at, long? messageId = null) =>
+        One(connection.Execute(SentOne, new { id, at = Booked.At(at), message = messageId }), id);
+
+    private const string PutOff = """
+        update post
+        set state = 'waiting', next_try_at = $next, trouble = $why, maybe_sent = max(maybe_sent, $maybe)
+        where id = $id
+          and state = 'sending'
+        """;
+
+    /// <summary>It did not go, or nobody knows; its chat rests until then.</summary>
+    /// <param name="id">Which post.</param>
+    /// <param name="nextTry">Not before this moment.</param>
+    /// <param name="why">What came back, in one line.</param>
+    /// <param name="maybeSent">It may have arrived all the same.</param>
+    /// <exception cref="InvalidOperationException">The post was not claimed.</exception>
+    public void Again(long id, DateTimeOffset nextTry, string why, bool maybeSent = false) => One(
+        connection.Execute(PutOff, new { id, next = Booked.At(nextTry), why, maybe = maybeSent ? 1 : 0 }), id);
+
+    private const string ParkOne = """
+        update post
+        set state = 'parked', settled_at = $at, trouble = $why
+        where id = $id
+          and state = 'sending'
+        """;
+
+    /// <summary>It will never go.</summary>
+    /// <exception cref="InvalidOperationException">The post was not claimed.</exception>
+    public void Park(long id, DateTimeOffset at, string why) =>
+        One(connection.Execute(ParkOne, new { id, at = Booked.At(at), why }), id);
+
+    private const string ParkWaiting = """
+        update post
+        set state = 'parked', settled_at = $at, trouble = $why
+        where chat_id = $chat
+          and state = 'waiting'
+        """;
+
+    /// <summary>Nothing will reach this chat any more: parks all that waits for it.</summary>
+    /// <returns>How many posts that were.</returns>
+    public int ParkChat(long chatId, DateTimeOffset at, string why) =>
+        connection.Execute(ParkWaiting, new { chat = chatId, at = Booked.At(at), why });
+
+    private const string Free = """
+        update post
+        set state = 'waiting', maybe_sent = 1
+        where state = 'sending'
+        """;
+
+    /// <summary>At start nobody is sending, so every claim is void; what was claimed may have arrived.</summary>
+    /// <returns>How many posts wait again.</returns>
+    public int FreeAll() => connection.Execute(Free);
+
+    private const string Forget = """
+        delete from post
+        where settled_at is not null
+          and settled_at < $before
+        """;
+
+    /// <summary>Forgets what was settled more than eight days ago.</summary>
+    /// <returns>How many rows went.</returns>
+    public int Prune(DateTimeOffset now) => connection.Execute(Forget, new { before = Booked.At(now - Kept) });
+
+    private static void One(int changed, long id)
+    {
+        if (changed != 1)
+        {
+            throw new InvalidOperationException($"Post {id} is not being sent.");
+        }
+    }
+
+    private sealed record Row(long Id, long ChatId, string Payload, long PutAt, long Tries, long MaybeSent)
+    {
+        public Post From() =>
+            new(Id, ChatId, Payload, Booked.Moment(PutAt), checked((int)Tries), MaybeSent == 1);
+    }
+}
