@@ -61,7 +61,7 @@ internal sealed class SettingSources
         }
         catch (InvalidDataException trouble)
         {
-            throw new FormatException(trouble.InnerException?.Message ?? trouble.Message, trouble);
+            throw new FormatException(trouble.GetBaseException().Message, trouble);
         }
     }
 

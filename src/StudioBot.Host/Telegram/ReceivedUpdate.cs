@@ -22,14 +22,16 @@ internal sealed record ReceivedUpdate(
             return null;
         }
 
-        var part = update.EnumerateObject().FirstOrDefault(member => member.Value.ValueKind == JsonValueKind.Object);
-        var body = part.Value;
-        var press = part.Name == "callback_query" ? Text(body, "id") : null;
-        var message = part.Name == "callback_query" ? Member(body, "message") : body;
+        var (name, body) = update.EnumerateObject()
+            .Where(member => member.Value.ValueKind == JsonValueKind.Object)
+            .Select(member => (member.Name, member.Value))
+            .FirstOrDefault(("unknown", default));
+        var press = name == "callback_query" ? Text(body, "id") : null;
+        var message = name == "callback_query" ? Member(body, "message") : body;
         var chat = Member(message, "chat");
-        var kind = Number(body, "edit_date") is { } edited && part.Name == "edited_message"
-            ? string.Create(CultureInfo.InvariantCulture, $"{part.Name} {edited}")
-            : part.Name ?? "unknown";
+        var kind = Number(body, "edit_date") is { } edited && name == "edited_message"
+            ? string.Create(CultureInfo.InvariantCulture, $"{name} {edited}")
+            : name;
         return new ReceivedUpdate(
             id, kind, Number(chat, "id") ?? 0, Number(message, "message_id"), press, update.GetRawText());
     }

@@ -22,6 +22,7 @@ internal sealed class StandIn : IAsyncDisposable
     private readonly StandInUpdates updates = new();
     private readonly SemaphoreSlim heard = new(0);
     private int lastMessage;
+    private bool isGone;
 
     private StandIn(WebApplication app)
     {
@@ -72,8 +73,15 @@ internal sealed class StandIn : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        if (isGone)
+        {
+            return;
+        }
+
+        isGone = true;
         updates.End();
         await app.DisposeAsync();
+        updates.Dispose();
         heard.Dispose();
     }
 

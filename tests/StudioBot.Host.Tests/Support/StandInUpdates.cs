@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 namespace StudioBot.Host.Tests.Support;
 
 /// <summary>The updates that wait at the stand-in: confirmed by an offset above them, and by nothing else.</summary>
-internal sealed class StandInUpdates
+internal sealed class StandInUpdates : IDisposable
 {
     public const long GroupChat = -1001;
 
@@ -54,6 +54,8 @@ internal sealed class StandInUpdates
     }
 
     public void End() => end.Cancel();
+
+    public void Dispose() => end.Dispose();
 
     public async Task<JsonArray> Next(JsonElement asked, CancellationToken cancellation)
     {
