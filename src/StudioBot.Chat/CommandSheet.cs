@@ -18,9 +18,18 @@ public sealed record CommandSheet(
     /// <summary>Other words that mean the same: inflections, everyday names, two-word ones too.</summary>
     public IReadOnlyList<string> Also { get; init; } = [];
 
+    /// <summary>Those other names that say something beside the command: ready says which pieces.</summary>
+    public IReadOnlyList<string> AlsoSaying { get; init; } = [];
+
+    /// <summary>Whether words that mean something elsewhere may stand in a remark, as in a reminder.</summary>
+    public bool RemarksFreely { get; init; }
+
     /// <summary>Sentences that mean it without its word.</summary>
     public IReadOnlyList<Cue> Cues { get; init; } = [];
 
     /// <summary>Whether only stewards may.</summary>
     public bool StewardsOnly { get; init; }
+
+    /// <summary>Whether it stays out of groups.</summary>
+    public bool PrivateOnly { get; init; }
 }

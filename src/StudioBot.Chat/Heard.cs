@@ -13,10 +13,10 @@ public abstract record Heard
     public sealed record Silence : Heard;
 
     /// <summary>A question.</summary>
-    public sealed record Asked(Ask Form, Phrase Said) : Heard;
+    public sealed record Asked(Phrase Said) : Heard;
 
-    /// <summary>Something to record, or a question that only the books can answer: one phrase, or several of one message.</summary>
-    public sealed record Told(IReadOnlyList<Phrase> Said) : Heard;
+    /// <summary>Something to record.</summary>
+    public sealed record Told(Phrase Said) : Heard;
 
     /// <summary>Something to record whose intent is plain but not its words: nothing is recorded before its author agrees.</summary>
     /// <param name="Said">What the button would record.</param>

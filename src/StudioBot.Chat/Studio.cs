@@ -1,10 +1,49 @@
+using StudioBot.Chat.Reading;
+using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
 
 namespace StudioBot.Chat;
 
 /// <summary>What an answer may look at: the records of one studio, and what the trade assumes.</summary>
-/// <param name="View">The records; read only.</param>
-/// <param name="Practice">Films, densities, resin times, safety lines and causes, with their grounds.</param>
-/// <param name="IsSample">Whether the studio is the invented one, which answers that rest on records say.</param>
-public sealed record Studio(StudioView View, TradePractice Practice, bool IsSample);
+public sealed class Studio
+{
+    private readonly Lazy<Vocabulary> _vocabulary;
+
+    /// <summary>One studio, for as long as its view lasts.</summary>
+    /// <param name="view">The records; read only.</param>
+    /// <param name="practice">Films, densities, resin times, safety lines and causes, with their grounds.</param>
+    /// <param name="isSample">Whether it is the invented studio, which answers that rest on records say.</param>
+    public Studio(StudioView view, TradePractice practice, bool isSample)
+    {
+        (View, Practice, IsSample) = (view, practice, isSample);
+        _vocabulary = new Lazy<Vocabulary>(() => StudioWords.Of(this));
+    }
+
+    /// <summary>The records; read only.</summary>
+    public StudioView View { get; }
+
+    /// <summary>What the trade assumes, with its grounds.</summary>
+    public TradePractice Practice { get; }
+
+    /// <summary>Whether it is the invented studio.</summary>
+    public bool IsSample { get; }
+
+    /// <summary>The technique of this name, or the usual one, with this studio's own film where it found one.</summary>
+    /// <param name="name">As the vocabulary calls it; none: the usual one.</param>
+    internal Technique Technique(string? name)
+    {
+        var technique = name is null
+            ? Practice.Pours.UsualTechnique.Value
+            : Practice.Techniques.First(one => one.Name == name);
+        var own = View.Studio.TechniqueOverrides().FirstOrDefault(one => one.Name == technique.Name);
+        return own is null ? technique : technique with
+        {
+            Laid = own.Laid is { } laid ? new FilmRange(laid * 0.8, laid, laid * 1.25) : technique.Laid,
+            RunOff = own.RunOff ?? technique.RunOff,
+        };
+    }
+
+    /// <summary>The words of this studio, gathered at the first message.</summary>
+    internal Vocabulary Vocabulary => _vocabulary.Value;
+}

@@ -15,7 +15,9 @@ internal static class NormalCurve
     }
 
     /// <summary>The point below which this share lies; the share strictly between 0 and 1.</summary>
-    /// <remarks>Acklam's rational start (from memory) and two Halley steps on <see cref="Below"/>: 1e-12 or better.</remarks>
+    /// <remarks>
+    /// Acklam's rational start (from memory) and two Halley steps on <see cref="Below"/>: 1e-12 or better.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Not strictly between 0 and 1.</exception>
     public static double Quantile(double share)
     {

@@ -28,7 +28,7 @@ internal static class Leftovers
             case AtomKind.Number or AtomKind.Quantity or AtomKind.Sizes or AtomKind.Ratio or AtomKind.Fraction:
                 Figure(draft, at);
                 break;
-            case AtomKind.Name when draft.Form.Records:
+            case AtomKind.Name when draft.Form.Records && !draft.Form.Sheet.RemarksFreely:
                 draft.Slip(at, 1, "has no place here: what about it is missing");
                 break;
             case AtomKind.Word:
@@ -91,7 +91,7 @@ internal static class Leftovers
         {
             draft.Slips.Add(new Slip(atom.Start, draft.Chunk(at), $"is no {Without(open.What)} here"));
         }
-        else if (draft.Form.Records && IsKnown(draft, atom.Lower))
+        else if (draft.Form.Records && !draft.Form.Sheet.RemarksFreely && IsKnown(draft, atom.Lower))
         {
             draft.Slips.Add(new Slip(atom.Start, draft.Chunk(at), "has no place here"));
         }
@@ -117,22 +117,33 @@ internal static class Leftovers
     private static bool IsKnown(PhraseDraft draft, string word) =>
         draft.Context.CommandWords.Contains(word) || draft.Vocabulary.Match([word]).Words > 0;
 
-    // The words behind the last thing taken, as typed, where they say anything.
+    // The runs of words that nothing took, as typed, where they say anything.
     private static string Remark(PhraseDraft draft)
     {
-        var first = draft.Atoms.Count;
-        while (first > 0 && !draft.IsTaken(first - 1))
+        List<string> runs = [];
+        for (var first = 0; first < draft.Atoms.Count; first++)
         {
-            first--;
+            var last = first;
+            while (last < draft.Atoms.Count && !draft.IsTaken(last))
+            {
+                last++;
+            }
+
+            var run = Enumerable.Range(first, last - first).SkipWhile(at => draft.Atoms[at].Kind == AtomKind.Mark && IsPunctuation(draft.Atoms[at].Lower)).ToList();
+            if (run.Any(at => Says(draft.Atoms[at])))
+            {
+                runs.Add(last == draft.Atoms.Count ? draft.Rest(run[0]) : draft.Typed(run[0], run.Count));
+            }
+
+            first = last;
         }
 
-        while (first < draft.Atoms.Count && draft.Atoms[first].Kind is AtomKind.Mark && draft.Atoms[first].Lower is "," or "." or ":" or "-" or ";")
-        {
-            first++;
-        }
-
-        return draft.Rest(first);
+        return string.Join(' ', runs);
     }
+
+    private static bool IsPunctuation(string mark) => mark is "," or "." or ":" or "-" or ";" or "/" or "+" or "&" or "(" or ")" or "!" or "#";
+
+    private static bool Says(Atom atom) => atom.Kind == AtomKind.Mark ? !IsPunctuation(atom.Lower) : atom.Kind == AtomKind.Word && !Fillers.Holds(atom.Lower);
 
     private static string Kind(Atom atom) => atom.Kind == AtomKind.Sizes ? "a size" : atom.Unit!.Measure switch
     {

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+
 
 namespace StudioBot.Chat.Reading;
 

@@ -24,6 +24,9 @@ internal sealed class PhraseDraft(Command form, string text, string typed, IRead
 
     public Vocabulary Vocabulary => Context.Vocabulary;
 
+    /// <summary>How many atoms found their place.</summary>
+    public int Fitting => _taken.Count(taken => taken) - Slips.Count(slip => slip.Word.Length > 0);
+
     public bool IsTaken(int at) => _taken[at];
 
     /// <summary>The atom there; none behind the end, or where it is already taken.</summary>

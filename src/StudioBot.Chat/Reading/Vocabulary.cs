@@ -14,7 +14,9 @@ public sealed class Vocabulary
         IEnumerable<int> pieces,
         IEnumerable<int> batches,
         IEnumerable<string> shelves,
-        IEnumerable<FaultWords> faults)
+        IEnumerable<FaultWords> faults,
+        IEnumerable<string> counted,
+        IEnumerable<string> liquid)
     {
         foreach (var (word, named) in names)
         {
@@ -39,6 +41,8 @@ public sealed class Vocabulary
         Batches = batches.ToHashSet();
         Shelves = shelves.ToHashSet(StringComparer.OrdinalIgnoreCase);
         Faults = faults.ToList();
+        Counted = counted.ToHashSet();
+        Liquid = liquid.ToHashSet();
     }
 
     /// <summary>The numbers of all pieces.</summary>
@@ -52,6 +56,12 @@ public sealed class Vocabulary
 
     /// <summary>The faults whose causes are known.</summary>
     internal IReadOnlyList<FaultWords> Faults { get; }
+
+    /// <summary>The materials that are counted in pieces.</summary>
+    internal IReadOnlySet<string> Counted { get; }
+
+    /// <summary>The materials that are poured.</summary>
+    internal IReadOnlySet<string> Liquid { get; }
 
     /// <summary>The longest name that begins with the first of these words, and how many words it takes.</summary>
     internal (IReadOnlyList<Named> Names, int Words) Match(IReadOnlyList<string> words)

@@ -8,7 +8,9 @@ namespace StudioBot.Craft.Air;
 /// <param name="Assumed">Nobody measured the surface: it was guessed from the air.</param>
 public sealed record DewMargin(Temperature DewPoint, Temperature Surface, bool Assumed)
 {
-    /// <summary>The least margin that resin may be poured at, in degrees (three coating texts quote it for ISO 8502-4).</summary>
+    /// <summary>
+    /// The least margin that resin may be poured at, in degrees (three coating texts quote it for ISO 8502-4).
+    /// </summary>
     public const double LeastDegrees = 3;
 
     /// <summary>Below this margin a hygrometer's own ±3 % matters, in degrees (common practice).</summary>

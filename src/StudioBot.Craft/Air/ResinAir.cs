@@ -22,7 +22,9 @@ public sealed record ResinAir(
     /// <summary>Above this, amine blush is likely enough to say so, in percent (common practice).</summary>
     public const double BlushPercent = 70;
 
-    /// <summary>How much cooler than the air an unmeasured surface is taken to be, in degrees (common practice).</summary>
+    /// <summary>
+    /// How much cooler than the air an unmeasured surface is taken to be, in degrees (common practice).
+    /// </summary>
     public const double AssumedSurfaceDrop = 1;
 
     /// <summary>How much the room is taken to cool at night when nobody knows, in degrees (common practice).</summary>

@@ -6,7 +6,9 @@ public enum ResinReason
     /// <summary>The surface is less than 3 °C above the dew point: no.</summary>
     SurfaceNearDewPoint,
 
-    /// <summary>The night would bring the surface within 3 °C of the dew point while the resin is still tacky: no.</summary>
+    /// <summary>
+    /// The night would bring the surface within 3 °C of the dew point while the resin is still tacky: no.
+    /// </summary>
     NightNearDewPoint,
 
     /// <summary>More humid than the sheet, or 85 %, allows: no.</summary>

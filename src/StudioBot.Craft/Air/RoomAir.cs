@@ -12,7 +12,8 @@ public sealed record RoomAir
     public const double WarmestCelsius = 50;
 
     /// <summary>Air of this temperature and humidity.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Colder than 0 °C or warmer than 50 °C; see <see cref="Read"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Colder than 0 °C or warmer than 50 °C; see <see
+    /// cref="Read"/>.</exception>
     public RoomAir(Temperature temperature, RelativeHumidity humidity)
     {
         Saturation = VapourPressure.Saturated(temperature);

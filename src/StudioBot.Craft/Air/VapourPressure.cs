@@ -28,7 +28,9 @@ public readonly record struct VapourPressure : IComparable<VapourPressure>
             ? new(0.6108 * Math.Exp(17.27 * air.Celsius / (air.Celsius + 237.3)))
             : throw new ArgumentOutOfRangeException(nameof(air), air.Celsius, "Vapour pressure holds from 0 to 50 °C.");
 
-    /// <summary>The mean of several, as FAO-56 asks: pressures are averaged, never the pressure of a mean temperature.</summary>
+    /// <summary>
+    /// The mean of several, as FAO-56 asks: pressures are averaged, never the pressure of a mean temperature.
+    /// </summary>
     /// <exception cref="ArgumentException">There is none.</exception>
     public static VapourPressure Mean(IReadOnlyCollection<VapourPressure> readings) => readings.Count > 0
         ? new(readings.Average(reading => reading.Kilopascals))

@@ -2,7 +2,9 @@ using StudioBot.Craft.Units;
 
 namespace StudioBot.Craft.Air;
 
-/// <summary>One thing that alone turns a no into a yes; targets are rounded to the safe side, to whole degrees or percent.</summary>
+/// <summary>
+/// One thing that alone turns a no into a yes; targets are rounded to the safe side, to whole degrees or percent.
+/// </summary>
 public abstract record WayToYes
 {
     private WayToYes()

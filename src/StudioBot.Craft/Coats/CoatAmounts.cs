@@ -1,3 +1,4 @@
+using StudioBot.Craft.Surfaces;
 using StudioBot.Craft.Units;
 
 namespace StudioBot.Craft.Coats;
@@ -27,7 +28,8 @@ public sealed record CoatAmounts(ResinAmounts OneCoat, Volume Total, Volume RunO
             throw new ArgumentOutOfRangeException(nameof(wish), wish, "At least one coat, a run-off of 0 to 0.5.");
         }
 
-        if (wish.Film > ThickestCoat || wish.SideFilm > ThickestCoat)
+        var onSides = wish.SideFilm ?? FilmVolume.ResinSides;
+        if (wish.Film > ThickestCoat || onSides > ThickestCoat)
         {
             return new Finding<CoatAmounts>.None(
                 NoFigure.OutOfRange,
@@ -38,10 +40,12 @@ public sealed record CoatAmounts(ResinAmounts OneCoat, Volume Total, Volume RunO
         if (wish.Film < Thinnest)
         {
             return new Finding<CoatAmounts>.None(
-                NoFigure.OutOfRange, "a film under 0.05 mm can't be spread", "did you mean mm? a seal coat is 0.5 to 1 mm");
+                NoFigure.OutOfRange,
+                "a film under 0.05 mm can't be spread",
+                "did you mean mm? a seal coat is 0.5 to 1 mm");
         }
 
-        var stays = wish.Surfaces.Faces * wish.Film + wish.Surfaces.Sides * wish.SideFilm;
+        var stays = FilmVolume.On(wish.Surfaces, wish.Film, onSides);
         var amounts = new CoatAmounts(
             resin.Split(stays * (1 + wish.RunOff)),
             stays * (1 + wish.RunOff) * wish.Coats,

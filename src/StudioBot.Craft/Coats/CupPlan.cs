@@ -35,7 +35,8 @@ public sealed record CupPlan(int Cups, ResinAmounts EachCup)
     }
 
     /// <summary>
-    /// Whether to mix the next cup only after the last is poured: mixing all (3 min each) and pouring would take more than
+    /// Whether to mix the next cup only after the last is poured: mixing all (3 min each) and pouring would take more
+    /// than
     /// half the working time (common practice).
     /// </summary>
     public bool MixOneByOne(TimeSpan pouring, TimeSpan workingTime) =>

@@ -4,7 +4,8 @@ namespace StudioBot.Craft.Coats;
 /// <param name="HandlingFrom">The earliest it may be moved.</param>
 /// <param name="HandlingBy">The moment to announce: by then it surely may.</param>
 /// <param name="FullCure">When it is done; no figure where the film stays too cold to finish.</param>
-public sealed record CureSchedule(DateTimeOffset HandlingFrom, DateTimeOffset HandlingBy, Finding<DateTimeOffset> FullCure)
+public sealed record CureSchedule(
+    DateTimeOffset HandlingFrom, DateTimeOffset HandlingBy, Finding<DateTimeOffset> FullCure)
 {
     /// <summary>Colder than this, full cure may stop short whatever the time (from memory), °C.</summary>
     public const double FullCureColdestCelsius = 18;
@@ -13,7 +14,8 @@ public sealed record CureSchedule(DateTimeOffset HandlingFrom, DateTimeOffset Ha
     /// <param name="sheet">The sheet's hours.</param>
     /// <param name="poured">When the coat was poured.</param>
     /// <param name="film">At least one temperature; logged, then expected. The last holds on.</param>
-    /// <returns>A caution beyond 15 to 30 °C or ±10 °C from the sheet; nothing where it gets colder than 10 °C before handling.</returns>
+    /// <returns>A caution beyond 15 to 30 °C or ±10 °C from the sheet; nothing where it gets colder than 10 °C before
+    /// handling.</returns>
     /// <remarks>Time below 18 °C counts for handling but not for full cure.</remarks>
     /// <exception cref="ArgumentException">There is no temperature.</exception>
     public static Finding<CureSchedule> Of(CureTimes sheet, DateTimeOffset poured, IReadOnlyList<FilmReading> film)

@@ -3,7 +3,8 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Craft.Coats;
 
 /// <summary>
-/// A ratio from chemistry: for understanding and for warnings. For a kit the sheet's ratio rules, and none is ever invented.
+/// A ratio from chemistry: for understanding and for warnings. For a kit the sheet's ratio rules, and none is ever
+/// invented.
 /// </summary>
 public static class EpoxyChemistry
 {

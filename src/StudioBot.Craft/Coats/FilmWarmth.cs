@@ -3,7 +3,8 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Craft.Coats;
 
 /// <summary>
-/// A film's temperature since the pour, piecewise constant: each reading holds until the next, the last for ever, the first
+/// A film's temperature since the pour, piecewise constant: each reading holds until the next, the last for ever, the
+/// first
 /// also before itself.
 /// </summary>
 internal sealed class FilmWarmth

@@ -3,7 +3,8 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Craft.Coats;
 
 /// <summary>
-/// How long a mixed cup may wait, as the sheet prints it for its own sample and temperature. A larger cup has less, by no
+/// How long a mixed cup may wait, as the sheet prints it for its own sample and temperature. A larger cup has less,
+/// by no
 /// simple law: split it. The sheet comes first.
 /// </summary>
 public sealed record PotLife
@@ -24,12 +25,15 @@ public sealed record PotLife
     /// <summary>At what temperature of the sample.</summary>
     public Temperature At { get; }
 
-    /// <summary>The rule of ten degrees: t·2^(−(T − T_ref)/10). Agrees with Arrhenius exactly at 52.95 kJ/mol from 25 °C.</summary>
+    /// <summary>
+    /// The rule of ten degrees: t·2^(−(T − T_ref)/10). Agrees with Arrhenius exactly at 52.95 kJ/mol from 25 °C.
+    /// </summary>
     public Finding<TimeSpan> ByTenDegrees(Temperature room) => CureRange.Of(
         Time * Math.Pow(2, -(room.Celsius - At.Celsius) / 10), room, room, At);
 
     /// <summary>Arrhenius, t·exp[E/R·(1/T − 1/T_ref)], with its band.</summary>
-    /// <param name="room">The temperature of the film or of a fresh mix; a full cup soon is warmer than the room.</param>
+    /// <param name="room">The temperature of the film or of a fresh mix; a full cup soon is warmer than the
+    /// room.</param>
     /// <param name="energy">Where the resin's own is known; else 55 with the band of 50 to 60 kJ/mol.</param>
     public Finding<WorkingTime> In(Temperature room, ActivationEnergy? energy = null)
     {

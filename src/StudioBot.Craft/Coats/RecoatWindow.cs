@@ -1,6 +1,8 @@
 namespace StudioBot.Craft.Coats;
 
-/// <summary>When the next coat still bonds chemically. After it: full cure, wash off blush, sand dull, wipe, coat.</summary>
+/// <summary>
+/// When the next coat still bonds chemically. After it: full cure, wash off blush, sand dull, wipe, coat.
+/// </summary>
 /// <param name="OpensFrom">The earliest it opens: a gloved finger leaves a print, no string.</param>
 /// <param name="OpensBy">The latest it opens.</param>
 /// <param name="ClosesFrom">The earliest it closes: the one to announce.</param>
@@ -18,8 +20,11 @@ public sealed record RecoatWindow(
     /// <param name="sheet">The sheet's hours.</param>
     /// <param name="poured">When the coat was poured.</param>
     /// <param name="film">At least one temperature; logged, then expected. The last holds on.</param>
-    /// <returns>A caution beyond 15 to 30 °C or ±10 °C from the sheet; no window where the film gets colder than 10 °C.</returns>
-    /// <remarks>Arrhenius, integrated over each reading, at 50 and at 60 kJ/mol: the earlier and the later of both.</remarks>
+    /// <returns>A caution beyond 15 to 30 °C or ±10 °C from the sheet; no window where the film gets colder than 10
+    /// °C.</returns>
+    /// <remarks>
+    /// Arrhenius, integrated over each reading, at 50 and at 60 kJ/mol: the earlier and the later of both.
+    /// </remarks>
     /// <exception cref="ArgumentException">There is no temperature.</exception>
     public static Finding<RecoatWindow> Of(CureTimes sheet, DateTimeOffset poured, IReadOnlyList<FilmReading> film)
     {

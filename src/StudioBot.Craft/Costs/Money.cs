@@ -16,7 +16,8 @@ public readonly record struct Money(long Cents) : IComparable<Money>
         new((long)Math.Round(sum * 100, MidpointRounding.AwayFromZero));
 
     /// <summary>
-    /// Shares by weight that always make the whole: the largest remainder (Hamilton) method in exact integers. A tie goes to
+    /// Shares by weight that always make the whole: the largest remainder (Hamilton) method in exact integers. A tie
+    /// goes to
     /// the earlier member; of a negative sum the absolute is split and the sign restored.
     /// </summary>
     /// <param name="weights">At least one above zero, none below; up to 28 digits each.</param>

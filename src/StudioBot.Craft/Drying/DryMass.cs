@@ -15,9 +15,11 @@ public sealed record DryMass(Mass Expected, Mass Deviation)
 
     /// <summary>m_panel + (m_wet − m_panel)·NV.</summary>
     /// <param name="bare">The panel before the pour.</param>
-    /// <param name="wet">Once the dripping has stopped and the rim is scraped, an hour's loss of water added back.</param>
+    /// <param name="wet">Once the dripping has stopped and the rim is scraped, an hour's loss of water added
+    /// back.</param>
     /// <param name="nonVolatile">Of the mix by mass, 0 to 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Wet weighs less than bare, or the share is outside 0 to 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Wet weighs less than bare, or the share is outside 0 to
+    /// 1.</exception>
     public static DryMass FromBare(Mass bare, Mass wet, double nonVolatile)
     {
         if (nonVolatile is not (>= 0 and <= 1))

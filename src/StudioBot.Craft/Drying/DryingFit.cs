@@ -3,7 +3,8 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Craft.Drying;
 
 /// <summary>
-/// The curve through a piece's weighings. It describes; the ready day comes from <see cref="ReadyOutlook"/>. Weighings from
+/// The curve through a piece's weighings. It describes; the ready day comes from <see cref="ReadyOutlook"/>.
+/// Weighings from
 /// before the skin closed do not belong in it.
 /// </summary>
 /// <remarks>A single exponential is the late limit of diffusion in a sheet (from memory).</remarks>
@@ -51,7 +52,9 @@ public static class DryingFit
             : Open("it lost nothing between the two", "check that it is the same piece, and weigh it again");
     }
 
-    /// <summary>The closed form for three equally spaced weighings; its interval comes from moving each by ±σ.</summary>
+    /// <summary>
+    /// The closed form for three equally spaced weighings; its interval comes from moving each by ±σ.
+    /// </summary>
     private static Finding<DryingCurve> FromThree(Weighing first, Weighing second, Weighing third, Mass deviation)
     {
         double[] grams = [first.Mass.Grams, second.Mass.Grams, third.Mass.Grams];

@@ -3,7 +3,8 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Craft.Drying;
 
 /// <summary>
-/// One exponential through four or more weighings, or three unevenly spaced: τ scanned on a log grid and refined by golden
+/// One exponential through four or more weighings, or three unevenly spaced: τ scanned on a log grid and refined by
+/// golden
 /// section, m_∞ and Δ by linear least squares for each τ.
 /// </summary>
 internal static class LeastSquares
@@ -100,7 +101,9 @@ internal static class LeastSquares
         double Squares(double logTau) => Line(x, m, Math.Exp(logTau)).Squares;
     }
 
-    /// <summary>Where the squares first pass what is allowed, going from τ towards the far end; null if they never do.</summary>
+    /// <summary>
+    /// Where the squares first pass what is allowed, going from τ towards the far end; null if they never do.
+    /// </summary>
     private static double? End(double[] x, double[] m, double tau, double far, double allowed)
     {
         double inside = Math.Log(tau), outside = inside, step = (Math.Log(far) - inside) / 200;

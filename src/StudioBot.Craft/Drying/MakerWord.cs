@@ -9,7 +9,8 @@ public readonly record struct MakerWord(TimeSpan Elapsed, MakerSays Says)
     public bool IsDry => Says is MakerSays.Dry or MakerSays.CoatCuredClear;
 
     /// <summary>
-    /// The words that count, by time: of equal words within half an equivalent day the last, and a coat that cured clear in
+    /// The words that count, by time: of equal words within half an equivalent day the last, and a coat that cured
+    /// clear in
     /// place of any earlier <c>dry</c> (common practice).
     /// </summary>
     public static IReadOnlyList<MakerWord> Counting(IEnumerable<MakerWord> words)

@@ -1,6 +1,8 @@
 namespace StudioBot.Craft.Drying;
 
-/// <summary>The grid every ready day is weighed on: 281 equal steps of u = ln X from 0.25 to 250 equivalent days.</summary>
+/// <summary>
+/// The grid every ready day is weighed on: 281 equal steps of u = ln X from 0.25 to 250 equivalent days.
+/// </summary>
 internal static class ReadyGrid
 {
     public const int Nodes = 281;

@@ -21,7 +21,8 @@ public abstract record ReadyOutlook
     /// <param name="Kind">Which of the reasons.</param>
     /// <param name="Why">It in a line.</param>
     /// <param name="Instead">What would help.</param>
-    /// <param name="NotBefore">Where only the far end is unknown: it will not be ready before this long from now.</param>
+    /// <param name="NotBefore">Where only the far end is unknown: it will not be ready before this long from
+    /// now.</param>
     public sealed record NoDay(NoReadyDay Kind, string Why, string Instead, TimeSpan? NotBefore = null) : ReadyOutlook;
 
     /// <summary>Works out the outlook.</summary>
@@ -30,7 +31,6 @@ public abstract record ReadyOutlook
     /// <param name="pace">How fast the room is expected to go on.</param>
     /// <param name="air">The room's air as last read; null when nobody has read it.</param>
     /// <param name="shift">What the studio's own pieces have taught.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The piece's film is zero.</exception>
     public static ReadyOutlook Of(
         DryingPiece piece, TimeSpan elapsed, RoomPace pace, RoomAir? air, StudioShift shift)
     {
@@ -43,21 +43,28 @@ public abstract record ReadyOutlook
         if (weighings.LastRose)
         {
             return new NoDay(
-                NoReadyDay.MassRose, "the weight rose: damp air or a slip", "weigh it again; undo the weighing if it was a slip");
+                NoReadyDay.MassRose,
+                "the weight rose: damp air or a slip",
+                "weigh it again; undo the weighing if it was a slip");
         }
 
         var words = MakerWord.Counting(piece.Words).Count;
         if (words == 0 && elapsed.TotalDays > 2 * Math.Exp(ReadyPrior.Quantile(piece, shift, High)))
         {
             return new NoDay(
-                NoReadyDay.Overdue, "it has dried twice as long as the late end and nobody has looked", "look at it, and say dry or notyet");
+                NoReadyDay.Overdue,
+                "it has dried twice as long as the late end and nobody has looked",
+                "look at it, and say dry or notyet");
         }
 
         var posterior = new ReadyPosterior(piece, shift);
         var (earliest, latest) = (posterior.Left(Low, elapsed, pace), posterior.Left(High, elapsed, pace));
         return latest > Farthest
             ? new NoDay(
-                NoReadyDay.TooFarOff, "the late end is more than 60 days off", "warm or dry the room, or weigh it", earliest)
+                NoReadyDay.TooFarOff,
+                "the late end is more than 60 days off",
+                "warm or dry the room, or weigh it",
+                earliest)
             : new Expected(new ReadyEstimate(
                 earliest,
                 posterior.Left(Middle, elapsed, pace),
@@ -76,12 +83,11 @@ public abstract record ReadyOutlook
     {
         if (air is not null && air.Temperature.Celsius < DryingSpeed.ColdestCelsius)
         {
-            return new NoDay(
-                NoReadyDay.TooCold, "below 10 °C the film may not close, whatever the time", "warm the room to 10 °C or more");
+            return new NoDay(NoReadyDay.TooCold, DryingSpeed.TooCold, DryingSpeed.WarmUp);
         }
 
         return pace.Rate <= 0 || (air is not null && air.Deficit <= DryingSpeed.StandsStillAt)
-            ? new NoDay(NoReadyDay.AirTooDamp, "not drying in this air: it can take no more water", "warm the room or dry the air")
+            ? new NoDay(NoReadyDay.AirTooDamp, DryingSpeed.TooDamp, DryingSpeed.WarmOrDry)
             : null;
     }
 }

@@ -6,7 +6,6 @@ public sealed class ReadyPosterior
     private readonly double[] _weights = new double[ReadyGrid.Nodes];
 
     /// <summary>Prior, maker's words and weighings together.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The piece's film is zero.</exception>
     public ReadyPosterior(DryingPiece piece, StudioShift shift)
     {
         ReadyPrior.AddTo(_weights, piece, shift);

@@ -18,10 +18,8 @@ internal static class ReadyPrior
     public static double Centre(Length film, Ground ground)
     {
         var ready = ScaledTime.ReadyForResin;
-        return film.Metres > 0
-            ? Math.Log(ready.Time.TotalDays) + ready.Exponent * Math.Log(film / ready.Film)
-                + (ground == Ground.Thirsty ? Math.Log(ThirstyFactor) : 0)
-            : throw new ArgumentOutOfRangeException(nameof(film), "A poured film is above zero.");
+        return Math.Log(ready.Time.TotalDays) + ready.Exponent * Math.Log(film / ready.Film)
+            + (ground == Ground.Thirsty ? Math.Log(ThirstyFactor) : 0);
     }
 
     /// <summary>ln X at a share of the prior.</summary>

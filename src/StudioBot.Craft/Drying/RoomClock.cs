@@ -4,7 +4,8 @@ namespace StudioBot.Craft.Drying;
 
 /// <summary>
 /// A clock that runs as fast as its room dries: ∫ deficit/deficit of the reference room. A reading is carried forward
-/// for at most 24 hours, then (and before the first) the mean of all readings stands in; at 0.05 kPa or less it stands still.
+/// for at most 24 hours, then (and before the first) the mean of all readings stands in; at 0.05 kPa or less it
+/// stands still.
 /// </summary>
 /// <remarks>Common practice for the carrying; moving air is not in it.</remarks>
 public sealed class RoomClock
@@ -42,7 +43,8 @@ public sealed class RoomClock
     }
 
     /// <summary>The drying time from one moment to a later one.</summary>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="to"/> is before <paramref name="from"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="to"/> is before <paramref
+    /// name="from"/>.</exception>
     public RoomTime Elapsed(DateTimeOffset from, DateTimeOffset to)
     {
         if (to < from)
@@ -53,10 +55,13 @@ public sealed class RoomClock
         var (equivalentFrom, unreadFrom) = Since(from.UtcTicks);
         var (equivalentTo, unreadTo) = Since(to.UtcTicks);
         return new RoomTime(
-            TimeSpan.FromTicks((long)Math.Round(equivalentTo - equivalentFrom)), TimeSpan.FromTicks(unreadTo - unreadFrom));
+            TimeSpan.FromTicks((long)Math.Round(equivalentTo - equivalentFrom)),
+            TimeSpan.FromTicks(unreadTo - unreadFrom));
     }
 
-    /// <summary>The pace to expect from now on: the mean over the last 7 days' readings; none: over all; none at all: assumed.</summary>
+    /// <summary>
+    /// The pace to expect from now on: the mean over the last 7 days' readings; none: over all; none at all: assumed.
+    /// </summary>
     public RoomPace PaceAt(DateTimeOffset now)
     {
         double recent = 0, all = 0;

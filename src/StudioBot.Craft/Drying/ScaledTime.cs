@@ -48,8 +48,7 @@ public sealed record ScaledTime
     {
         if (air.Temperature.Celsius < DryingSpeed.ColdestCelsius)
         {
-            return new Finding<TimeSpan>.None(
-                NoFigure.OutOfRange, "below 10 °C the film may not close, whatever the time", "warm the room to 10 °C or more");
+            return new Finding<TimeSpan>.None(NoFigure.OutOfRange, DryingSpeed.TooCold, DryingSpeed.WarmUp);
         }
 
         return DryingSpeed.Of(air) switch

@@ -1,6 +1,8 @@
 namespace StudioBot.Craft.Drying;
 
-/// <summary>How much slower (above zero) or faster a studio's pieces dry than common practice has it, in logs of the time.</summary>
+/// <summary>
+/// How much slower (above zero) or faster a studio's pieces dry than common practice has it, in logs of the time.
+/// </summary>
 /// <param name="Mean">b: 0.1 is about 10 % slower.</param>
 /// <param name="Deviation">s_b: how uncertain that is.</param>
 /// <param name="Pieces">How many finished pieces taught it.</param>

@@ -2,7 +2,8 @@ namespace StudioBot.Craft.Drying;
 
 /// <summary>How well each ready day explains a piece's weighings.</summary>
 /// <remarks>
-/// For each X and z: τ = (X/2.5)·exp(z/2), still to go ρ = 0.02·W·exp((X − x)/τ), variance σ² + (0.2·ρ)²; the dry mass is
+/// For each X and z: τ = (X/2.5)·exp(z/2), still to go ρ = 0.02·W·exp((X − x)/τ), variance σ² + (0.2·ρ)²; the dry
+/// mass is
 /// integrated out in closed form. Two hundredths and not one: at the line as much slow solvent is to go as water.
 /// </remarks>
 internal static class WeighingLikelihood
@@ -43,32 +44,45 @@ internal static class WeighingLikelihood
     }
 
     private static double LogLikelihood(
-        double ready, double tau, ReadOnlySpan<double> days, ReadOnlySpan<double> grams, double variance, DryingPiece piece)
+        double ready,
+        double tau,
+        ReadOnlySpan<double> days,
+        ReadOnlySpan<double> grams,
+        double variance,
+        DryingPiece piece)
     {
         // One pass: weighted sums of y = m − ρ about the first y, so that no digits are lost to the panel's mass.
-        double sumLog = 0, weights = 0, first = 0, second = 0, origin = grams[^1];
+        // Variances are multiplied and their logarithm taken once: it costs as much as all the rest of the loop.
+        double sumLog = 0, product = 1, weights = 0, first = 0, second = 0, origin = grams[^1];
         var atLine = ToGoAtLine * piece.Water.Grams;
         for (var i = 0; i < days.Length; i++)
         {
             var toGo = atLine * Math.Exp(Math.Min((ready - days[i]) / tau, SteepestLog));
             var v = variance + ModelError * ModelError * toGo * toGo;
             var y = grams[i] - origin - toGo;
-            sumLog += Math.Log(v);
-            weights += 1 / v;
-            first += y / v;
-            second += y * y / v;
+            var weight = 1 / v;
+            product *= v;
+            weights += weight;
+            first += y * weight;
+            second += y * y * weight;
+            if (product is > 1e200 or < 1e-200)
+            {
+                sumLog += Math.Log(product);
+                product = 1;
+            }
         }
 
         if (piece.Dry is { } dry)
         {
-            var v = dry.Deviation.Grams * dry.Deviation.Grams;
+            // A dry mass worked out from the bare panel is never surer than one weighing.
+            var v = Math.Max(variance, dry.Deviation.Grams * dry.Deviation.Grams);
             var y = dry.Expected.Grams - origin;
             weights += 1 / v;
             first += y / v;
             second += y * y / v;
         }
 
-        return -(sumLog + second - first * first / weights + Math.Log(weights)) / 2;
+        return -(sumLog + second - first * first / weights + Math.Log(product * weights)) / 2;
     }
 
     private static double LogSum(ReadOnlySpan<double> logs)

@@ -31,6 +31,11 @@ public sealed record Recipe
     /// <summary>What all parts are counted in; null where liquids stand beside weighed powders.</summary>
     public RatioBy? By => Parts.All(part => part.By == Parts[0].By) ? Parts[0].By : null;
 
+    /// <summary>Its parts as a ratio; null for a single part, or where liquids stand beside weighed powders.</summary>
+    public MixRatio? Ratio => By is { } by && Parts.Count > 1
+        ? new MixRatio([.. Parts.Select(part => part.Amount)], by)
+        : null;
+
     /// <inheritdoc/>
     public bool Equals(Recipe? other) => other is not null && Name == other.Name && Parts.SequenceEqual(other.Parts);
 

@@ -41,7 +41,9 @@ public static class Scaling
     private static Finding<IReadOnlyList<ScaledPart>> To(
         Recipe recipe, RatioBy by, double total, Func<string, Density?> densityOf)
     {
-        var weighed = recipe.Parts.Select(part => (Part: part, Size: Size(part, by, densityOf(part.Material)))).ToList();
+        var weighed = recipe.Parts
+            .Select(part => (Part: part, Size: Size(part, by, densityOf(part.Material))))
+            .ToList();
         if (weighed.Find(pair => pair.Size is null).Part is { } unknown)
         {
             return new Finding<IReadOnlyList<ScaledPart>>.None(

@@ -1,23 +1,14 @@
 namespace StudioBot.Craft.Pours;
 
-/// <summary>The normal distribution where it is small.</summary>
+/// <summary>The logarithm of the normal distribution, also where the distribution itself is too small to write.</summary>
 internal static class NormalTail
 {
-    // Chebyshev fit of the complementary error function in t = 1/(1 + x/2): relative error below 1.2e-7 for every
-    // x ≥ 0 (numerical textbooks, from memory); highest power first.
-    private static readonly double[] Fit =
-    [
-        0.17087277, -0.82215223, 1.48851587, -1.13520398, 0.27886807,
-        -0.18628806, 0.09678418, 0.37409196, 1.00002368, -1.26551223,
-    ];
+    // Beyond this the first terms of the asymptotic series are good to 4e-6.
+    private const double Far = -30;
 
-    /// <summary>ln Φ(z), finite far into the tail, where Φ itself would be zero.</summary>
-    public static double LogBelow(double z)
-    {
-        var x = Math.Abs(z) / Math.Sqrt(2);
-        var t = 1 / (1 + x / 2);
-        var polynomial = Fit.Aggregate(0.0, (sum, coefficient) => sum * t + coefficient);
-        var logTail = Math.Log(t / 2) - x * x + polynomial;
-        return z <= 0 ? logTail : Math.Log(1 - Math.Exp(logTail));
-    }
+    /// <summary>ln Φ(z), finite for every z.</summary>
+    /// <remarks>In the far tail ln Φ(z) ≈ −z²/2 − ln(−z·√(2π)) + ln(1 − 1/z²) (from memory).</remarks>
+    public static double LogBelow(double z) => z > Far
+        ? Math.Log(NormalCurve.Below(z))
+        : -z * z / 2 - Math.Log(-z * Math.Sqrt(2 * Math.PI)) + Math.Log(1 - 1 / (z * z));
 }

@@ -11,9 +11,12 @@ public sealed record DailyUse(double PerDay, double Deviation, bool IsLittleData
     private const int FewestUses = 5;
     private const double GuessedDeviation = 1.5;
 
-    /// <summary>From the use of every day, the oldest first, days without use as zero; the last 26 weeks count.</summary>
+    /// <summary>
+    /// From the use of every day, the oldest first, days without use as zero; the last 26 weeks count.
+    /// </summary>
     /// <remarks>
-    /// Fewer than 5 uses: the mean of the last 60 days, and 1.5 times it for the deviation (common practice). Booked amounts
+    /// Fewer than 5 uses: the mean of the last 60 days, and 1.5 times it for the deviation (common practice). Booked
+    /// amounts
     /// (a workshop) are known demand and do not belong in here.
     /// </remarks>
     /// <exception cref="ArgumentException">No day at all, or one below zero.</exception>

@@ -16,7 +16,9 @@ public abstract record Draw
     [SuppressMessage("Naming", "CA1720", Justification = "Running short is the trade's word for it.")]
     public sealed record Short(long Missing) : Draw;
 
-    /// <summary>All of it from the open lots, the first in the list first; stopped lots are passed over. All or nothing.</summary>
+    /// <summary>
+    /// All of it from the open lots, the first in the list first; stopped lots are passed over. All or nothing.
+    /// </summary>
     /// <param name="lots">Oldest first.</param>
     /// <param name="amount">In the book's whole units, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">Nothing is asked for.</exception>

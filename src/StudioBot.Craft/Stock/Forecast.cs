@@ -9,7 +9,8 @@ public static class Forecast
     /// <param name="level">What is left, in the material's own unit.</param>
     /// <param name="use">What a day takes.</param>
     /// <param name="booked">Known demand to come: a workshop's share.</param>
-    /// <returns>A caution on little data or when the booked amount alone is more than there is; no figure without use or on a negative level.</returns>
+    /// <returns>A caution on little data or when the booked amount alone is more than there is; no figure without use
+    /// or on a negative level.</returns>
     public static Finding<TimeSpan> DaysOfCover(double level, DailyUse use, double booked = 0)
     {
         if (!(level >= 0))

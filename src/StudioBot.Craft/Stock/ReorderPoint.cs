@@ -22,7 +22,9 @@ public static class ReorderPoint
         return Math.Max(mean * Math.Pow(1 - c * c / 9 + z * c / 3, 3), mean + z * deviation);
     }
 
-    /// <summary>The plain form, for use that is even: d·L + z·√(L·σ_d² + d²·σ_L²) (inventory textbooks, from memory).</summary>
+    /// <summary>
+    /// The plain form, for use that is even: d·L + z·√(L·σ_d² + d²·σ_L²) (inventory textbooks, from memory).
+    /// </summary>
     public static double Plain(DailyUse use, LeadTime lead, ServiceLevel service) =>
         use.PerDay * lead.Days + service.Deviations * Deviation(use, lead.Days, lead.Deviation);
 

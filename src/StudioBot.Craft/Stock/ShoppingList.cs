@@ -13,7 +13,8 @@ public static class ShoppingList
     /// <param name="packs">At least one, each of a size above zero and a price not below.</param>
     /// <remarks>Dynamic programming over the sums that packs can make.</remarks>
     /// <exception cref="ArgumentException">No pack, or one that can't be.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The need is below zero, or too large for its smallest packs.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The need is below zero, or too large for its smallest
+    /// packs.</exception>
     public static Purchase Cover(long need, IReadOnlyList<Pack> packs)
     {
         if (packs.Count == 0 || packs.Any(pack => pack.Size <= 0 || pack.Price.Cents < 0))

@@ -1,6 +1,8 @@
 namespace StudioBot.Craft.Stock;
 
-/// <summary>What stock is worth: by its lots, the oldest first, or at their average. A studio keeps to one of the two.</summary>
+/// <summary>
+/// What stock is worth: by its lots, the oldest first, or at their average. A studio keeps to one of the two.
+/// </summary>
 public static class Valuing
 {
     /// <summary>The average price of what is left, weighted by it.</summary>

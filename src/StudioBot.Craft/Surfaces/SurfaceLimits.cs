@@ -37,6 +37,20 @@ public static class SurfaceLimits
         return new Finding<Surface>.Found(surface);
     }
 
+    /// <summary>All surfaces and their depth, or out of range with the first size that can't be meant.</summary>
+    public static Finding<SurfaceSet> Of(SurfaceSet surfaces)
+    {
+        var odd = surfaces.Groups.Select(group => Of(group.Surface)).OfType<Finding<Surface>.None>().FirstOrDefault();
+        if (odd is not null)
+        {
+            return new Finding<SurfaceSet>.None(odd.Kind, odd.Why, odd.Instead);
+        }
+
+        return surfaces.Depth is { } depth && OfDepth(depth) is Finding<Length>.None tooDeep
+            ? new Finding<SurfaceSet>.None(tooDeep.Kind, tooDeep.Why, tooDeep.Instead)
+            : new Finding<SurfaceSet>.Found(surfaces);
+    }
+
     /// <summary>The depth itself, or out of range.</summary>
     public static Finding<Length> OfDepth(Length depth) => depth > Deepest
         ? new Finding<Length>.None(NoFigure.OutOfRange, $"{Cm(depth)} deep is outside 0 to 10 cm", Asks)
@@ -46,7 +60,8 @@ public static class SurfaceLimits
     public static Finding<Length> OfFilm(Length film) => Outside(film, Thinnest, Thickest)
         ? new Finding<Length>.None(
             NoFigure.OutOfRange,
-            string.Create(CultureInfo.InvariantCulture, $"a film of {film.Millimetres:0.###} mm is outside 0.05 to 20 mm"),
+            string.Create(
+                CultureInfo.InvariantCulture, $"a film of {film.Millimetres:0.###} mm is outside 0.05 to 20 mm"),
             Asks)
         : new Finding<Length>.Found(film);
 

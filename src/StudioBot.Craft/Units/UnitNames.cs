@@ -17,7 +17,7 @@ public static class UnitNames
 
     /// <summary>A scoop of 20 mL (common practice) until the studio sets its own.</summary>
     public static UnitName.OfVolume Scoop { get; } =
-        new("scoop", ["scoop", "scoops"], Volume.FromMillilitres(20), UnitOrigin.Any, "common practice; studio setting");
+        new("scoop", ["scoop", "scoops"], Volume.FromMillilitres(20), UnitOrigin.Any, "common practice");
 
     /// <summary>A drop of water, 20 to the millilitre; paint and oil drop up to a quarter larger or smaller.</summary>
     public static UnitName.OfVolume Drop { get; } =

@@ -38,6 +38,19 @@ public sealed class SurfaceLimitsTests
     public void Sides_are_at_most_a_hand_deep(double centimetres, bool taken) =>
         Assert.Equal(taken, SurfaceLimits.OfDepth(Length.FromCentimetres(centimetres)) is Finding<Length>.Found);
 
+    [Theory]
+    [InlineData(30, 2, true)]
+    [InlineData(400, 2, false)]
+    [InlineData(30, 20, false)]
+    public void One_odd_size_is_enough_to_ask(double side, double depth, bool taken)
+    {
+        var surfaces = new SurfaceSet(
+            [new SurfaceGroup(2, Panel(10, 10)), new SurfaceGroup(1, Panel(side, side))],
+            Length.FromCentimetres(depth));
+
+        Assert.Equal(taken, SurfaceLimits.Of(surfaces) is Finding<SurfaceSet>.Found);
+    }
+
     [Fact]
     public void The_largest_size_in_inches_is_still_the_largest() =>
         Assert.IsType<Finding<Surface>.Found>(

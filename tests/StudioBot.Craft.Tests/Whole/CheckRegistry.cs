@@ -15,7 +15,8 @@ internal static class CheckRegistry
     public static IReadOnlyDictionary<string, Func<Inputs, string>> Functions { get; } =
         typeof(CheckRegistry).Assembly.GetTypes()
             .Where(type => type.Namespace == Home && type is { IsAbstract: true, IsSealed: true })
-            .Select(type => type.GetField("All", Shared)?.GetValue(null) ?? type.GetProperty("All", Shared)?.GetValue(null))
+            .Select(type => type.GetField("All", Shared)?.GetValue(null)
+                ?? type.GetProperty("All", Shared)?.GetValue(null))
             .OfType<IReadOnlyDictionary<string, Func<Inputs, string>>>()
             .SelectMany(all => all)
             .ToDictionary(entry => entry.Key, entry => entry.Value);

@@ -66,7 +66,7 @@ internal sealed class CupPartsSlot() : Slot<IReadOnlyList<CupPart>>("what is in 
     }
 
     internal override IEnumerable<Meaning> Means(IReadOnlyList<CupPart> value) =>
-        [new(Key, string.Join('|', value.Select(part => $"{part.Name}:{AmountWords.Glued(part.Amount)}")))];
+        Key.Length == 0 ? [] : [new(Key, string.Join('|', value.Select(part => $"{part.Name}:{AmountWords.Glued(part.Amount)}")))];
 
     internal override string Say(IReadOnlyList<CupPart> value) =>
         (Key == "have" ? "have " : "") + string.Join(' ', value.Select(part => $"{AmountWords.Say(part.Amount)} {part.Name}"));

@@ -139,7 +139,7 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
     }
 
     // 8 cups, 40 tiles 10cm: what is counted needs no unit.
-    private int Counted(PhraseDraft draft, Draft list, int at)
+    private static int Counted(PhraseDraft draft, Draft list, int at)
     {
         if (draft.At(at) is not { Kind: AtomKind.Number or AtomKind.Quantity } atom || Flaws.In(draft, at) is not null)
         {

@@ -54,6 +54,6 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
 
     internal override IEnumerable<Meaning> Means(double value) => [new(key, Figures.Of(value))];
 
-    internal override string Say(double value) => string.Join(' ', new[] { Leads.FirstOrDefault(), Figures.Of(value), Unit }
+    internal override string Say(double value) => string.Join(' ', new[] { Leads.Count > 0 ? Leads[0] : "", Figures.Of(value), Unit }
         .Where(word => !string.IsNullOrEmpty(word)));
 }

@@ -7,6 +7,9 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
     /// <summary>Words of which one must stand before it; none: nothing needs to.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
+    /// <summary>Whether the name that opens the line is it too: Pia bought.</summary>
+    public bool OpensLine { get; init; }
+
     /// <summary>Whether me and my mean the one who writes.</summary>
     public bool MayBeMe { get; init; }
 
@@ -23,7 +26,7 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
     internal override int Take(PhraseDraft draft, int at)
     {
         var lead = draft.Atoms[at].IsWord([.. Leads.Append("to")]) ? 1 : 0;
-        if (draft.Said.Has(this) || (Leads.Count > 0 && !draft.Atoms[at].IsWord([.. Leads])) || draft.At(at + lead) is not { } atom)
+        if (draft.Said.Has(this) || (Leads.Count > 0 && !draft.Atoms[at].IsWord([.. Leads]) && !(OpensLine && at == 0)) || draft.At(at + lead) is not { } atom)
         {
             return 0;
         }

@@ -9,6 +9,9 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
     /// <summary>Whether one number behind them is something else: a price.</summary>
     public bool LeavesLast { get; init; }
 
+    /// <summary>Why more than one, or even one, must be agreed to; none where all is plain.</summary>
+    public Func<IReadOnlyList<int>, string?> Doubts { get; init; } = _ => null;
+
     /// <summary>Words that must stand before it; none: nothing needs to.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
@@ -20,7 +23,7 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
         }
 
         var lead = Lead(draft, at);
-        if (Leads.Count > 0 && lead == 0)
+        if ((Leads.Count > 0 && lead == 0) || (lead == 0 && IsLedLater(draft, at)))
         {
             return 0;
         }
@@ -50,6 +53,11 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
         }
 
         draft.Said.Put(this, pieces);
+        if (Doubts(pieces) is { } doubt)
+        {
+            draft.Doubt(at + lead, 1, doubt);
+        }
+
         return taken;
     }
 
@@ -70,7 +78,7 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
     private int Lead(PhraseDraft draft, int at)
     {
         var lead = 0;
-        while (draft.At(at + lead) is { } word && (word.IsWord("piece", "pieces", "no", "number") || word.IsWord([.. Leads]) || (word.IsMark("#") && lead > 0)))
+        while (draft.At(at + lead) is { } word && (word.IsWord("piece", "pieces", "no", "number", "from", "of") || word.IsWord([.. Leads]) || (word.IsMark("#") && lead > 0)))
         {
             lead++;
         }
@@ -86,8 +94,28 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
             return false;
         }
 
+        if (draft.At(at + 1) is { } plus && plus.IsMark("+"))
+        {
+            return false;
+        }
+
         return draft.At(at + 1) is not { Kind: AtomKind.Word } noun
-            || !(SurfaceWords.IsNoun(noun.Lower) || noun.IsWord("coats", "coat", "colours", "colors", "people", "cm"));
+            || !(SurfaceWords.IsNoun(noun.Lower) || noun.IsWord("coats", "coat", "colours", "colors", "people", "cm", "a", "b")
+                || WhenSlot.Month(noun.Lower) is not null);
+    }
+
+    // 40 from 17: the number behind from is the piece.
+    private static bool IsLedLater(PhraseDraft draft, int at)
+    {
+        for (var later = at + 1; later + 1 < draft.Atoms.Count; later++)
+        {
+            if (draft.Atoms[later].IsWord("from") && (draft.Atoms[later + 1].IsNumber || draft.Atoms[later + 1].IsWord("piece")))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool LaterNumber(PhraseDraft draft, int at)

@@ -8,6 +8,9 @@ internal sealed class TextSlot(string what, string example) : Slot<string>(what,
     /// <summary>The slot that comes first; the words begin behind it.</summary>
     public Slot? After { get; init; }
 
+    /// <summary>Whether a question mark may stand in the words without making a question of the message.</summary>
+    public bool KeepsQuestions { get; init; }
+
     internal override bool TakesAnything => true;
 
     internal override int Take(PhraseDraft draft, int at)

@@ -113,7 +113,7 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
             return (now.Date.AddDays(isPast ? (ahead == 0 ? 0 : ahead - 7) : ahead == 0 ? 7 : ahead), 1);
         }
 
-        return Month(word) is { } month && word is not "may" or "mar" && draft.At(at + 1) is { IsNumber: true, IsWhole: true, Value: >= 1 and <= 31 } number
+        return Month(word) is { } month && word is not "may" && draft.At(at + 1) is { IsNumber: true, IsWhole: true, Value: >= 1 and <= 31 } number
             ? Date(draft, at, 2, Month(word)!.Value, number.Value, now)
             : null;
     }

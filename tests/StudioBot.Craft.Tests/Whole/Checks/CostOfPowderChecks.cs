@@ -9,8 +9,11 @@ internal static class CostOfPowderChecks
     public static readonly IReadOnlyDictionary<string, Func<Inputs, string>> All =
         new Dictionary<string, Func<Inputs, string>>
         {
-            ["cost.per_g"] = given => Answer.Number(
-                (double)Money.From(decimal.Parse(given.Text("price"), CultureInfo.InvariantCulture)).Sum
-                / Mass.FromGrams(given.Number("pack_g")).Grams),
+            // A gram of it in 100 mL: then the price of 100 mL is that of the gram.
+            ["cost.per_g"] = given => Answer.Number((double)new ColourPrice(
+                Money.From(decimal.Parse(given.Text("price"), CultureInfo.InvariantCulture)),
+                Mass.FromGrams(given.Number("pack_g")),
+                Mass.FromGrams(1),
+                Volume.FromMillilitres(100)).PerHundredMillilitres),
         };
 }

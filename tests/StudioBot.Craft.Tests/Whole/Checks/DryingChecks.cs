@@ -33,7 +33,8 @@ internal static class DryingChecks
             ["drying.residual_line"] = given =>
                 Answer.Number(ReadyLine.Of(Mass.FromGrams(given.Number("water_g"))).Grams),
             ["drying.two_stage_hours"] = given => Answer.Of(
-                new TwoStage(given.Number("vol_solids"), given.Number("k"), given.Number("Deff"), given.Number("packing"))
+                new TwoStage(
+                    given.Number("vol_solids"), given.Number("k"), given.Number("Deff"), given.Number("packing"))
                     .In(given.Air(), Film(given, "wet_mm")),
                 time => time.TotalHours),
         };

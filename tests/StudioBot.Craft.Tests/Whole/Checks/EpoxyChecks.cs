@@ -51,7 +51,6 @@ internal static class EpoxyChecks
             new CoatWish(
                 new SurfaceSet(given.Surface()),
                 Length.FromMillimetres(given.Number("film_mm")),
-                default,
                 given.Number("runoff")),
             Kit(given, "ratio", RatioBy.Volume)),
         figure);

@@ -1,0 +1,136 @@
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Pours;
+using StudioBot.Craft.Surfaces;
+
+namespace StudioBot.Chat.Asking;
+
+/// <summary><c>amounts 30cm panel bloom 6 colours</c>: how much paint a surface takes.</summary>
+internal sealed class AmountsCommand : Ask
+{
+    private static readonly SurfaceSlot Size = new() { IsRequired = true };
+    private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
+    private static readonly ColoursSlot Colours = new();
+    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
+    {
+        ["mixes"] = "mixes", ["grounds"] = "grounds",
+    });
+
+    /// <inheritdoc/>
+    public override CommandSheet Sheet { get; } = new(
+        "amounts", Room.Asking, "How much paint a surface takes.",
+        [Size, Way, Colours, Detail],
+        ["amounts 30cm panel bloom 6 colours", "how much for a 40cm round?", "amounts 6 x 10cm tile swipe 3 colours"])
+    {
+        Also = ["amount"],
+        Cues =
+        [
+            new("how much {size}"),
+            new("paint need/needed/needs {size}"),
+            new("how much paint/bloom/swipe {size}"),
+            new("need/needed/needs {size}"),
+        ],
+    };
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio)
+    {
+        var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
+        var colours = said.Or(Colours, new Colours(studio.Practice.Pours.UsualColours.Value, []));
+        var amounts = PourAmounts.For(technique, said.Of(Size), colours.Count, studio.Practice.Pours.SideFilm.Value);
+        return said.Or(Detail, "") switch
+        {
+            "mixes" => PourMixes.Of(amounts, colours, said, studio),
+            "grounds" => Grounds(amounts, said.Of(Size)),
+            _ => Cups(amounts, colours, said, studio),
+        };
+    }
+
+    private static Reply Cups(PourAmounts amounts, Colours colours, Phrase said, Studio studio)
+    {
+        List<Block> blocks =
+        [
+            new Block.Headline($"Mix {Show.ToMeasure(amounts.TotalMixed)} in all"),
+            new Block.Figures(Rows(amounts)),
+            new Block.Line($"{Show.Surfaces(said.Of(Size))} = {Show.Area(said.Of(Size).Total)}; {amounts.Technique.Name}.{Taken(said, amounts)}"),
+            new Block.Line($"Common practice: {Show.ToMeasure(amounts.Low)} to {Show.ToMeasure(amounts.High)}."),
+        ];
+        if (ShelfCheck.Of(amounts, colours, studio) is { } shelf)
+        {
+            blocks.Add(shelf);
+        }
+
+        var line = said.Line;
+        return new Reply(blocks,
+        [
+            new Button("Mix of each", $"{line} mixes"),
+            new Button("How worked out", $"{line} grounds"),
+            new Button("Add resin", $"resin {SurfaceSlot.Words(said.Of(Size))}"),
+            Other(amounts.Technique, said, studio),
+        ]);
+    }
+
+    private static List<Figure> Rows(PourAmounts amounts)
+    {
+        List<Figure> rows = [];
+        if (amounts.Base.Millilitres > 0)
+        {
+            rows.Add(new Figure("Base coat", Show.ToMeasure(amounts.Base)));
+        }
+
+        rows.Add(new Figure(amounts.Colours == 1 ? "1 colour" : $"{amounts.Colours} colours, each", Show.ToMeasure(amounts.PerColour)));
+        if (amounts.Activator.Millilitres > 0)
+        {
+            rows.Add(new Figure("Cell activator", Show.ToMeasure(amounts.Activator)));
+        }
+
+        rows.Add(new Figure($"Stays in {amounts.Cups} cups", Show.ToMeasure(amounts.CupWaste)));
+        return rows;
+    }
+
+    private static string Taken(Phrase said, PourAmounts amounts)
+    {
+        List<string> taken = [];
+        if (!said.Has(Way))
+        {
+            taken.Add(amounts.Technique.Name);
+        }
+
+        if (!said.Has(Colours))
+        {
+            taken.Add($"{amounts.Colours} colours");
+        }
+
+        return taken.Count > 0 ? $" Taken: {string.Join(", ", taken)}." : "";
+    }
+
+    private static Button Other(Technique technique, Phrase said, Studio studio)
+    {
+        var other = studio.Practice.Techniques.First(one => one.Name != technique.Name);
+        var colours = said.Has(Colours) ? " " + Colours.Say(said.Of(Colours)) : "";
+        return new Button($"As {other.Name}", $"amounts {SurfaceSlot.Words(said.Of(Size))} {other.Name}{colours}");
+    }
+
+    private static Reply Grounds(PourAmounts amounts, SurfaceSet size)
+    {
+        List<Figure> rows =
+        [
+            new("Face", Show.Area(size.Faces)),
+            new("Film laid", Show.Film(amounts.Technique.Laid.Usual)),
+            new("Stays on the face", Show.Volume(amounts.Laid)),
+            new("Runs off", Show.Volume(amounts.RunOff)),
+        ];
+        if (size.Depth is not null)
+        {
+            rows.Insert(3, new Figure("Stays on the sides", Show.Volume(amounts.OnSides)));
+        }
+
+        rows.Add(new Figure($"In {amounts.Cups} cups", Show.Volume(amounts.CupWaste)));
+        return new Reply(
+            new Block.Headline($"{Show.Volume(amounts.TotalMixed)}, and how"),
+            new Block.Figures(rows),
+            new Block.Line("1 mm over 1 m² is 1 L. Run-off leaves over the rim, so small pieces lose more of it."),
+            new Block.Line("Films and run-off are common practice and scatter by half; your own pours will tell better."));
+    }
+}

@@ -1,0 +1,42 @@
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Mixing;
+using StudioBot.Craft.Practice;
+using StudioBot.Craft.Pours;
+
+namespace StudioBot.Chat.Asking;
+
+/// <summary>What goes into each cup of a pour: medium, thinner and pigment.</summary>
+internal static class PourMixes
+{
+    /// <summary>The mix of one colour's cup, and of the medium for all of them.</summary>
+    public static Reply Of(PourAmounts amounts, Colours colours, Phrase said, Studio studio)
+    {
+        var practice = studio.Practice.Pours;
+        var each = amounts.PerColour + PourAmounts.WasteOfACup;
+        var medium = Show.Measurable(each);
+        var parts = Parts.Of(practice.MediumRatio.Value, medium * amounts.Colours);
+        var powder = medium * practice.PowderPerMedium.Value;
+        List<Block> blocks =
+        [
+            new Block.Headline($"Each colour's cup: {Show.ToMeasure(medium)} of medium"),
+            new Block.Figures(
+            [
+                new Figure("Mica, as the only colour", Show.Mass(powder)),
+                new Figure($"Medium for {amounts.Colours}", Show.ToMeasure(medium * amounts.Colours)),
+                new Figure("  thick base", Show.Volume(parts[0])),
+                new Figure("  gloss varnish", Show.Volume(parts[1])),
+            ]),
+            new Block.Line($"Medium {practice.MediumRatio.Value} by volume; nearer {practice.WarmMediumRatio.Value} in the heat. "
+                + "Wet the powder in a little varnish, add three quarters of the medium, read the trace, then the rest."),
+            Cautions.About(studio, SafetySubject.Powder),
+        ];
+        if (colours.Names.Count > 1 && colours.Names.All(name => name.EndsWith("mica", StringComparison.Ordinal)))
+        {
+            blocks.Insert(3, new Block.Line("All mica tends to sink and shift: one tube colour among them steadies it."));
+        }
+
+        return new Reply(blocks, [new Button("Back to the cups", said.Line.Replace(" mixes", "", StringComparison.Ordinal))]);
+    }
+}

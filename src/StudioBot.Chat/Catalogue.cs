@@ -1,0 +1,52 @@
+namespace StudioBot.Chat;
+
+/// <summary>Every command there is, found once at start; help, menu, vocabulary and tests come from here.</summary>
+public sealed class Catalogue
+{
+    private readonly Dictionary<string, List<Command>> _byWord = [];
+
+    private Catalogue(IReadOnlyList<Command> forms)
+    {
+        Forms = forms;
+        foreach (var form in forms)
+        {
+            foreach (var word in form.Sheet.Also.Concat(form.Sheet.AlsoSaying).Prepend(form.Sheet.Word))
+            {
+                if (!_byWord.TryGetValue(word, out var forSame))
+                {
+                    _byWord[word] = forSame = [];
+                }
+
+                forSame.Add(form);
+            }
+        }
+
+        Words = _byWord.Keys.Where(word => !word.Contains(' ', StringComparison.Ordinal)).ToHashSet();
+    }
+
+    /// <summary>All forms, by room and word; of one word, the one that records first.</summary>
+    public IReadOnlyList<Command> Forms { get; }
+
+    /// <summary>Every single word that begins a command.</summary>
+    public IReadOnlySet<string> Words { get; }
+
+    /// <summary>All commands of this assembly.</summary>
+    public static Catalogue Find() => new([.. typeof(Catalogue).Assembly.GetTypes()
+        .Where(type => type.IsSubclassOf(typeof(Command)) && !type.IsAbstract)
+        .Select(type => (Command)Activator.CreateInstance(type, nonPublic: true)!)
+        .OrderBy(form => form.Sheet.Room)
+        .ThenBy(form => form.Sheet.Word, StringComparer.Ordinal)
+        .ThenByDescending(form => form.Records)]);
+
+    /// <summary>The forms of this word, or of another name of it; none where it is no command.</summary>
+    public IReadOnlyList<Command> Of(string word) => _byWord.GetValueOrDefault(word, []);
+
+    /// <summary>The commands that are answered, for a menu: each word once, with its line of help.</summary>
+    /// <param name="chat">Where the menu opens.</param>
+    /// <param name="isSteward">Whether for a steward.</param>
+    public IReadOnlyList<(string Word, string Says)> Menu(ChatKind chat, bool isSteward) =>
+        [.. Forms.Where(form => form is Ask && MayStand(form, chat, isSteward)).Select(form => (form.Sheet.Word, form.Sheet.Says)).DistinctBy(row => row.Word)];
+
+    private static bool MayStand(Command form, ChatKind chat, bool isSteward) =>
+        (isSteward || !form.Sheet.StewardsOnly) && (chat == ChatKind.Private || !form.Sheet.PrivateOnly);
+}

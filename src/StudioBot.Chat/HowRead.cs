@@ -1,0 +1,70 @@
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Replies;
+
+namespace StudioBot.Chat;
+
+/// <summary>Answers about the reading itself: how a message was read, what is doubtful, what can't be read.</summary>
+internal static class HowRead
+{
+    /// <summary>How a message was read whose books are not open yet.</summary>
+    public static Reply Of(IReadOnlyList<Phrase> said) => new(
+        [
+            new Block.Headline("Read, nothing recorded."),
+            .. said.SelectMany(phrase => Reading(phrase)),
+            new Block.Line("The books for it are not open yet."),
+        ],
+        [])
+    {
+        IsTrouble = true,
+    };
+
+    /// <summary>What waits for its author's word.</summary>
+    public static Reply Doubt(Heard.Doubtful doubtful) => new(
+        [
+            new Block.Headline("Nothing recorded yet."),
+            new Block.Line(doubtful.Why.Word.Length > 0 ? $"“{doubtful.Why.Word}” {doubtful.Why.Why}." : Sentence(doubtful.Why.Why)),
+            new Block.Line("Meant like this?"),
+            new Block.Sample(doubtful.Line),
+        ],
+        [new Button("Yes, like this", doubtful.Line)])
+    {
+        IsTrouble = true,
+    };
+
+    /// <summary>The word, why, and a message that works.</summary>
+    public static Reply Trouble(Heard.Unread unread, Catalogue catalogue)
+    {
+        var trouble = unread.Trouble;
+        var isRecord = unread.Command.Length > 0 && catalogue.Of(unread.Command) is { Count: > 0 } forms && forms[0].Records;
+        return new Reply(
+            [
+                new Block.Headline((trouble.Word.Length > 0 ? $"“{trouble.Word}” {trouble.Why}" : Capital(trouble.Why)) + (isRecord ? "; nothing recorded." : ".")),
+                new Block.Line("Try"),
+                new Block.Sample(trouble.Try),
+            ],
+            [])
+        {
+            IsTrouble = true,
+        };
+    }
+
+    private static IEnumerable<Block> Reading(Phrase phrase)
+    {
+        yield return new Block.Sample(phrase.Line);
+        var rows = phrase.Understood.Where(meaning => meaning.Key.StartsWith("answer_", StringComparison.Ordinal))
+            .Select(meaning => new Figure(meaning.Key[7..].Replace('_', ' '), meaning.Value)).ToList();
+        if (rows.Count > 0)
+        {
+            yield return new Block.Figures(rows);
+        }
+
+        if (phrase.Remark.Length > 0)
+        {
+            yield return new Block.Line($"Remark: {phrase.Remark}");
+        }
+    }
+
+    private static string Sentence(string words) => Capital(words) + ".";
+
+    private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+}

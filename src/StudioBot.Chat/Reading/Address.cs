@@ -1,0 +1,88 @@
+namespace StudioBot.Chat.Reading;
+
+/// <summary>What of a message is meant for the bot.</summary>
+/// <param name="Words">Without slash, mention and greeting.</param>
+/// <param name="IsSlash">A slash stood before the first word, which then must be a command.</param>
+internal sealed record Address(string Words, bool IsSlash)
+{
+    /// <summary>The words meant for the bot; none where it must keep silent.</summary>
+    /// <remarks>
+    /// In a group only a slash, a mention at the start or a reply to the bot is meant for it; another bot's name is
+    /// silence, and so are an unknown slash word without our name and a reply that begins with no command or piece.
+    /// </remarks>
+    public static Address? Of(Turn turn, Catalogue catalogue, Vocabulary vocabulary)
+    {
+        var words = Trim(turn.Words);
+        var isGroup = turn.Chat == ChatKind.Group;
+        if (words.StartsWith('/'))
+        {
+            return Slash(words[1..], turn.BotName, isGroup, catalogue);
+        }
+
+        var mention = "@" + turn.BotName;
+        if (words.StartsWith(mention, StringComparison.OrdinalIgnoreCase) && !IsNameCharacter(words, mention.Length))
+        {
+            return new Address(words[mention.Length..].TrimStart(' ', ',', ':'), false);
+        }
+
+        if (!isGroup)
+        {
+            return new Address(words, false);
+        }
+
+        return turn.RepliesToBot && BeginsWithCommandOrPiece(words, catalogue, vocabulary) ? new Address(words, false) : null;
+    }
+
+    private static Address? Slash(string words, string botName, bool isGroup, Catalogue catalogue)
+    {
+        var end = 0;
+        while (end < words.Length && IsNameCharacter(words, end))
+        {
+            end++;
+        }
+
+        var word = words[..end].ToLowerInvariant();
+        var isOurs = false;
+        if (end < words.Length && words[end] == '@')
+        {
+            var nameEnd = end + 1;
+            while (nameEnd < words.Length && IsNameCharacter(words, nameEnd))
+            {
+                nameEnd++;
+            }
+
+            if (!words[(end + 1)..nameEnd].Equals(botName, StringComparison.OrdinalIgnoreCase))
+            {
+                return null;
+            }
+
+            (isOurs, words) = (true, words[..end] + words[nameEnd..]);
+        }
+
+        return isGroup && !isOurs && catalogue.Of(word).Count == 0 ? null : new Address(words, true);
+    }
+
+    private static bool BeginsWithCommandOrPiece(string words, Catalogue catalogue, Vocabulary vocabulary)
+    {
+        var first = words.TrimStart('#').Split(' ', '\n', ',', ':')[0].ToLowerInvariant();
+        return catalogue.Of(first).Count > 0 || (int.TryParse(first, out var number) && vocabulary.Pieces.Contains(number));
+    }
+
+    private static bool IsNameCharacter(string words, int at) => at < words.Length && (char.IsLetterOrDigit(words[at]) || words[at] == '_');
+
+    private static string Trim(string words)
+    {
+        var (start, end) = (0, words.Length);
+        while (start < end && (char.IsWhiteSpace(words[start]) || Characters.IsInvisible(words[start])))
+        {
+            start++;
+        }
+
+        while (end > start && (char.IsWhiteSpace(words[end - 1]) || Characters.IsInvisible(words[end - 1])))
+        {
+            end--;
+        }
+
+        return words[start..end];
+    }
+}

@@ -1,0 +1,35 @@
+namespace StudioBot.Chat.Reading;
+
+/// <summary>Makes out whether a message is meant for the bot, which command it is, and reads it.</summary>
+internal sealed class Listener(Catalogue catalogue)
+{
+    // What a phone can't hold is no message to the bot; it is answered without being read.
+    private const int LongestRead = 2000;
+
+    /// <summary>How the message is understood.</summary>
+    public Heard Hear(Turn turn, Vocabulary vocabulary)
+    {
+        var addressed = Address.Of(turn, catalogue, vocabulary);
+        if (addressed is null)
+        {
+            return new Heard.Silence();
+        }
+
+        if (addressed.Words.Length > LongestRead || string.IsNullOrWhiteSpace(addressed.Words))
+        {
+            return Unknown(addressed.Words);
+        }
+
+        var context = new ReadingContext(vocabulary, turn.Who, turn.Local, catalogue.Words);
+        var message = new Message(addressed.Words.Trim(), context, catalogue);
+        return new Sentence(message, catalogue, addressed.IsSlash).Hear() ?? Unknown(addressed.Words);
+    }
+
+    private Heard.Unread Unknown(string words)
+    {
+        var first = words.Trim().Split(' ', '\n')[0].TrimStart('/');
+        var nearest = Nearest.Of(first.ToLowerInvariant(), catalogue.Words, 2);
+        var form = nearest is null ? null : catalogue.Of(nearest)[0];
+        return new Heard.Unread("", new Misread(PhraseDraft.Short(first), "begins nothing that is known here", form?.Sheet.Examples[0] ?? "help"));
+    }
+}

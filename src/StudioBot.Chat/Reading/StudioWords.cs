@@ -1,0 +1,42 @@
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Chat.Reading;
+
+/// <summary>Gathers the words of one studio: what its records name, and what the trade calls things.</summary>
+internal static class StudioWords
+{
+    /// <summary>The vocabulary of this studio as it is now.</summary>
+    public static Vocabulary Of(Studio studio)
+    {
+        var view = studio.View;
+        var materials = view.Materials.All();
+        var techniques = studio.Practice.Techniques;
+        var names = materials.Select(material => (material.Name, new Named(NameKind.Material, material.Name)))
+            .Concat(OtherNames(studio, materials))
+            .Concat(view.Recipes.All().Select(recipe => (recipe.Name, new Named(NameKind.Recipe, recipe.Name))))
+            .Concat(techniques.SelectMany(technique => technique.OtherNames.Append(technique.Name)
+                .Select(word => (word, new Named(NameKind.Technique, technique.Name)))))
+            .Concat(view.Members.All().Select(member => (member.Name, new Named(NameKind.Member, member.Name))))
+            .Concat(view.Rooms.All().Select(room => (room.Name, new Named(NameKind.Room, room.Name))));
+        return new Vocabulary(
+            names,
+            view.Lots.All().Select(lot => lot.Label).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase),
+            view.Pieces.All().Select(piece => piece.Number),
+            view.Batches.All().Select(batch => batch.Number),
+            view.Rooms.Shelves().Select(shelf => shelf.Label),
+            studio.Practice.Faults.Select(fault => new FaultWords(
+                fault.Name,
+                [.. fault.Words.Append(fault.Name).Select(words => words.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries))])),
+            materials.Where(material => material.Form == MaterialForm.Counted).Select(material => material.Name),
+            materials.Where(material => material.Form is not (MaterialForm.Counted or MaterialForm.Powder)).Select(material => material.Name));
+    }
+
+    // What the trade calls a material too, where the studio has it and calls nothing else so.
+    private static IEnumerable<(string Word, Named Named)> OtherNames(Studio studio, IReadOnlyList<Material> materials)
+    {
+        var known = materials.Select(material => material.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return studio.Practice.Materials.Where(starter => known.Contains(starter.Name))
+            .SelectMany(starter => starter.OtherNames.Where(word => !known.Contains(word))
+                .Select(word => (word, new Named(NameKind.Material, starter.Name))));
+    }
+}

@@ -1,0 +1,11 @@
+namespace StudioBot.Chat.Reading.Values;
+
+/// <summary>What every record takes: the day it happened, and whose it is.</summary>
+internal static class RecordSlots
+{
+    /// <summary>Tuesday, yesterday, 28 Nov: the last one.</summary>
+    public static readonly WhenSlot Day = new(isPast: true, "date");
+
+    /// <summary>For Pia.</summary>
+    public static readonly PersonSlot For = new("member") { Leads = ["for", "by"], OpensLine = true };
+}

@@ -1,0 +1,75 @@
+using System.Globalization;
+using StudioBot.Craft.Surfaces;
+using StudioBot.Craft.Units;
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Chat.Replies;
+
+/// <summary>Figures for the eye: as many digits as tools can measure, a plain space before the unit, readable back.</summary>
+internal static class Show
+{
+    /// <summary>A number with at most so many decimals, no groups, a point.</summary>
+    public static string Number(double value, int decimals = 1) =>
+        Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture);
+
+    /// <summary>212.1 ml, 1440 ml.</summary>
+    public static string Volume(Volume volume) => Number(volume.Millilitres, volume.Millilitres < 1000 ? 1 : 0) + " ml";
+
+    /// <summary>What to measure out: whole millilitres up to 30, then steps of 5.</summary>
+    public static string ToMeasure(Volume volume) => Number(Measurable(volume).Millilitres, 0) + " ml";
+
+    /// <summary>Rounded up to what a cup with marks can measure: 1 mL up to 30, then 5.</summary>
+    public static Volume Measurable(Volume volume)
+    {
+        var step = volume.Millilitres <= 30 ? 1 : 5;
+        return Craft.Units.Volume.FromMillilitres(Math.Ceiling(Math.Round(volume.Millilitres / step, 6)) * step);
+    }
+
+    /// <summary>318.4 g, 1.20 kg from ten kilograms up.</summary>
+    public static string Mass(Mass mass) => mass.Grams < 10_000 ? Number(mass.Grams) + " g" : Number(mass.Kilograms, 2) + " kg";
+
+    /// <summary>An amount as its form is measured.</summary>
+    public static string Amount(Amount amount) => amount switch
+    {
+        Records.Materials.Amount.ByVolume volume => Volume(volume.Volume),
+        Records.Materials.Amount.ByMass mass => Mass(mass.Mass),
+        Records.Materials.Amount.ByCount count => count.Count.ToString(CultureInfo.InvariantCulture),
+        _ => "",
+    };
+
+    /// <summary>900 cm².</summary>
+    public static string Area(Area area) => Number(area.SquareCentimetres, area.SquareCentimetres < 1000 ? 1 : 0) + " cm²";
+
+    /// <summary>2.5 mm.</summary>
+    public static string Film(Length film) => Number(film.Millimetres, 2) + " mm";
+
+    /// <summary>13.8 °C.</summary>
+    public static string Degrees(Temperature temperature) => Number(temperature.Celsius) + " °C";
+
+    /// <summary>20 %.</summary>
+    public static string Share(double share) => Number(share * 100, 0) + " %";
+
+    /// <summary>29 min, 5.5 h, 3 days.</summary>
+    public static string Time(TimeSpan time) => time.TotalMinutes < 1 ? Number(time.TotalSeconds, 0) + " s"
+        : time.TotalHours < 2 ? Number(time.TotalMinutes, 0) + " min"
+        : time.TotalHours < 48 ? Number(time.TotalHours) + " h"
+        : Number(time.TotalDays) + " days";
+
+    /// <summary>1 panel, 30 × 30 cm; what was read, with its area.</summary>
+    public static string Surfaces(SurfaceSet surfaces) =>
+        string.Join(" + ", surfaces.Groups.Select(group => $"{group.Count} {Surface(group.Surface, group.Count > 1)}"))
+        + (surfaces.Depth is { } depth ? $", {Number(depth.Centimetres)} cm deep" : "");
+
+    private static string Surface(Surface surface, bool isMany)
+    {
+        var s = isMany ? "s" : "";
+        return surface switch
+        {
+            Craft.Surfaces.Surface.Panel panel => $"panel{s} {Number(panel.Width.Centimetres)} × {Number(panel.Height.Centimetres)} cm",
+            Craft.Surfaces.Surface.Disc disc => $"round{s} {Number(disc.Diameter.Centimetres)} cm",
+            Craft.Surfaces.Surface.Oval oval => $"oval{s} {Number(oval.Width.Centimetres)} × {Number(oval.Height.Centimetres)} cm",
+            Craft.Surfaces.Surface.Hexagon hexagon => $"hexagon{s} {Number(hexagon.AcrossFlats.Centimetres)} cm across flats",
+            _ => "",
+        };
+    }
+}

@@ -1,0 +1,33 @@
+using Xunit.Abstractions;
+
+namespace StudioBot.Chat.Tests.Whole;
+
+/// <summary>Messages as people type them, each with what they expect to be understood.</summary>
+public sealed class MessagesTests(ITestOutputHelper output)
+{
+    /// <summary>Rows whose reading is believed wrong, with why.</summary>
+    private static readonly Dictionary<string, string> Disputed = [];
+
+    [Theory]
+    [InlineData("ask", 0.99)]
+    [InlineData("write", 0.97)]
+    [InlineData("confirm", 1.0)]
+    [InlineData("error", 1.0)]
+    [InlineData("ignore", 1.0)]
+    public void People_are_understood(string kind, double share)
+    {
+        var rows = MessageRow.All.Where(row => row.ExpectedKind == kind && !Disputed.ContainsKey(row.Id)).ToList();
+        var wrong = rows.Select(row => (Row: row, Why: MessageVerdict.Of(row))).Where(result => result.Why is not null).ToList();
+        var right = 1 - (double)wrong.Count / rows.Count;
+        output.WriteLine($"{kind}: {rows.Count - wrong.Count} of {rows.Count} right, {right:P1}");
+        foreach (var (row, why) in wrong)
+        {
+            output.WriteLine($"{row.Id} {row.Text.ReplaceLineEndings("\\n")}: {why}");
+        }
+
+        Assert.True(right >= share, string.Join('\n', wrong.Select(result => $"{result.Row.Id} {result.Row.Text.ReplaceLineEndings("\\n")}: {result.Why}")));
+    }
+
+    [Fact]
+    public void At_most_ten_rows_are_disputed() => Assert.True(Disputed.Count <= 10);
+}
