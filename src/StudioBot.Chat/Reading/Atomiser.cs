@@ -47,11 +47,14 @@ internal sealed class Atomiser(string text, IReadOnlyList<Token> tokens, Vocabul
         {
             Add(AtomKind.Quantity, 2, tokens[_at + 1].Value, currency, tokens[_at + 1].Flaw);
         }
-        else if (Now.Kind == TokenKind.Word && !Spoken())
+        else if (Now.Kind == TokenKind.Word)
         {
-            Name();
+            if (!Spoken())
+            {
+                Name();
+            }
         }
-        else if (Now.Kind is TokenKind.Mark or TokenKind.NewLine)
+        else
         {
             Add(Now.Kind == TokenKind.Mark ? AtomKind.Mark : AtomKind.NewLine, 1);
         }
