@@ -27,6 +27,7 @@ internal sealed class AmountsCommand : Ask
         Cues =
         [
             new("how much {size}"),
+            new("amount/amounts {size}"),
             new("paint need/needed/needs {size}"),
             new("how much paint/bloom/swipe {size}"),
             new("need/needed/needs {size}"),

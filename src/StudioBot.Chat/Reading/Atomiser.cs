@@ -221,7 +221,7 @@ internal sealed class Atomiser(string text, IReadOnlyList<Token> tokens, Vocabul
                 return (UnitWords.Of("in"), 1);
             case (TokenKind.Mark, "'") when token.Glued:
                 return IsMark(ahead + 1, "'") ? (UnitWords.Of("in"), 2) : (UnitWords.Of("ft"), 1);
-            case (TokenKind.Mark, "€" or "$" or "£"):
+            case (TokenKind.Mark, "€" or "$" or "£") when At(ahead + 1) is not { Kind: TokenKind.Number, Glued: true }:
                 return (UnitWords.OfSign(token.Lower), 1);
             default:
                 return (null, 0);

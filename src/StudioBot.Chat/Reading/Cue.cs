@@ -10,11 +10,14 @@ public sealed class Cue(string words)
     private readonly string[] _things =
         [.. words.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => word[0] == '{').Select(word => word.Trim('{', '}'))];
 
+    /// <summary>How much more it says than its words count: people and a size are a workshop, whatever else is there.</summary>
+    public int Weight { get; init; }
+
     /// <summary>Whether the sentence asks or tells; a telling one is agreed to first.</summary>
     public bool IsPlain { get; init; }
 
     /// <summary>How many words and things of the sentence fit; 0 where one is lacking.</summary>
-    internal int Score(IReadOnlyList<Atom> atoms)
+    internal int Score(IReadOnlyList<Atom> atoms, Vocabulary vocabulary)
     {
         foreach (var choice in _needed)
         {
@@ -24,14 +27,15 @@ public sealed class Cue(string words)
             }
         }
 
-        return _things.All(thing => atoms.Any(atom => Is(atom, thing))) ? 2 * _needed.Length + _things.Length : 0;
+        return _things.All(thing => atoms.Any(atom => Is(atom, thing, vocabulary))) ? 2 * _needed.Length + _things.Length + Weight : 0;
     }
 
     private static bool Says(Atom atom, string[] choice) =>
         choice.Contains(atom.Lower) || (atom.Kind == AtomKind.Name && atom.Lower.Split(' ').Any(choice.Contains));
 
-    private static bool Is(Atom atom, string thing) => thing switch
+    private static bool Is(Atom atom, string thing, Vocabulary vocabulary) => thing switch
     {
+        "lot" => atom.Kind == AtomKind.Word && vocabulary.Lot(atom.Lower) is not null,
         "size" => atom.Kind == AtomKind.Sizes || atom.Measures(Measure.Length)
             || (atom.Kind == AtomKind.Word && (Values.SurfaceWords.Sheet(atom.Lower) is not null || atom.Lower is "coaster" or "coasters")),
         "amount" => atom.Kind == AtomKind.Quantity && atom.Unit!.Measure is Measure.Volume or Measure.Mass or Measure.Ounce,

@@ -3,11 +3,6 @@ namespace StudioBot.Chat.Reading;
 /// <summary>Which known word a misspelt one is nearest to.</summary>
 internal static class Nearest
 {
-    /// <summary>The one nearest word within reach; none where two are as near or none is near enough.</summary>
-    /// <param name="word">As typed, in lower case.</param>
-    /// <param name="known">Words to compare with.</param>
-    public static string? Of(string word, IEnumerable<string> known) => All(word, known, Reach(word)) is [var only] ? only : null;
-
     /// <summary>All words that are as near as the nearest within reach.</summary>
     /// <param name="word">As typed, in lower case.</param>
     /// <param name="known">Words to compare with.</param>

@@ -152,7 +152,7 @@ internal sealed class Sentence(Message message, Catalogue catalogue, bool isSlas
 
             foreach (var cue in form.Sheet.Cues)
             {
-                var score = cue.Score(Atoms);
+                var score = cue.Score(Atoms, message.Vocabulary);
                 if (score > bestScore)
                 {
                     (best, by, bestScore) = (form, cue, score);

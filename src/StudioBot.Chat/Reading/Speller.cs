@@ -22,7 +22,7 @@ internal static class Speller
             lexicon ??= [.. form.Sheet.Takes.SelectMany(slot => slot.Lexicon)];
             if (lexicon.Contains(result[i].Lower) || names.Contains(result[i].Lower)
                 || UnitWords.Of(result[i].Lower) is not null
-                || Nearest.Of(result[i].Lower, lexicon.Concat(names)) is not { } right)
+                || Right(result[i].Lower, lexicon.Concat(names)) is not { } right)
             {
                 continue;
             }
@@ -32,6 +32,13 @@ internal static class Speller
         }
 
         return (result, corrected);
+    }
+
+    // Singular and plural are one word; two different words as near are none.
+    private static string? Right(string word, IEnumerable<string> known)
+    {
+        var nearest = Nearest.All(word, known, Nearest.Reach(word));
+        return nearest.Count > 0 && nearest.All(one => Vocabulary.Stem(one) == Vocabulary.Stem(nearest[0])) ? nearest[0] : null;
     }
 
     // A corrected word may complete a name of several words: lamp blck.
