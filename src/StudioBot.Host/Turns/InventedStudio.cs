@@ -30,7 +30,7 @@ internal sealed class InventedStudio : IDisposable
     public DateTime Local(DateTimeOffset moment) => TimeZoneInfo.ConvertTime(moment, zone).DateTime;
 
     /// <summary>Looks at it; what is returned must be whole.</summary>
-    public T Look<T>(Func<Studio, T> look) => file.Read(view => look(new Studio(view, practice, IsSample: true)));
+    public T Look<T>(Func<Studio, T> look) => file.Read(view => look(new Studio(view, practice, isSample: true)));
 
     /// <summary>Forgets it.</summary>
     public void Dispose() => file.Dispose();

@@ -32,7 +32,7 @@ public sealed class ProgramTests : IDisposable
         Assert.Equal(2, ended.Code);
         var answer = JsonDocument.Parse(ended.Out).RootElement;
         Assert.Equal("write", answer.GetProperty("kind").GetString());
-        Assert.Contains("Nothing recorded", answer.GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Contains("nothing recorded", answer.GetProperty("text").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
