@@ -10,7 +10,7 @@ internal sealed class ResinCommand() : Unopened(records: false)
     private static readonly RatioSlot Ratio = new();
     private static readonly CountSlot Coats = new("coats", "a number of coats", ["coats", "coat", "layers", "layer"], 20);
     private static readonly AirSlot Air = new();
-    private static readonly PiecesSlot Pieces = new() { Most = 20 };
+    private static readonly PiecesSlot Pieces = new() { Most = 20, Unless = Size };
     private static readonly AmountSlot Total = new("an amount of resin", "300 g");
     private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["grounds"] = "grounds", ["cups"] = "cups" });
 

@@ -87,18 +87,32 @@ internal static class Leftovers
         }
 
         var open = draft.Form.Sheet.Takes.FirstOrDefault(slot => !draft.Said.Has(slot) && slot.NameKinds.Count > 0 && slot.NamesStrictly);
-        if (open is not null && !FollowsPreposition(draft, at))
+        if (open is not null && (open.IsRequired || !FollowsPreposition(draft, at)))
         {
             draft.Slips.Add(new Slip(atom.Start, draft.Chunk(at), $"is no {Without(open.What)} here"));
         }
         else if (draft.Form.Records && !draft.Form.Sheet.RemarksFreely && IsKnown(draft, atom.Lower))
         {
-            draft.Slips.Add(new Slip(atom.Start, draft.Chunk(at), "has no place here"));
+            draft.Slips.Add(new Slip(atom.Start, draft.Chunk(OddMark(draft, at) ?? at), "has no place here"));
         }
         else if (!draft.Form.Records)
         {
             draft.Said.NoteList.Add($"“{PhraseDraft.Short(atom.Lower)}” passed over");
         }
+    }
+
+    // white'; DROP TABLE stock: the run of stray words begins at a mark that nobody types between words.
+    private static int? OddMark(PhraseDraft draft, int at)
+    {
+        for (var before = at; before >= 0 && !draft.IsTaken(before); before--)
+        {
+            if (draft.Atoms[before] is { Kind: AtomKind.Mark, Glued: true } mark && !IsPunctuation(mark.Lower))
+            {
+                return before;
+            }
+        }
+
+        return null;
     }
 
     private static bool FollowsPreposition(PhraseDraft draft, int at)

@@ -184,7 +184,7 @@ internal sealed class Lexer
         }
 
         // cm2 and cm²: an area's unit.
-        if (glued && end < _text.Length && _text[end] is '2' or '²' && (end + 1 == _text.Length || !char.IsLetterOrDigit(_text[end + 1])))
+        if (end < _text.Length && (_text[end] == '²' || (glued && _text[end] == '2')) && (end + 1 == _text.Length || !char.IsLetterOrDigit(_text[end + 1])))
         {
             lower.Append('2');
             end++;

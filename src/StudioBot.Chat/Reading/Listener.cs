@@ -28,8 +28,10 @@ internal sealed class Listener(Catalogue catalogue)
     private Heard.Unread Unknown(string words)
     {
         var first = words.Trim().Split(' ', '\n')[0].TrimStart('/');
-        var nearest = Nearest.Of(first.ToLowerInvariant(), catalogue.Words, 2);
-        var form = nearest is null ? null : catalogue.Of(nearest)[0];
-        return new Heard.Unread("", new Misread(PhraseDraft.Short(first), "begins nothing that is known here", form?.Sheet.Examples[0] ?? "help"));
+        var nearest = Nearest.All(first.ToLowerInvariant(), catalogue.Words, 2);
+        var example = nearest.Count > 0 ? catalogue.Of(nearest[0])[0].Sheet.Examples[0] : "help";
+        return new Heard.Unread("", first.Length > 0
+            ? new Misread(PhraseDraft.Short(first), "begins nothing that is known here", example)
+            : new Misread("", "there are no words in it", example));
     }
 }

@@ -6,26 +6,32 @@ internal static class Nearest
     /// <summary>The one nearest word within reach; none where two are as near or none is near enough.</summary>
     /// <param name="word">As typed, in lower case.</param>
     /// <param name="known">Words to compare with.</param>
-    /// <param name="reach">The largest distance allowed; by default 1 up to five letters, then 2.</param>
-    public static string? Of(string word, IEnumerable<string> known, int? reach = null)
+    public static string? Of(string word, IEnumerable<string> known) => All(word, known, Reach(word)) is [var only] ? only : null;
+
+    /// <summary>All words that are as near as the nearest within reach.</summary>
+    /// <param name="word">As typed, in lower case.</param>
+    /// <param name="known">Words to compare with.</param>
+    /// <param name="reach">The largest distance allowed.</param>
+    public static IReadOnlyList<string> All(string word, IEnumerable<string> known, int reach)
     {
-        string? best = null;
-        var bestDistance = (reach ?? Reach(word)) + 1;
-        var isTied = false;
+        List<string> nearest = [];
+        var least = reach;
         foreach (var candidate in known)
         {
-            var distance = Distance(word, candidate, bestDistance);
-            if (distance < bestDistance)
+            var distance = Distance(word, candidate, least);
+            if (distance < least)
             {
-                (best, bestDistance, isTied) = (candidate, distance, false);
+                nearest.Clear();
+                least = distance;
             }
-            else if (distance == bestDistance && best is not null && candidate != best)
+
+            if (distance <= least && !nearest.Contains(candidate))
             {
-                isTied = true;
+                nearest.Add(candidate);
             }
         }
 
-        return isTied ? null : best;
+        return nearest;
     }
 
     /// <summary>How many slips a word of this length may hold.</summary>

@@ -175,13 +175,20 @@ internal sealed class Sentence(Message message, Catalogue catalogue, bool isSlas
     {
         var start = message.Start;
         var first = Atoms[start];
-        if (first.Kind != AtomKind.Word || first.Lower.Length < 2 || Fillers.Holds(first.Lower) || Fillers.OpensQuestion(first.Lower)
-            || Nearest.Of(first.Lower, catalogue.Words, first.Lower.Length < 4 ? 1 : reach) is not { } right)
+        if (first.Kind != AtomKind.Word || first.Lower.Length < 2 || Fillers.Holds(first.Lower) || Fillers.OpensQuestion(first.Lower))
         {
             return null;
         }
 
-        var draft = message.Read(catalogue.Of(right), start + 1, Atoms.Count);
+        var nearest = Nearest.All(first.Lower, catalogue.Words, first.Lower.Length < 4 ? 1 : reach);
+        if (nearest.Count == 0)
+        {
+            return null;
+        }
+
+        // Two words as near: the one whose command can take the rest of the line.
+        var drafts = nearest.Select(word => (Word: word, Draft: message.Read(catalogue.Of(word), start + 1, Atoms.Count))).ToList();
+        var (right, draft) = drafts.OrderBy(one => one.Draft.Slips.Count > 0).ThenByDescending(one => one.Draft.Fitting).First();
         draft.Said.NoteList.Insert(0, $"“{first.Lower}” taken as {right}");
         return draft.Form.Records && draft.Slips.Count == 0
             ? Agreed(draft, $"is no command; {right} is the nearest", first.Lower)

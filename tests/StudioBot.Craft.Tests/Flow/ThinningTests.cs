@@ -40,7 +40,10 @@ public sealed class ThinningTests
 
         Assert.Equal(NextLiquid.FirstBack, step.What);
         Assert.Equal(64.35, step.More.Millilitres, 0.01);
-        Assert.True(step.Low <= step.More && step.More <= step.High);
+
+        // by millilitres 100·(1/L − 1), L = ln(1.5/3)/ln(1/3) = 0.63093
+        Assert.Equal(58.50, step.Low.Millilitres, 0.01);
+        Assert.Equal(step.More, step.High);
     }
 
     [Theory]
@@ -117,6 +120,18 @@ public sealed class ThinningTests
 
         Assert.Equal(expected, step.More.Millilitres, 1e-9);
         Assert.True(step.Low < step.More && step.More < step.High);
+    }
+
+    [Fact]
+    public void Readings_by_eye_leave_a_range_even_on_a_perfect_line()
+    {
+        // shares 0, 1/6, 2/7, slope −6, wanted share ln 8/6 = 0.34657; ±30 % a trace:
+        // sd = ln 1.3/6·√(1/3 + 0.19578²/0.041194) = 0.04916 (textbook calibration error)
+        var step = Step(Thinning.Next(Fitted(3)));
+
+        Assert.Equal(13.04, step.More.Millilitres, 0.01);
+        Assert.Equal(2.33, step.Low.Millilitres, 0.01);
+        Assert.Equal(25.49, step.High!.Value.Millilitres, 0.01);
     }
 
     [Fact]

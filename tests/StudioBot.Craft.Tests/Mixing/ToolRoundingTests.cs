@@ -61,6 +61,16 @@ public sealed class ToolRoundingTests
     }
 
     [Fact]
+    public void Within_a_tenth_more_the_least_error_is_taken()
+    {
+        // 7:5 at 100 mL on 5 mL steps: 60|40 is 7.1 % off, 60|45 5 %, 65|45 (13/9)/(7/5) − 1 = 2/63
+        var rounded = ToolRounding.Of(new MixRatio([7, 5]), Volume.FromMillilitres(100), Volume.FromMillilitres(5));
+
+        Assert.Equal([65, 45], rounded.Parts.Select(part => part.Millilitres));
+        Assert.Equal(2.0 / 63, rounded.WorstError, 1e-9);
+    }
+
+    [Fact]
     public void The_ratio_can_be_kept_at_a_larger_total() =>
         Assert.Equal(
             [140, 100],

@@ -283,6 +283,12 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
                     return;
                 }
 
+                if (before.Kind == AtomKind.Word && at > 0 && UnitWords.Of(before.Lower) is not null)
+                {
+                    Slip ??= new Slip(draft.Atoms[at - 1].Start, draft.Chunk(at - 1), "is not a number", $"{draft.Form.Sheet.Word} 20 ml {Name}");
+                    return;
+                }
+
                 if (before.Kind == AtomKind.Word && Fillers.IsVague(before.Lower))
                 {
                     var article = at > 0 && draft.Atoms[at - 1].IsWord("a") ? 1 : 0;
@@ -302,7 +308,7 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
                 }
             }
 
-            if (draft.At(NameAt + 1) is { Kind: AtomKind.Quantity or AtomKind.Number })
+            if (NameAt + 1 < draft.Atoms.Count && draft.Atoms[NameAt + 1].Kind is AtomKind.Quantity or AtomKind.Number)
             {
                 return;
             }

@@ -9,6 +9,9 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
     /// <summary>Whether one number behind them is something else: a price.</summary>
     public bool LeavesLast { get; init; }
 
+    /// <summary>The slot of a surface beside which no piece is needed.</summary>
+    public SurfaceSlot? Unless { get; init; }
+
     /// <summary>Why more than one, or even one, must be agreed to; none where all is plain.</summary>
     public Func<IReadOnlyList<int>, string?> Doubts { get; init; } = _ => null;
 
@@ -17,7 +20,7 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
 
     internal override int Take(PhraseDraft draft, int at)
     {
-        if (draft.Said.Has(this))
+        if (draft.Said.Has(this) || (Unless is { } surface && draft.Of<SurfaceDraft>(surface).Now.IsComplete))
         {
             return 0;
         }

@@ -73,8 +73,14 @@ internal static class SurfaceBuild
         };
     }
 
+    // A figure that nobody took says better what is wrong.
     private static void Unsized(PhraseDraft draft, SurfaceDraft.Group group)
     {
+        if (draft.Atoms.Where((_, at) => !draft.IsTaken(at)).Any(atom => atom.Kind is AtomKind.Quantity or AtomKind.Number))
+        {
+            return;
+        }
+
         for (var at = 0; at < draft.Atoms.Count; at++)
         {
             if (draft.Atoms[at].Kind == AtomKind.Word && (draft.Atoms[at].Lower == group.Noun || at == group.ShapeAt))
