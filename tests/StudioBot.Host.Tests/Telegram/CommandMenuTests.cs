@@ -1,7 +1,6 @@
 using StudioBot.Chat;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
-using Telegram.Bot;
 
 namespace StudioBot.Host.Tests.Telegram;
 
