@@ -9,7 +9,8 @@ internal sealed record Letter(string Html, string Plain, IReadOnlyList<IReadOnly
     /// <summary>The message it answers, which the service then shows above it.</summary>
     public long? ReplyTo { get; init; }
 
-    /// <summary>The once-key of the post whose message it takes the place of; it is sent anew where there is none.</summary>
+    /// <summary>The once-key of the post whose message it takes the place of; it is sent anew where there is
+    /// none.</summary>
     public string? InPlaceOf { get; init; }
 
     /// <summary>Whether it answers something that only asked.</summary>

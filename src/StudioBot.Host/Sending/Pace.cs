@@ -1,7 +1,8 @@
 namespace StudioBot.Host.Sending;
 
 /// <summary>How fast we write: below what the service lets pass, so that it need not say no.</summary>
-/// <remarks>A private chat: 3 at once, then 1 a second. A group: 18 in any minute. All chats together: 25 in any second.
+/// <remarks>A private chat: 3 at once, then 1 a second. A group: 18 in any minute. All chats together: 25 in any
+/// second.
 /// The service's own figures, of which these stay clear: about 1, 20 and 30.</remarks>
 internal sealed class Pace(TimeProvider time)
 {

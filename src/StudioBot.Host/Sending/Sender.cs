@@ -5,7 +5,8 @@ using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Sending;
 
-/// <summary>Carries the post: one message in flight a chat, chats side by side, and marked as sent after the send.</summary>
+/// <summary>Carries the post: one message in flight a chat, chats side by side, and marked as sent after the
+/// send.</summary>
 internal sealed class Sender(
     StudioFile file, IWire wire, Pace pace, Backoff backoff, Bell bell, TimeProvider time, ILogger<Sender> log)
 {

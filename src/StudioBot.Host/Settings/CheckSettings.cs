@@ -5,6 +5,7 @@ namespace StudioBot.Host.Settings;
 /// <summary>Reads the settings and says all that is wrong with them at once.</summary>
 internal static partial class CheckSettings
 {
+    private const string FileExample = """{ "Studio": { "Data": "/srv/studio" } }""";
     private const string TokenExample = "123456789:the 35 or so letters the service gave";
 
     /// <summary>The settings of this machine.</summary>
@@ -21,7 +22,7 @@ internal static partial class CheckSettings
             return new CheckedSettings(
                 new StudioSettings("", null, null),
                 [],
-                [new("config/studiobot.json", "(the file)", trouble.Message, """{ "Studio": { "Data": "/srv/studio" } }""")]);
+                [new("config/studiobot.json", "(the file)", trouble.Message, FileExample)]);
         }
     }
 
@@ -68,7 +69,10 @@ internal static partial class CheckSettings
         if (value is not null && file is not null)
         {
             troubles.Add(new(
-                SettingKeys.TokenFile, file, $"stands beside {SettingKeys.Token}: only one can hold", "(leave one out)"));
+                SettingKeys.TokenFile,
+                file,
+                $"stands beside {SettingKeys.Token}: only one can hold",
+                "(leave one out)"));
             return (null, origin);
         }
 
@@ -85,7 +89,8 @@ internal static partial class CheckSettings
         var token = new Secret(value);
         if (!Shape().IsMatch(value))
         {
-            troubles.Add(new(SettingKeys.Token, token.ToString(), "is no token: a number, a colon, letters", TokenExample));
+            troubles.Add(new(
+                SettingKeys.Token, token.ToString(), "is no token: a number, a colon, letters", TokenExample));
         }
 
         return (token, origin);

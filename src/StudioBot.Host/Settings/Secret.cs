@@ -6,7 +6,8 @@ internal sealed class Secret(string value)
     /// <summary>The value itself, for the one place that needs it.</summary>
     public string Reveal() => value;
 
-    /// <summary>The mask; what stands before a colon (the bot's number) is public and helps to tell tokens apart.</summary>
+    /// <summary>The mask; what stands before a colon (the bot's number) is public and helps to tell tokens
+    /// apart.</summary>
     public override string ToString()
     {
         var colon = value.IndexOf(':', StringComparison.Ordinal);

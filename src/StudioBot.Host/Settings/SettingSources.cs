@@ -2,7 +2,8 @@ using Microsoft.Extensions.Configuration;
 
 namespace StudioBot.Host.Settings;
 
-/// <summary>Where settings stand: <c>config/studiobot.json</c>, over it the environment, over it the command line.</summary>
+/// <summary>Where settings stand: <c>config/studiobot.json</c>, over it the environment, over it the command
+/// line.</summary>
 internal sealed class SettingSources
 {
     private const string Prefix = "STUDIOBOT__";

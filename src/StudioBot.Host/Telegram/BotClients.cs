@@ -4,8 +4,10 @@ using Telegram.Bot;
 
 namespace StudioBot.Host.Telegram;
 
-/// <summary>The library's clients: one that polls and one for everything else, so that a poll holds nothing up.</summary>
-/// <remarks>Neither repeats anything by itself, and neither's calls are logged: the address of each holds the token.</remarks>
+/// <summary>The library's clients: one that polls and one for everything else, so that a poll holds nothing
+/// up.</summary>
+/// <remarks>Neither repeats anything by itself, and neither's calls are logged: the address of each holds the
+/// token.</remarks>
 internal sealed class BotClients(IHttpClientFactory http, StudioSettings settings)
 {
     /// <summary>The longest a poll may take: its own 25 s and the way there and back.</summary>

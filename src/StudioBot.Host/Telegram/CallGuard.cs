@@ -6,7 +6,8 @@ using Telegram.Bot.Exceptions;
 
 namespace StudioBot.Host.Telegram;
 
-/// <summary>What stands around every call to the chat service: a timeout, and a circuit breaker that spares a service that
+/// <summary>What stands around every call to the chat service: a timeout, and a circuit breaker that spares a service
+/// that
 /// is down.</summary>
 internal sealed class CallGuard
 {

@@ -45,7 +45,8 @@ internal abstract record ChatEvent
         return update switch
         {
             { Message: { } message } => Reason(message) is { } why ? new Passed(why) : new Wrote(Of(message, ourId)),
-            { EditedMessage: { } edited } => Reason(edited) is { } why ? new Passed(why) : new Corrected(Of(edited, ourId)),
+            { EditedMessage: { } edited } =>
+                Reason(edited) is { } why ? new Passed(why) : new Corrected(Of(edited, ourId)),
             { CallbackQuery: { Data: { } data, Message: { } shown } press } =>
                 new Pressed(press.Id, data, Of(press.From, shown)),
             { CallbackQuery: not null } => new Passed("a press without its message"),

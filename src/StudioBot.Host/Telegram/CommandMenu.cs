@@ -6,7 +6,8 @@ namespace StudioBot.Host.Telegram;
 /// <summary>The list of commands that the service shows while one types.</summary>
 internal static class CommandMenu
 {
-    /// <summary>The requests that set it, one a scope; none for an empty list, which would take the menu away.</summary>
+    /// <summary>The requests that set it, one a scope; none for an empty list, which would take the menu
+    /// away.</summary>
     /// <param name="inPrivate">Words and what they do, where one person writes.</param>
     /// <param name="inGroups">The same for groups.</param>
     public static IEnumerable<SetMyCommandsRequest> Requests(

@@ -7,7 +7,8 @@ using StudioBot.Host.Sending;
 namespace StudioBot.Host.Telegram;
 
 /// <summary>The buttons under a message: at most three in a row, fewer where their words are long.</summary>
-/// <remarks>A button whose line fits what the service carries, carries it; any other one carries a random key, and its line
+/// <remarks>A button whose line fits what the service carries, carries it; any other one carries a random key, and
+/// its line
 /// is kept here.</remarks>
 internal sealed class Keyboard
 {

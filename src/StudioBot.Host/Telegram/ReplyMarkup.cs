@@ -33,7 +33,8 @@ internal static class ReplyMarkup
         return parts.Count > 0 ? parts : [(Nothing, Nothing)];
     }
 
-    /// <summary>The same message, saying that it may have come before; unchanged where it is too long to say so.</summary>
+    /// <summary>The same message, saying that it may have come before; unchanged where it is too long to say
+    /// so.</summary>
     public static Letter MaybeRepeated(Letter letter) => letter.Plain.Length + RepeatNote.Length > Longest
         ? letter
         : letter with { Html = letter.Html + RepeatNote, Plain = letter.Plain + RepeatNote };

@@ -90,7 +90,8 @@ internal sealed class Serving(
     }
 
     private Task Steady(string name, Func<CancellationToken, Task> loop, CancellationToken stop) => Task.Run(
-        () => new Steadily(backoff, time, loggers.CreateLogger<Steadily>()).Run(name, loop, stop), CancellationToken.None);
+        () => new Steadily(backoff, time, loggers.CreateLogger<Steadily>()).Run(name, loop, stop),
+        CancellationToken.None);
 
     private static async Task Ended(IReadOnlyList<Task> tasks)
     {

@@ -13,7 +13,8 @@ namespace StudioBot.Host.Telegram;
 
 /// <summary>Asks the service for updates: what came is stored together with the next offset, and only then is asked on.
 /// </summary>
-/// <remarks>The library's own receiver moves its offset before an update is handled, and keeps it in memory only.</remarks>
+/// <remarks>The library's own receiver moves its offset before an update is handled, and keeps it in memory
+/// only.</remarks>
 internal sealed class UpdateLoop(
     ITelegramBotClient bot,
     CallGuard guard,

@@ -24,7 +24,8 @@ internal static class Posting
         Put(session, press, answered, now, _ => null, inPlaceOf: null);
 
     /// <summary>Puts the answer to a corrected message in the place of the first one.</summary>
-    public static void PutInPlace(StudioSession session, ChatMessage corrected, Answered answered, DateTimeOffset now) =>
+    public static void PutInPlace(
+        StudioSession session, ChatMessage corrected, Answered answered, DateTimeOffset now) =>
         Put(session, corrected, answered, now, _ => null, KeyOf(corrected.Chat, corrected.Id));
 
     private static void Put(

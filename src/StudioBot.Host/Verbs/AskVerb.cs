@@ -39,24 +39,10 @@ internal sealed class AskVerb : Verb
     {
         var conversation = new Conversation(Catalogue.Find());
         var heard = conversation.Hear(turn, studio);
-        var reply = heard is Heard.Told or Heard.Doubtful
-            ? HowRead(HeardLine.From(heard))
-            : conversation.Answer(turn, studio) ?? new Reply(new Block.Line("That is not meant for the bot."));
+        var reply = conversation.Answer(turn, studio) ?? new Reply(new Block.Line("That is not meant for the bot."));
         to.WriteLine(json ? HeardJson.Line(AsJson(heard, reply)) : reply.PlainText);
         return reply.IsTrouble ? ExitCode.NotAnswered : ExitCode.Done;
     }
-
-    private static Reply HowRead(HeardLine heard) => new(
-        [
-            new Block.Line($"Read as {heard.Command}, which records. Nothing recorded: ask only answers."),
-            .. heard.Error is { } doubt ? [new Block.Line($"“{doubt.Word}” {doubt.Why}")] : Array.Empty<Block>(),
-            .. heard.Understood.Values.Where(meanings => meanings.Count > 0).Select(meanings =>
-                new Block.Figures([.. meanings.Select(meaning => new Figure(meaning.Key, meaning.Value))])),
-        ],
-        [])
-    {
-        IsTrouble = true,
-    };
 
     private static JsonObject AsJson(Heard heard, Reply reply)
     {

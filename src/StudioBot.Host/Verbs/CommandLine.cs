@@ -74,9 +74,10 @@ internal abstract record CommandLine
 
     private static string Shown(Verb verb) => $"studiobot {verb.Usage}".TrimEnd();
 
-    private static string Nearest(string word) =>
-        VerbList.All.FirstOrDefault(verb =>
-            verb.Word.Length > 0 && word.Length > 1 && verb.Word.StartsWith(word[..2], StringComparison.Ordinal)) is { } near
-            ? Shown(near)
-            : "studiobot help";
+    private static string Nearest(string word)
+    {
+        var near = VerbList.All.FirstOrDefault(verb =>
+            verb.Word.Length > 0 && word.Length > 1 && verb.Word.StartsWith(word[..2], StringComparison.Ordinal));
+        return near is null ? "studiobot help" : Shown(near);
+    }
 }

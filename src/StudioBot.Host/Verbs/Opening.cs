@@ -58,7 +58,8 @@ internal static class Opening
         }
         catch (StudioInUseException)
         {
-            code = Told(place, ExitCode.InUse, $"Another studiobot has {path} open. Stop it first, or name another --data.");
+            code = Told(
+                place, ExitCode.InUse, $"Another studiobot has {path} open. Stop it first, or name another --data.");
         }
         catch (NewerStudioException newer)
         {
@@ -70,7 +71,8 @@ internal static class Opening
         }
         catch (Exception no) when (no is IOException or UnauthorizedAccessException or SqliteException)
         {
-            code = Told(place, ExitCode.CannotWrite, $"Can't write {path}: {no.Message} Name another folder with --data.");
+            code = Told(
+                place, ExitCode.CannotWrite, $"Can't write {path}: {no.Message} Name another folder with --data.");
         }
 
         return null;

@@ -45,7 +45,7 @@ internal sealed class ReadVerb : Verb
                     continue;
                 }
 
-                var heard = invented.Look(studio => Understood(line, local, conversation, studio));
+                var heard = invented.Look(studio => Understood(line, local, conversation, studio, place.Streams.Error));
                 await place.Streams.Out.WriteLineAsync(HeardJson.Line(heard));
                 await place.Streams.Out.FlushAsync(cancellation);
             }
@@ -72,15 +72,26 @@ internal sealed class ReadVerb : Verb
             : null;
     }
 
+    // A line that breaks us is said to be so, and the next one is read.
+    private static JsonObject Understood(
+        string line, DateTime local, Conversation conversation, Studio studio, TextWriter log)
+    {
+        try
+        {
+            return Understood(line, local, conversation, studio);
+        }
+        catch (Exception broken)
+        {
+            log.WriteLine(broken);
+            return Unread("that broke here, not at your end");
+        }
+    }
+
     private static JsonObject Understood(string line, DateTime local, Conversation conversation, Studio studio)
     {
         if (Parsed(line) is not { } asked || Text(asked, "text") is not { } words)
         {
-            return HeardJson.Of(new HeardLine(
-                "error",
-                "",
-                new Dictionary<string, IReadOnlyList<Meaning>>(),
-                new Misread("", "this line is no JSON object with a text", Example)));
+            return Unread("this line is no JSON object with a text");
         }
 
         var turn = new Turn(
@@ -96,6 +107,9 @@ internal sealed class ReadVerb : Verb
 
         return heard;
     }
+
+    private static JsonObject Unread(string why) => HeardJson.Of(new HeardLine(
+        "error", "", new Dictionary<string, IReadOnlyList<Meaning>>(), new Misread("", why, Example)));
 
     private static string? Text(JsonObject asked, string name) =>
         asked[name] is JsonValue value && value.TryGetValue<string>(out var text) ? text : null;

@@ -41,7 +41,7 @@ internal sealed class ServeVerb : Verb
         if (found.Settings.Token is null)
         {
             await place.Streams.Error.WriteLineAsync(
-                $"No token: set {SettingKeys.TokenFile} to a file that holds it, or Telegram__Token in the environment.");
+                $"No token: name a file that holds it in {SettingKeys.TokenFile}, or set Telegram__Token.");
             return ExitCode.Settings;
         }
 

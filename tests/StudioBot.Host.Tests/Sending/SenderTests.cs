@@ -51,7 +51,8 @@ public sealed class SenderTests : IDisposable
     [Fact]
     public async Task A_lost_answer_is_sent_again_and_only_then_says_that_it_may_be_a_repeat()
     {
-        wire.Script(Nora, new Delivery.Again(null, "refused"), new Delivery.Unclear("cut"), new Delivery.Unclear("cut"));
+        wire.Script(
+            Nora, new Delivery.Again(null, "refused"), new Delivery.Unclear("cut"), new Delivery.Unclear("cut"));
         Put(Nora, "one");
         await Sending(() => wire.All.Count == 4);
         Assert.Equal([false, false, true, true], wire.All.Select(sent =>

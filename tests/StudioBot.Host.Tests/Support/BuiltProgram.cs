@@ -1,16 +1,21 @@
 using System.Diagnostics;
-using StudioBot.Host.Settings;
 
 namespace StudioBot.Host.Tests.Support;
 
 /// <summary>The built program as a process of its own.</summary>
 internal static class BuiltProgram
 {
-    private static readonly string Built = Path.Combine(
-        Path.GetDirectoryName(typeof(Secret).Assembly.Location)!, "studiobot.dll");
+    // Beside our own build: there it has all it needs, also what comes to us with the web server.
+    private static readonly string Built = Path.GetFullPath(Path.Combine(
+        AppContext.BaseDirectory.Replace(
+            Path.Combine("tests", "StudioBot.Host.Tests"),
+            Path.Combine("src", "StudioBot.Host"),
+            StringComparison.Ordinal),
+        "studiobot.dll"));
 
     /// <summary>Starts it, with no settings of this machine's in its environment.</summary>
-    public static Process Start(TempFolder home, IEnumerable<string> arguments, params (string Name, string Value)[] variables)
+    public static Process Start(
+        TempFolder home, IEnumerable<string> arguments, params (string Name, string Value)[] variables)
     {
         var start = new ProcessStartInfo("dotnet", [Built, .. arguments])
         {

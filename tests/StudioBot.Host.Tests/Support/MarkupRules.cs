@@ -7,7 +7,8 @@ internal static class MarkupRules
 {
     private static readonly string[] Known =
     [
-        "b", "strong", "i", "em", "u", "ins", "s", "strike", "del", "code", "pre", "a", "span", "tg-spoiler", "blockquote",
+        "b", "strong", "i", "em", "u", "ins", "s", "strike", "del", "code", "pre", "a", "span", "tg-spoiler",
+        "blockquote",
     ];
 
     /// <summary>The words that are left when the markup is read, or why it can't be.</summary>

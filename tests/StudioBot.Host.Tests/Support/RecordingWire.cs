@@ -3,7 +3,8 @@ using StudioBot.Host.Sending;
 
 namespace StudioBot.Host.Tests.Support;
 
-/// <summary>A wire that remembers what it was given and answers as it was told; by itself, everything arrives.</summary>
+/// <summary>A wire that remembers what it was given and answers as it was told; by itself, everything
+/// arrives.</summary>
 internal sealed class RecordingWire(TimeProvider time) : IWire
 {
     private readonly ConcurrentQueue<Delivered> deliveries = new();

@@ -9,7 +9,8 @@ internal static partial class StandInRules
 {
     private static readonly string[] Methods =
     [
-        "getMe", "getUpdates", "deleteWebhook", "setMyCommands", "sendMessage", "editMessageText", "answerCallbackQuery",
+        "getMe", "getUpdates", "deleteWebhook", "setMyCommands", "sendMessage", "editMessageText",
+        "answerCallbackQuery",
     ];
 
     /// <summary>Why it says no; nothing where it would not.</summary>

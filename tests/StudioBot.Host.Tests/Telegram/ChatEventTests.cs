@@ -15,7 +15,8 @@ public sealed class ChatEventTests
     {
         var message = Message(StandInUpdates.Message(1, 7, 3, "ratio 3:1"));
         Assert.Equal(
-            new ChatMessage(7, ChatKind.Private, 3, 7, "Nora", "ratio 3:1", DateTimeOffset.FromUnixTimeSeconds(1_764_000_000)),
+            new ChatMessage(
+                7, ChatKind.Private, 3, 7, "Nora", "ratio 3:1", DateTimeOffset.FromUnixTimeSeconds(1_764_000_000)),
             message);
     }
 
@@ -69,8 +70,14 @@ public sealed class ChatEventTests
     }
 
     [Theory]
-    [InlineData("""{"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":7,"type":"private"},"from":{"id":9,"is_bot":true,"first_name":"B"},"text":"x"}}""")]
-    [InlineData("""{"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":-7,"type":"supergroup"},"from":{"id":777000,"is_bot":false,"first_name":"T"},"text":"x"}}""")]
+    [InlineData("""
+        {"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":7,"type":"private"},
+        "from":{"id":9,"is_bot":true,"first_name":"B"},"text":"x"}}
+        """)]
+    [InlineData("""
+        {"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":-7,"type":"supergroup"},
+        "from":{"id":777000,"is_bot":false,"first_name":"T"},"text":"x"}}
+        """)]
     [InlineData("""{"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":-7,"type":"channel"},"text":"x"}}""")]
     [InlineData("""{"update_id":1,"poll":{"id":"1"}}""")]
     [InlineData("""{"update_id":1}""")]
@@ -82,7 +89,9 @@ public sealed class ChatEventTests
     {
         var raw = StandInUpdates.Press(1, StandInUpdates.GroupChat, 3, "p1", "help").ToJsonString();
         var press = Assert.IsType<ChatEvent.Pressed>(ChatEvent.Read(raw, Us));
-        Assert.Equal(("p1", "help", 77L, true), (press.Id, press.Data, press.Message.UserId, press.Message.RepliesToBot));
+        Assert.Equal(
+            ("p1", "help", 77L, true),
+            (press.Id, press.Data, press.Message.UserId, press.Message.RepliesToBot));
     }
 
     [Fact]

@@ -47,6 +47,9 @@ public sealed class KeyboardTests
     [InlineData(new[] { "a", "b", "c", "d" }, new[] { 3, 1 })]
     [InlineData(new[] { "Log it", "Add resin", "Other" }, new[] { 3 })]
     [InlineData(new[] { "Another technique", "How it was worked out" }, new[] { 1, 1 })]
-    public void Rows_hold_three_at_most_and_fewer_where_words_are_long(string[] labels, int[] rows) =>
-        Assert.Equal(rows, new Keyboard(labels.Select(label => new Button(label, label))).Rows.Select(row => row.Count));
+    public void Rows_hold_three_at_most_and_fewer_where_words_are_long(string[] labels, int[] rows)
+    {
+        var keyboard = new Keyboard(labels.Select(label => new Button(label, label)));
+        Assert.Equal(rows, keyboard.Rows.Select(row => row.Count));
+    }
 }

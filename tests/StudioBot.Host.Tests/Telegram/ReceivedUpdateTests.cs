@@ -9,7 +9,9 @@ public sealed class ReceivedUpdateTests
     public void A_message_is_known_by_its_chat_and_number()
     {
         var update = Read("""{"update_id":5,"message":{"message_id":3,"chat":{"id":-100},"text":"hi"}}""")!;
-        Assert.Equal((5, "message", -100, 3, null), (update.UpdateId, update.Kind, update.Chat, update.Message, update.Press));
+        Assert.Equal(
+            (5, "message", -100, 3, null),
+            (update.UpdateId, update.Kind, update.Chat, update.Message, update.Press));
     }
 
     [Fact]

@@ -16,7 +16,9 @@ public sealed class ReplyMarkupTests
             new Block.Sample("ratio 3:1 250 ml"),
             new Block.Caution("gloves"))));
         Assert.Equal(
-            "<b>250 mL</b>\nat 3:1\n<pre>A  187.5 mL\nB   62.5 mL</pre>\n<code>ratio 3:1 250 ml</code>\n⚠ gloves", html);
+            "<b>250 mL</b>\nat 3:1\n<pre>A  187.5 mL\nB   62.5 mL</pre>\n"
+                + "<code>ratio 3:1 250 ml</code>\n⚠ gloves",
+            html);
         Assert.Equal("250 mL\nat 3:1\nA  187.5 mL\nB   62.5 mL\nratio 3:1 250 ml\n⚠ gloves", plain);
     }
 
@@ -91,7 +93,8 @@ public sealed class ReplyMarkupTests
     [Fact]
     public void A_repeat_says_so_unless_that_makes_it_too_long()
     {
-        Assert.StartsWith("250 mL\n(", ReplyMarkup.MaybeRepeated(Support.Letters.Saying("250 mL")).Plain, StringComparison.Ordinal);
+        var repeated = ReplyMarkup.MaybeRepeated(Support.Letters.Saying("250 mL"));
+        Assert.StartsWith("250 mL\n(", repeated.Plain, StringComparison.Ordinal);
         var full = Support.Letters.Saying(new string('x', 4096));
         Assert.Equal(full, ReplyMarkup.MaybeRepeated(full));
     }
@@ -109,7 +112,8 @@ public sealed class ReplyMarkupTests
     private static Block AnyBlock(Random random)
     {
         const string Alphabet = "ab <>&;\n\"'/é🎨  ";
-        var text = new string([.. Enumerable.Range(0, random.Next(0, 900)).Select(_ => Alphabet[random.Next(Alphabet.Length)])]);
+        var letters = Enumerable.Range(0, random.Next(0, 900)).Select(_ => Alphabet[random.Next(Alphabet.Length)]);
+        var text = new string([.. letters]);
         return random.Next(5) switch
         {
             0 => new Block.Headline(text),

@@ -38,7 +38,7 @@ public sealed class TerminalPageTests
     [Fact]
     public void Many_buttons_go_on_in_the_next_row()
     {
-        var buttons = Enumerable.Range(0, 6).Select(number => new Button($"A rather long label {number}", "x")).ToList();
+        var buttons = Enumerable.Range(0, 6).Select(number => new Button($"A rather long one {number}", "x")).ToList();
         var lines = Written(new Reply([new Block.Line("x")], buttons), hasColour: false).Skip(1).ToList();
         Assert.True(lines.Count > 1);
         Assert.All(lines, line => Assert.InRange(line.Length, 1, 78));

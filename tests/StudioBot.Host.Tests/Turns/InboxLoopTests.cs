@@ -57,7 +57,9 @@ public sealed class InboxLoopTests : IDisposable
     [Fact]
     public async Task What_breaks_is_tried_three_times_apologised_for_once_and_parked()
     {
-        answer = message => message.Words == "poison" ? throw new InvalidOperationException("ours") : Line(message.Words);
+        answer = message => message.Words == "poison"
+            ? throw new InvalidOperationException("ours")
+            : Line(message.Words);
         Store(
             StandInUpdates.Message(1, Nora, 1, "poison"),
             StandInUpdates.Message(2, Nora, 2, "after"),
@@ -93,7 +95,9 @@ public sealed class InboxLoopTests : IDisposable
     [Fact]
     public async Task In_a_group_the_answer_points_at_its_question()
     {
-        Store(StandInUpdates.Message(1, StandInUpdates.GroupChat, 31, "/help"), StandInUpdates.Message(2, Nora, 5, "help"));
+        Store(
+            StandInUpdates.Message(1, StandInUpdates.GroupChat, 31, "/help"),
+            StandInUpdates.Message(2, Nora, 5, "help"));
         await Answering();
         Assert.Equal([31L, null], Posted().Select(letter => letter.ReplyTo));
     }

@@ -13,9 +13,9 @@ public sealed class ProgramTests : IDisposable
     [Fact]
     public async Task A_question_is_answered_and_nothing_is_created()
     {
-        var ended = await BuiltProgram.Run(home, ["ask", "ratio 3:1 250 ml"]);
+        var ended = await BuiltProgram.Run(home, ["ask", "amounts 30cm panel bloom 6 colours"]);
         Assert.Equal((0, ""), (ended.Code, ended.Error));
-        Assert.Contains("187.5", ended.Out, StringComparison.Ordinal);   // 250 mL in four parts, three of them A
+        Assert.Contains("900 cm²", ended.Out, StringComparison.Ordinal); // 30 cm times 30 cm
         Assert.Empty(Directory.GetFileSystemEntries(home.Path));
     }
 
@@ -32,7 +32,7 @@ public sealed class ProgramTests : IDisposable
         Assert.Equal(2, ended.Code);
         var answer = JsonDocument.Parse(ended.Out).RootElement;
         Assert.Equal("write", answer.GetProperty("kind").GetString());
-        Assert.Contains("Nothing recorded", answer.GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Contains("nothing recorded", answer.GetProperty("text").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -74,11 +74,11 @@ public sealed class ProgramTests : IDisposable
     [Fact]
     public async Task A_piped_terminal_answers_plainly_without_prompt_and_ends_with_its_input()
     {
-        var ended = await BuiltProgram.Run(home, [], "ratio 3:1 \\\n250 ml\na\n");
+        var ended = await BuiltProgram.Run(home, [], "amounts 30cm panel \\\nbloom 6 colours\na\n");
         Assert.Equal((0, ""), (ended.Code, ended.Error));
         Assert.DoesNotContain('\e', ended.Out);
-        Assert.Contains("187.5", ended.Lines[0] + ended.Lines[1] + ended.Lines[2], StringComparison.Ordinal);
-        Assert.Contains(ended.Lines, line => line.StartsWith("» ", StringComparison.Ordinal));   // the button, as a message
+        Assert.Contains("900 cm²", ended.Out, StringComparison.Ordinal);
+        Assert.Contains(ended.Lines, line => line.StartsWith("» ", StringComparison.Ordinal)); // a button, as a message
         Assert.DoesNotContain(ended.Lines, line => line.StartsWith("> ", StringComparison.Ordinal));
     }
 
@@ -94,7 +94,12 @@ public sealed class ProgramTests : IDisposable
     public async Task The_settings_are_shown_with_the_token_masked_and_all_errors_at_once()
     {
         var ended = await BuiltProgram.Run(
-            home, ["config"], "", ("Telegram__Token", Token), ("Telegram__ApiUrl", "ftp://x"), ("STUDIOBOT__A__B", "c"));
+            home,
+            ["config"],
+            "",
+            ("Telegram__Token", Token),
+            ("Telegram__ApiUrl", "ftp://x"),
+            ("STUDIOBOT__A__B", "c"));
         Assert.Equal(78, ended.Code);
         Assert.DoesNotContain("TestOnly", ended.Out + ended.Error, StringComparison.Ordinal);
         Assert.Contains("Telegram:ApiUrl = ftp://x", ended.Out, StringComparison.Ordinal);

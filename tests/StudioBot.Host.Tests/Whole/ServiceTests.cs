@@ -20,17 +20,19 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task It_introduces_itself_answers_and_ends_cleanly()
     {
-        standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "ratio 3:1 250 ml"));
+        standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"));
         using var service = Serve();
         var log = service.StandardError.ReadToEndAsync();
         var answer = (await standIn.Until(1, call => call.Method == "sendMessage"))[0];
         Assert.Equal(Nora, answer.Chat);
-        Assert.Contains("187.5", answer.Text, StringComparison.Ordinal);
+        Assert.Contains("900 cm²", answer.Text, StringComparison.Ordinal);
         await standIn.Until(2, call => call.Method == "setMyCommands");
         var methods = standIn.Calls.Select(call => call.Method).ToList();
         Assert.Equal(["deleteWebhook", "getMe"], methods.Take(2));
         Assert.DoesNotContain(standIn.Calls, call =>
-            call.Method == "deleteWebhook" && call.Body.TryGetProperty("drop_pending_updates", out var drop) && drop.GetBoolean());
+            call.Method == "deleteWebhook"
+            && call.Body.TryGetProperty("drop_pending_updates", out var drop)
+            && drop.GetBoolean());
 
         await End(service);
         Assert.Equal(0, service.ExitCode);
@@ -43,7 +45,7 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
     {
         standIn.Script("sendMessage", Answer.Never);
         standIn.Updates.Add(
-            StandInUpdates.Message(41, Nora, 1, "ratio 3:1 250 ml"),
+            StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"),
             StandInUpdates.Message(42, Nora + 1, 1, "ratio 2:1 90 ml"));
         using (var killed = Serve())
         {
