@@ -39,6 +39,17 @@ public sealed class TopUpTests
     }
 
     [Fact]
+    public void A_cup_is_stretched_to_what_is_wanted()
+    {
+        // 80 mL of A at 2:1, 300 mL wanted: 200 + 100, so 120 of A and 100 of B are missing. Proportion.
+        var done = Found(TopUp.Complete(new MixRatio([2, 1]), [Ml(80), Ml(0)], least: Ml(300)));
+
+        Assert.Equal(120, done.Add[0].Millilitres, 1e-9);
+        Assert.Equal(100, done.Add[1].Millilitres, 1e-9);
+        Assert.Equal(300, done.Total.Millilitres, 1e-9);
+    }
+
+    [Fact]
     public void Resin_is_completed_by_mass()
     {
         // 100:45 with 100 g and 40 g: 5 g more of the second

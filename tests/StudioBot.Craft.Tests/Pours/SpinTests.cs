@@ -54,6 +54,15 @@ public sealed class SpinTests
         Assert.IsType(expected, At(rpm, 1).RimPull(Spin.RimRadius(Tile)));
 
     [Fact]
+    public void The_speed_for_a_pull_has_that_pull()
+    {
+        // ω²R/g = 1 at R = 7.18 cm: √(9.80665/0.0718) = 11.687 rad/s = 111.6 rpm. Circular motion.
+        var speed = Spin.SpeedFor(Length.FromCentimetres(7.18), pull: 1);
+
+        Assert.Equal(111.6, speed.RevolutionsPerMinute, 0.05);
+    }
+
+    [Fact]
     public void A_logged_spin_tells_the_viscosity() =>
         Gen.Select(Gen.Double[0.3, 3], Gen.Double[5, 60]).Sample((viscosity, seconds) =>
         {
