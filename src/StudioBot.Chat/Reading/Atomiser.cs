@@ -269,7 +269,7 @@ internal sealed class Atomiser(string text, IReadOnlyList<Token> tokens, Vocabul
     private bool Spoken()
     {
         var word = Now.Lower;
-        if (word is "a" or "an" && At(1) is { Kind: TokenKind.Word } next)
+        if (word is "a" or "an" or "another" && At(1) is { Kind: TokenKind.Word } next)
         {
             var isCounted = next.Lower == "dozen" || UnitWords.Of(next.Lower) is { Measure: Measure.Time or Measure.Volume or Measure.Mass };
             return isCounted && next.Lower.Length > 1 && Spoken(next.Lower == "dozen" ? 12 : 1, next.Lower == "dozen" ? 2 : 1);

@@ -18,9 +18,9 @@ internal static class Speller
                 continue;
             }
 
-            names ??= [.. vocabulary.WordsOf([.. form.Sheet.Takes.SelectMany(slot => slot.NameKinds)])];
+            names ??= [.. vocabulary.WordsOf([.. form.Sheet.Takes.SelectMany(slot => slot.NameKinds)]).Select(Vocabulary.Stem)];
             lexicon ??= [.. form.Sheet.Takes.SelectMany(slot => slot.Lexicon)];
-            if (lexicon.Contains(result[i].Lower) || names.Contains(result[i].Lower)
+            if (lexicon.Contains(result[i].Lower) || names.Contains(Vocabulary.Stem(result[i].Lower))
                 || UnitWords.Of(result[i].Lower) is not null
                 || Right(result[i].Lower, lexicon.Concat(names)) is not { } right)
             {
