@@ -48,6 +48,11 @@ internal static class Nearest
             return limit + 1;
         }
 
+        if (int.PopCount(Letters(left) ^ Letters(right)) > 2 * limit)
+        {
+            return limit + 1;
+        }
+
         Span<int> before = stackalloc int[right.Length + 1];
         Span<int> last = stackalloc int[right.Length + 1];
         Span<int> row = stackalloc int[right.Length + 1];
@@ -74,5 +79,17 @@ internal static class Nearest
         }
 
         return last[right.Length];
+    }
+
+    // A bit for each letter that occurs: each slip changes two of them at most.
+    private static int Letters(string word)
+    {
+        var letters = 0;
+        foreach (var letter in word)
+        {
+            letters |= 1 << (letter & 31);
+        }
+
+        return letters;
     }
 }
