@@ -1,10 +1,13 @@
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Units;
+using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.Asking;
 
 /// <summary><c>convert 8 fl oz to ml</c>: one unit in another.</summary>
-internal sealed class ConvertCommand() : Unopened(records: false)
+internal sealed class ConvertCommand : Ask
 {
     private static readonly UnitSlot To = new() { IsRequired = true };
     private static readonly QuantitySlot Value = new() { IsRequired = true };
@@ -24,4 +27,66 @@ internal sealed class ConvertCommand() : Unopened(records: false)
             new("to/in {temperature} c/f/celsius/fahrenheit"),
         ],
     };
+
+    /// <inheritdoc/>
+    internal override Misread? Check(Phrase said)
+    {
+        var (from, to) = (said.Of(Value).Measure, Measures(said.Of(To)));
+        var word = TypedWords.Of(said).LastOrDefault(typed => UnitWords.Of(typed.ToLowerInvariant())?.Name == said.Of(To)) ?? said.Of(To);
+        var isAmount = from is Measure.Volume or Measure.Mass or Measure.Ounce && to is Measure.Volume or Measure.Mass or Measure.Ounce;
+        if (!isAmount)
+        {
+            return from == to ? null : new Misread(word, "measures something else", Sheet.Examples[0]);
+        }
+
+        return !said.Has(Material) && from != to && from != Measure.Ounce && to != Measure.Ounce
+            ? new Misread(word, $"is {(to == Measure.Mass ? "a mass" : "a volume")}: volume and mass meet in a material, name it", Sheet.Examples[1])
+            : null;
+    }
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio)
+    {
+        var value = said.Of(Value);
+        if (value.Measure == Measure.Temperature)
+        {
+            return Degrees(value, said.Of(To));
+        }
+
+        var material = said.Has(Material) ? studio.View.Materials.All().First(one => one.Name == said.Of(Material)) : null;
+        var (from, to) = (UnitSize.Of(value.Unit, turn.Who, studio), UnitSize.Of(said.Of(To), turn.Who, studio));
+        var isLiquid = material is null ? (from.Measure == Measure.Volume || to.Measure == Measure.Volume)
+            : material.Form != MaterialForm.Powder && turn.Who.Units != UnitSystem.Metric;
+        (from, to) = (from.Settled(isLiquid, turn.Who), to.Settled(isLiquid, turn.Who));
+        var asked = $"{Figures.Of(value.Typed)} {from.Name}";
+        if (from.Measure == to.Measure)
+        {
+            return Told(asked, value.Typed * from.One / to.One, said, to, [.. UnitSize.Notes(from, to, studio)]);
+        }
+
+        return MaterialTurn.Of(material!, value.Typed * from.One, from, to, studio) switch
+        {
+            (_, { } trouble) => trouble,
+            ({ } turned, _) => Told(
+                $"{asked} {material!.Name}", turned.Value / to.One, said, to,
+                [turned.Grounds + (studio.IsSample ? " (Invented studio.)" : ""), .. UnitSize.Notes(from, to, studio)]),
+            _ => throw new InvalidOperationException("A material turns volume to mass or says why not."),
+        };
+    }
+
+    private static Reply Told(string asked, double result, Phrase said, UnitSize to, IReadOnlyList<string> notes) => new(
+        [new Block.Headline($"{asked} = {Show.Significant(result)} {to.Name}"), .. notes.Select(note => new Block.Line(note))],
+        [new Button("The way back", $"convert {Show.Significant(result)} {to.Name} "
+            + $"{(said.Has(Material) ? said.Of(Material) + " " : "")}to {said.Of(Value).Unit}")]);
+
+    private static Reply Degrees(AnyQuantity value, string to)
+    {
+        var temperature = value.Unit == "f" ? Temperature.FromFahrenheit(value.Typed) : Temperature.FromCelsius(value.Typed);
+        var result = to == "f" ? temperature.Fahrenheit : temperature.Celsius;
+        return new Reply(
+            [new Block.Headline($"{Figures.Of(value.Typed)} °{value.Unit.ToUpperInvariant()} = {Show.Number(result)} °{to.ToUpperInvariant()}")],
+            [new Button("The way back", $"convert {Show.Number(result)}{to} to {value.Unit}")]);
+    }
+
+    private static Measure? Measures(string unit) => unit == "fl oz" ? Measure.Volume : UnitWords.Of(unit)?.Measure;
 }

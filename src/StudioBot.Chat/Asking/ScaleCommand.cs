@@ -1,20 +1,28 @@
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft;
+using StudioBot.Craft.Mixing;
+using StudioBot.Craft.Practice;
+using StudioBot.Craft.Units;
+using StudioBot.Records.Materials;
+using Recipe = StudioBot.Craft.Mixing.Recipe;
 
 namespace StudioBot.Chat.Asking;
 
 /// <summary><c>scale ocean to 400 ml</c>: a recipe at another size.</summary>
-internal sealed class ScaleCommand() : Unopened(records: false)
+internal sealed class ScaleCommand : Ask
 {
-    private static readonly NameSlot Recipe = new(NameKind.Recipe, "recipe", "a recipe", "ocean") { IsRequired = true };
+    private static readonly NameSlot Saved = new(NameKind.Recipe, "recipe", "a recipe", "ocean") { IsRequired = true };
     private static readonly SurfaceSlot Size = new();
     private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
     private static readonly AmountSlot Total = new("a size", "to 400 ml");
+    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["exact"] = "exact" });
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "scale", Room.Asking, "A recipe at another size.",
-        [Recipe, Size, Way, Total],
+        [Saved, Size, Way, Total, Detail],
         ["scale ocean to 400 ml", "scale ocean for 40cm round"])
     {
         Also = ["rescale"],
@@ -24,4 +32,114 @@ internal sealed class ScaleCommand() : Unopened(records: false)
             new("{recipe} {amount} for/to"),
         ],
     };
+
+    /// <inheritdoc/>
+    internal override Misread? Check(Phrase said)
+    {
+        if (said.Has(Size))
+        {
+            return said.Has(Total)
+                ? new Misread(AmountWords.Say(said.Of(Total)), "stands beside a surface: one of the two says the size", Sheet.Examples[0])
+                : null;
+        }
+
+        if (!said.Has(Total))
+        {
+            return new Misread("", "the size is missing: to so many ml, or for a surface", Sheet.Examples[0]);
+        }
+
+        return TypedWords.Of(said).FirstOrDefault(word => SurfaceWords.Shape(word.ToLowerInvariant()) is not null) is { } shape
+            ? new Misread(
+                $"{AmountWords.Say(said.Of(Total))} {shape}",
+                $"is {(said.Of(Total) is Amount.ByMass ? "a mass" : "a volume")} where a surface's size is needed",
+                Sheet.Examples[1])
+            : null;
+    }
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio)
+    {
+        var recipe = InParts(studio.View.Recipes.All().First(one => one.Name == said.Of(Saved)));
+        var densities = studio.View.Materials.All().ToDictionary(material => material.Name, material => material.Density);
+        var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
+        var scaled = said.Has(Size) ? Scaling.To(recipe, technique, said.Of(Size), name => densities.GetValueOrDefault(name))
+            : said.Of(Total) switch
+            {
+                Amount.ByMass mass => Scaling.To(recipe, mass.Mass, name => densities.GetValueOrDefault(name)),
+                Amount.ByVolume volume => Scaling.To(recipe, volume.Volume, name => densities.GetValueOrDefault(name)),
+                _ => throw new InvalidOperationException("A recipe is scaled to a volume or a mass."),
+            };
+        return scaled switch
+        {
+            Finding<IReadOnlyList<ScaledPart>>.Found found => Scaled(recipe, found.Value, said, studio),
+            Finding<IReadOnlyList<ScaledPart>>.None none => new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
+            {
+                IsTrouble = true,
+            },
+            _ => throw new InvalidOperationException("A recipe is scaled or it is not."),
+        };
+    }
+
+    private static Reply Scaled(Recipe recipe, IReadOnlyList<ScaledPart> exact, Phrase said, Studio studio)
+    {
+        var tools = studio.Practice.Pours.Tools;
+        var rounded = RoundedRecipe.Of(recipe, exact, tools.Spoon.Value, tools.SyringeStep.Value, tools.ScaleDivision.Value);
+        var isExact = said.Has(Detail);
+        var wanted = said.Has(Size)
+            ? new Amount.ByVolume(exact.Aggregate(default(Volume), (sum, part) => sum + part.Volume!.Value))
+            : said.Of(Total);
+        List<Block> blocks =
+        [
+            new Block.Headline($"{recipe.Name}, {Show.Amount(isExact ? wanted : Times(wanted, rounded.Growth))}{(isExact ? " before rounding" : "")}"),
+            FitRows.Of([.. (isExact ? exact : rounded.Parts).Select((part, i) => new Figure(part.Material, Measured(part, recipe.Parts[i].By)))]),
+            new Block.Line(isExact ? "Figures for a scale and a syringe finer than yours." : Rounding(rounded, tools, said.Has(Size) ? null : wanted)),
+        ];
+        if (said.Has(Size))
+        {
+            blocks.Add(new Block.Line(Surface(said, studio, wanted)));
+        }
+
+        if (studio.IsSample)
+        {
+            blocks.Add(new Block.Line("(Invented studio.)"));
+        }
+
+        if (recipe.Parts.Any(part => part.By == RatioBy.Mass) && !isExact)
+        {
+            blocks.Add(new Block.Caution(studio.Practice.Safety.Of(SafetySubject.Powder).Word));
+        }
+
+        var line = said.Line;
+        return new Reply(blocks, isExact
+            ? [new Button("Rounded again", line.Replace(" exact", "", StringComparison.Ordinal))]
+            : [new Button("Before rounding", line + " exact")]);
+    }
+
+    private static string Rounding(RoundedRecipe rounded, PourTools tools, Amount? wanted) =>
+        $"Rounded to {Show.Volume(rounded.Step)} and {Show.Mass(tools.ScaleDivision.Value)}: "
+        + (rounded.WorstError < 0.0005 ? "recipe kept" : $"worst pair {Show.Number(rounded.WorstError * 100)} % off")
+        + (wanted is not null && rounded.Growth > 1.0005 ? $", {Show.Number((rounded.Growth - 1) * 100)} % over {Show.Amount(wanted)}." : ".");
+
+    private static string Surface(Phrase said, Studio studio, Amount need)
+    {
+        var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
+        return $"{Show.Surfaces(said.Of(Size))} takes {Show.Amount(need)}: {technique.Name}{(said.Has(Way) ? "" : " (taken)")}, "
+            + $"{Show.Film(technique.Laid.Usual)} film and run-off, common practice.";
+    }
+
+    private static string Measured(ScaledPart part, RatioBy by) => by == RatioBy.Volume ? Show.Volume(part.Volume!.Value) : Show.OnScale(part.Mass!.Value);
+
+    private static Amount Times(Amount amount, double times) => amount switch
+    {
+        Amount.ByVolume volume => new Amount.ByVolume(volume.Volume * times),
+        Amount.ByMass mass => new Amount.ByMass(mass.Mass * times),
+        _ => amount,
+    };
+
+    private static Recipe InParts(Records.Recipes.Recipe saved) => new(saved.Name, [.. saved.Parts.Select(part => part.Amount switch
+    {
+        Amount.ByMass mass => new Part(part.Material, mass.Mass.Grams, RatioBy.Mass),
+        Amount.ByVolume volume => new Part(part.Material, volume.Volume.Millilitres),
+        _ => throw new InvalidOperationException($"{part.Material} is counted: no part of a mixture."),
+    })]);
 }

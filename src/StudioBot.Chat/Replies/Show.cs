@@ -28,6 +28,13 @@ internal static class Show
     /// <summary>318.4 g, 1.20 kg from ten kilograms up.</summary>
     public static string Mass(Mass mass) => mass.Grams < 10_000 ? Number(mass.Grams) + " g" : Number(mass.Kilograms, 2) + " kg";
 
+    /// <summary>200.0 g, as a scale of 0.1 g shows it.</summary>
+    public static string OnScale(Mass mass) => mass.Grams.ToString("0.0", CultureInfo.InvariantCulture) + " g";
+
+    /// <summary>Four digits that count, at most six decimals: 236.6, 4.058, 0.001234.</summary>
+    public static string Significant(double value) => Number(value, value == 0 ? 0
+        : Math.Clamp(3 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 6));
+
     /// <summary>An amount as its form is measured.</summary>
     public static string Amount(Amount amount) => amount switch
     {

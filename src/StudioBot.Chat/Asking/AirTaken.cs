@@ -1,0 +1,51 @@
+using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft;
+using StudioBot.Craft.Air;
+using StudioBot.Craft.Units;
+
+namespace StudioBot.Chat.Asking;
+
+/// <summary>The air an answer reckons with: what was said, else the room last recorded, else what the trade assumes.</summary>
+/// <param name="Temperature">How warm it is.</param>
+/// <param name="Humidity">How damp it is; none where only a temperature was said.</param>
+/// <param name="Grounds">Where that comes from, with the age of a record.</param>
+internal sealed record AirTaken(Temperature Temperature, RelativeHumidity? Humidity, string Grounds)
+{
+    // Common practice: weather and a day's work change a room within half a day.
+    private static readonly TimeSpan Old = TimeSpan.FromHours(12);
+
+    /// <summary>The room, or why nothing can be said of its air.</summary>
+    public Finding<RoomAir> Room => Humidity is { } humidity
+        ? RoomAir.Read(Temperature, humidity)
+        : new Finding<RoomAir>.None(NoFigure.Undetermined, "no humidity was said", "say it too: 55%");
+
+    /// <summary>20 °C 55 %.</summary>
+    public string Words => Show.Degrees(Temperature) + (Humidity is { } humidity ? $" {Show.Number(humidity.Percent)} %" : "");
+
+    /// <summary>The air for an answer.</summary>
+    /// <param name="said">What the message said of it; none where it said nothing.</param>
+    /// <param name="turn">When it was asked.</param>
+    /// <param name="studio">Its rooms.</param>
+    public static AirTaken Of(AirWords? said, Turn turn, Studio studio)
+    {
+        if (said?.Air is { } warm)
+        {
+            return new AirTaken(warm, said.Humidity, "as said");
+        }
+
+        if (studio.View.Rooms.Current().MaxBy(reading => reading.At) is not { } newest)
+        {
+            return new AirTaken(RoomAir.Assumed.Temperature, said?.Humidity ?? RoomAir.Assumed.Humidity, "taken, no room read yet");
+        }
+
+        var age = turn.Local - Local(newest.At, studio);
+        var read = $"{newest.Room}, {Show.Time(age > TimeSpan.Zero ? age : TimeSpan.Zero)} ago"
+            + (age > Old ? ": read it again" : "") + (studio.IsSample ? " (Invented studio.)" : "");
+        return new AirTaken(newest.Temperature, said?.Humidity ?? newest.Humidity, read);
+    }
+
+    private static DateTime Local(DateTimeOffset moment, Studio studio) => studio.View.Studio.Settings() is { } settings
+        ? TimeZoneInfo.ConvertTime(moment, TimeZoneInfo.FindSystemTimeZoneById(settings.Zone)).DateTime
+        : moment.UtcDateTime;
+}

@@ -1,0 +1,115 @@
+using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft;
+using StudioBot.Craft.Mixing;
+using StudioBot.Craft.Practice;
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Chat.Asking;
+
+/// <summary>What a cup that already holds something still needs.</summary>
+internal static class RatioCup
+{
+    private const string Letters = "ABCDEFGH";
+
+    /// <summary>A for the first part of a ratio, B for the second.</summary>
+    public static string Letter(int part) => part < Letters.Length ? Letters[part].ToString() : $"{part + 1}";
+
+    /// <summary>The name that finds no place in the ratio; none where all do.</summary>
+    public static string? Misplaced(MixRatio ratio, IReadOnlyList<CupPart> have) =>
+        have.Where((_, i) => Places(have)[i] >= ratio.Parts.Count).Select(part => part.Name).FirstOrDefault();
+
+    /// <summary>What to add, and the new total.</summary>
+    /// <param name="ratio">The ratio.</param>
+    /// <param name="have">What is there, in the ratio's own basis; every part has its place.</param>
+    /// <param name="total">How much it is to become; none: as little as can be.</param>
+    /// <param name="isBare">Whether figures stood without a unit.</param>
+    /// <param name="studio">The studio.</param>
+    public static Reply Of(MixRatio ratio, IReadOnlyList<CupPart> have, Amount? total, bool isBare, Studio studio)
+    {
+        var cup = new Cup(ratio, have, isBare, IsResin(have, studio));
+        if (ratio.By == RatioBy.Mass)
+        {
+            var wanted = (total as Amount.ByMass)?.Mass;
+            var there = cup.There(part => ((Amount.ByMass)part.Amount).Mass);
+            return cup.Told(TopUp.Complete(ratio, there, wanted, wanted), there, Show.Mass, mass => mass.Grams, studio);
+        }
+
+        var size = (total as Amount.ByVolume)?.Volume;
+        var poured = cup.There(part => ((Amount.ByVolume)part.Amount).Volume);
+        return cup.Told(TopUp.Complete(ratio, poured, size, size), poured, Show.Volume, volume => volume.Millilitres, studio);
+    }
+
+    // A, B and C say their place; materials take those that are left, in the order they are named.
+    private static int[] Places(IReadOnlyList<CupPart> have)
+    {
+        var places = have.Select(part => part.Name.Length == 1 ? Letters.IndexOf(part.Name[0], StringComparison.Ordinal) : -1).ToArray();
+        for (var i = 0; i < places.Length; i++)
+        {
+            if (places[i] < 0)
+            {
+                places[i] = Enumerable.Range(0, have.Count + Letters.Length).First(place => !places.Contains(place));
+            }
+        }
+
+        return places;
+    }
+
+    private static bool IsResin(IReadOnlyList<CupPart> have, Studio studio) => have.Any(part => part.Name is "A" or "B")
+        || studio.View.Materials.All().Any(material =>
+            material.Form is MaterialForm.ResinA or MaterialForm.HardenerB && have.Any(part => part.Name == material.Name));
+
+    private sealed class Cup(MixRatio ratio, IReadOnlyList<CupPart> have, bool isBare, bool isResin)
+    {
+        private readonly int[] _places = Places(have);
+
+        public T[] There<T>(Func<CupPart, T> amount)
+            where T : struct => [.. ratio.Parts.Select((_, i) => At(i) is { } part ? amount(part) : default)];
+
+        public Reply Told<T>(Finding<Completion<T>> finding, T[] there, Func<T, string> show, Func<T, double> size, Studio studio) => finding switch
+        {
+            Finding<Completion<T>>.Found found => Added(found.Value, there, show, size, null, studio),
+            Finding<Completion<T>>.Cautioned full => Added(full.Value, there, show, size,
+                $"Take {show(full.Value.TakeOut)} of the stirred mixture out first: it is {full.Caution.Split(':')[0]}.", studio),
+            Finding<Completion<T>>.None none => new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
+            {
+                IsTrouble = true,
+            },
+            _ => throw new InvalidOperationException("A cup is completed or it is not."),
+        };
+
+        private Reply Added<T>(Completion<T> done, T[] there, Func<T, string> show, Func<T, double> size, string? first, Studio studio)
+        {
+            var adds = done.Add.Select((add, i) => (Add: add, Place: i)).Where(one => size(one.Add) >= 0.05).ToList();
+            List<Block> blocks =
+            [
+                new Block.Headline(adds.Count == 0
+                    ? $"Nothing to add: it stands at {ratio}"
+                    : "Add " + string.Join(" and ", adds.Select(one => $"{show(one.Add)} {Name(one.Place, isLong: true)}"))),
+                FitRows.Of(
+                [
+                    .. ratio.Parts.Select((_, i) => new Figure(Name(i, isLong: false), $"{show(there[i]).Split(' ')[0]} + {show(done.Add[i])}")),
+                    new Figure("New total", show(done.Total)),
+                ]),
+            ];
+            if (first is not null)
+            {
+                blocks.Insert(1, new Block.Line(first));
+            }
+
+            blocks.Add(new Block.Line($"{string.Join(" : ", ratio.Parts.Select((part, i) => $"{Show.Number(part, 3)} {Name(i, isLong: false)}"))}"
+                + $", by {(ratio.By == RatioBy.Mass ? "weight" : "volume")}.{(isBare ? $" Taken as {(ratio.By == RatioBy.Mass ? "g" : "ml")}." : "")}"));
+            if (isResin)
+            {
+                blocks.Add(Cautions.InShort(studio, SafetySubject.ResinSkin, SafetySubject.CupHeat));
+            }
+
+            return new Reply(blocks, []);
+        }
+
+        private CupPart? At(int place) => Array.IndexOf(_places, place) is var index and >= 0 ? have[index] : null;
+
+        private string Name(int place, bool isLong) => At(place)?.Name
+            ?? (isLong && !have.All(part => part.Name.Length == 1) ? $"of the other part ({Letter(place)})" : Letter(place));
+    }
+}
