@@ -1,4 +1,5 @@
 using StudioBot.Chat;
+using StudioBot.Chat.Reading;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
 using StudioBot.Records.Sample;
@@ -26,11 +27,19 @@ internal sealed class InventedStudio : IDisposable
         zone = TimeZoneInfo.FindSystemTimeZoneById(settings.Zone);
     }
 
+    // Nothing is recorded in the invented studio, so its words are gathered once.
+    private Vocabulary? words;
+
     /// <summary>A moment on its wall clock.</summary>
     public DateTime Local(DateTimeOffset moment) => TimeZoneInfo.ConvertTime(moment, zone).DateTime;
 
     /// <summary>Looks at it; what is returned must be whole.</summary>
-    public T Look<T>(Func<Studio, T> look) => file.Read(view => look(new Studio(view, practice, isSample: true)));
+    public T Look<T>(Func<Studio, T> look) => file.Read(view =>
+    {
+        var studio = new Studio(view, practice, isSample: true, words);
+        words = studio.Words;
+        return look(studio);
+    });
 
     /// <summary>Forgets it.</summary>
     public void Dispose() => file.Dispose();
