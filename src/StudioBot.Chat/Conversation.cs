@@ -9,7 +9,7 @@ public sealed class Conversation(Catalogue catalogue)
     private readonly Listener _listener = new(catalogue);
 
     /// <summary>How the message is understood; nothing is done.</summary>
-    public Heard Hear(Turn turn, Studio studio) => _listener.Hear(turn, studio.Vocabulary);
+    public Heard Hear(Turn turn, Studio studio) => _listener.Hear(turn, studio.Words);
 
     /// <summary>The answer; none where the message is not meant for the bot.</summary>
     public Reply? Answer(Turn turn, Studio studio) => Hear(turn, studio) switch

@@ -8,16 +8,15 @@ namespace StudioBot.Chat;
 /// <summary>What an answer may look at: the records of one studio, and what the trade assumes.</summary>
 public sealed class Studio
 {
-    private readonly Lazy<Vocabulary> _vocabulary;
-
     /// <summary>One studio, for as long as its view lasts.</summary>
     /// <param name="view">The records; read only.</param>
     /// <param name="practice">Films, densities, resin times, safety lines and causes, with their grounds.</param>
     /// <param name="isSample">Whether it is the invented studio, which answers that rest on records say.</param>
-    public Studio(StudioView view, TradePractice practice, bool isSample)
+    /// <param name="words">Its words as gathered before; none: they are gathered now.</param>
+    public Studio(StudioView view, TradePractice practice, bool isSample, Vocabulary? words = null)
     {
         (View, Practice, IsSample) = (view, practice, isSample);
-        _vocabulary = new Lazy<Vocabulary>(() => StudioWords.Of(this));
+        Words = words ?? StudioWords.Of(this);
     }
 
     /// <summary>The records; read only.</summary>
@@ -44,6 +43,6 @@ public sealed class Studio
         };
     }
 
-    /// <summary>The words of this studio, gathered at the first message.</summary>
-    internal Vocabulary Vocabulary => _vocabulary.Value;
+    /// <summary>The words of this studio: good for as long as its records name nothing new.</summary>
+    public Vocabulary Words { get; }
 }

@@ -27,6 +27,7 @@ internal sealed class AmountsCommand : Ask
         Cues =
         [
             new("how much {size}"),
+            new("amount/amounts {size}"),
             new("paint need/needed/needs {size}"),
             new("how much paint/bloom/swipe {size}"),
             new("need/needed/needs {size}"),
@@ -51,7 +52,7 @@ internal sealed class AmountsCommand : Ask
     {
         List<Block> blocks =
         [
-            new Block.Headline($"Mix {Show.ToMeasure(amounts.TotalMixed)} in all"),
+            new Block.Headline($"Mix {Show.Number(Measured(amounts), 0)} ml in all"),
             new Block.Figures(Rows(amounts)),
             new Block.Line($"{Show.Surfaces(said.Of(Size))} = {Show.Area(said.Of(Size).Total)}; {amounts.Technique.Name}.{Taken(said, amounts)}"),
             new Block.Line($"Common practice: {Show.ToMeasure(amounts.Low)} to {Show.ToMeasure(amounts.High)}."),
@@ -70,6 +71,11 @@ internal sealed class AmountsCommand : Ask
             Other(amounts.Technique, said, studio),
         ]);
     }
+
+    // What the rows below add up to, each rounded up to what a cup can measure.
+    private static double Measured(PourAmounts amounts) =>
+        Show.Measurable(amounts.Base).Millilitres + amounts.Colours * Show.Measurable(amounts.PerColour).Millilitres
+        + Show.Measurable(amounts.Activator).Millilitres + Show.Measurable(amounts.CupWaste).Millilitres;
 
     private static List<Figure> Rows(PourAmounts amounts)
     {

@@ -21,6 +21,7 @@ internal sealed class ConvertCommand : Ask
     {
         Cues =
         [
+            new("how many {amount}"),
             new("in/to {amount} ml/cl/l/oz/g/kg/lb/tsp/tbsp/fl/litres/liters/pints/drops/scoops"),
             new("in/to {size} cm/mm/inches/ft/feet"),
             new("to/in {temperature} c/f/celsius/fahrenheit"),

@@ -13,6 +13,6 @@ internal sealed class HelpCommand() : Unopened(records: false)
         [Topic],
         ["help", "help resin"])
     {
-        Also = ["start", "commands", "menu", "hilfe"],
+        Also = ["start", "commands", "menu", "hello", "hi", "hey"],
     };
 }

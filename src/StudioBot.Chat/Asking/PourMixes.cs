@@ -16,7 +16,8 @@ internal static class PourMixes
         var practice = studio.Practice.Pours;
         var each = amounts.PerColour + PourAmounts.WasteOfACup;
         var medium = Show.Measurable(each);
-        var parts = Parts.Of(practice.MediumRatio.Value, medium * amounts.Colours);
+        var all = Show.Measurable(medium * amounts.Colours);
+        var parts = Parts.Of(practice.MediumRatio.Value, all);
         var powder = medium * practice.PowderPerMedium.Value;
         List<Block> blocks =
         [
@@ -24,7 +25,7 @@ internal static class PourMixes
             new Block.Figures(
             [
                 new Figure("Mica, as the only colour", Show.Mass(powder)),
-                new Figure($"Medium for {amounts.Colours}", Show.ToMeasure(medium * amounts.Colours)),
+                new Figure($"Medium for {amounts.Colours}", Show.Volume(all)),
                 new Figure("  thick base", Show.Volume(parts[0])),
                 new Figure("  gloss varnish", Show.Volume(parts[1])),
             ]),

@@ -15,14 +15,15 @@ internal sealed class QuoteCommand() : Unopened(records: false)
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "quote", Room.Asking, "What a piece costs to make, and a price.",
-        [Coats, Size, Way, Colours, Resin],
+        [Coats, Size, Way, Resin, Colours],
         ["quote 40cm round bloom resin 2 coats", "what should I charge for a 30cm panel?"])
     {
         Also = ["price"],
         Cues =
         [
             new("charge/price/cost {size}"),
-            new("ask/sell for {size}"),
+            new("ask/sell/take for {size}"),
+            new("how much ask/charge/sell/cost {size}"),
         ],
     };
 

@@ -14,6 +14,7 @@ internal sealed class WhyCommand() : Unopened(records: false)
         [Piece, Fault],
         ["why cracks", "why is my resin sticky"])
     {
+        Cues = [new("why")],
         Also = ["whats wrong", "what causes"],
     };
 }

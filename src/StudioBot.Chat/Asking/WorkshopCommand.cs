@@ -23,7 +23,7 @@ internal sealed class WorkshopCommand() : Unopened(records: false)
         Also = ["class", "course"],
         Cues =
         [
-            new("people/persons/students/guests/kids/participants {size}"),
+            new("people/persons/students/guests/kids/participants {size}") { Weight = 6 },
         ],
     };
 

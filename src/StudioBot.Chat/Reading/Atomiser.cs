@@ -47,11 +47,14 @@ internal sealed class Atomiser(string text, IReadOnlyList<Token> tokens, Vocabul
         {
             Add(AtomKind.Quantity, 2, tokens[_at + 1].Value, currency, tokens[_at + 1].Flaw);
         }
-        else if (Now.Kind == TokenKind.Word && !Spoken())
+        else if (Now.Kind == TokenKind.Word)
         {
-            Name();
+            if (!Spoken())
+            {
+                Name();
+            }
         }
-        else if (Now.Kind is TokenKind.Mark or TokenKind.NewLine)
+        else
         {
             Add(Now.Kind == TokenKind.Mark ? AtomKind.Mark : AtomKind.NewLine, 1);
         }
@@ -218,7 +221,7 @@ internal sealed class Atomiser(string text, IReadOnlyList<Token> tokens, Vocabul
                 return (UnitWords.Of("in"), 1);
             case (TokenKind.Mark, "'") when token.Glued:
                 return IsMark(ahead + 1, "'") ? (UnitWords.Of("in"), 2) : (UnitWords.Of("ft"), 1);
-            case (TokenKind.Mark, "€" or "$" or "£"):
+            case (TokenKind.Mark, "€" or "$" or "£") when At(ahead + 1) is not { Kind: TokenKind.Number, Glued: true }:
                 return (UnitWords.OfSign(token.Lower), 1);
             default:
                 return (null, 0);
@@ -266,7 +269,7 @@ internal sealed class Atomiser(string text, IReadOnlyList<Token> tokens, Vocabul
     private bool Spoken()
     {
         var word = Now.Lower;
-        if (word is "a" or "an" && At(1) is { Kind: TokenKind.Word } next)
+        if (word is "a" or "an" or "another" && At(1) is { Kind: TokenKind.Word } next)
         {
             var isCounted = next.Lower == "dozen" || UnitWords.Of(next.Lower) is { Measure: Measure.Time or Measure.Volume or Measure.Mass };
             return isCounted && next.Lower.Length > 1 && Spoken(next.Lower == "dozen" ? 12 : 1, next.Lower == "dozen" ? 2 : 1);

@@ -12,7 +12,7 @@ internal static class Fillers
             + "there here what whats how much many when where which who whom whose why if but not no yes yep too also more most less least bit little "
             + "lot lots set up out off over under again still yet already today tonight currently big small nice new old good bad size sized sizes wide long "
             + "tall high across diameter dia length width height paint paints pour pours pouring poured mix mixed mixing coat coats batch piece pieces one "
-            + "ones thing things stuff really very quite maybe like same using use used work works working go goes going went come comes amount amounts "
+            + "ones ask charge cost costs price thing things stuff really very quite maybe like same using use used work works working go goes going went come comes amount amounts "
             + "quantity enough sry sorry oops hw wot bot studio finished finish left time times roughly")
             .Split(' '),
     ];

@@ -28,7 +28,8 @@ internal sealed class Listener(Catalogue catalogue)
     private Heard.Unread Unknown(string words)
     {
         var first = words.Trim().Split(' ', '\n')[0].TrimStart('/');
-        var nearest = Nearest.All(first.ToLowerInvariant(), catalogue.Words, 2);
+        var isGuess = first.Length < 3 || Fillers.Holds(first.ToLowerInvariant()) || Fillers.OpensQuestion(first.ToLowerInvariant());
+        var nearest = isGuess ? [] : Nearest.All(first.ToLowerInvariant(), catalogue.Words, 2);
         var example = nearest.Count > 0 ? catalogue.Of(nearest[0])[0].Sheet.Examples[0] : "help";
         return new Heard.Unread("", first.Length > 0
             ? new Misread(PhraseDraft.Short(first), "begins nothing that is known here", example)

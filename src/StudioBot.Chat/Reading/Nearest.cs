@@ -3,11 +3,6 @@ namespace StudioBot.Chat.Reading;
 /// <summary>Which known word a misspelt one is nearest to.</summary>
 internal static class Nearest
 {
-    /// <summary>The one nearest word within reach; none where two are as near or none is near enough.</summary>
-    /// <param name="word">As typed, in lower case.</param>
-    /// <param name="known">Words to compare with.</param>
-    public static string? Of(string word, IEnumerable<string> known) => All(word, known, Reach(word)) is [var only] ? only : null;
-
     /// <summary>All words that are as near as the nearest within reach.</summary>
     /// <param name="word">As typed, in lower case.</param>
     /// <param name="known">Words to compare with.</param>
@@ -53,6 +48,11 @@ internal static class Nearest
             return limit + 1;
         }
 
+        if (int.PopCount(Letters(left) ^ Letters(right)) > 2 * limit)
+        {
+            return limit + 1;
+        }
+
         Span<int> before = stackalloc int[right.Length + 1];
         Span<int> last = stackalloc int[right.Length + 1];
         Span<int> row = stackalloc int[right.Length + 1];
@@ -79,5 +79,17 @@ internal static class Nearest
         }
 
         return last[right.Length];
+    }
+
+    // A bit for each letter that occurs: each slip changes two of them at most.
+    private static int Letters(string word)
+    {
+        var letters = 0;
+        foreach (var letter in word)
+        {
+            letters |= 1 << (letter & 31);
+        }
+
+        return letters;
     }
 }

@@ -140,6 +140,7 @@ internal sealed class Sentence(Message message, Catalogue catalogue, bool isSlas
 
     private Heard? Cued()
     {
+        var seen = new Sightings(Atoms, message.Vocabulary);
         Command? best = null;
         Cue? by = null;
         var bestScore = 0;
@@ -152,7 +153,7 @@ internal sealed class Sentence(Message message, Catalogue catalogue, bool isSlas
 
             foreach (var cue in form.Sheet.Cues)
             {
-                var score = cue.Score(Atoms);
+                var score = cue.Score(seen);
                 if (score > bestScore)
                 {
                     (best, by, bestScore) = (form, cue, score);

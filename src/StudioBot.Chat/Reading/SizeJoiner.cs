@@ -46,7 +46,7 @@ internal static class SizeJoiner
 
         var isSpaced = !atoms[at + 1].Glued && second.Glued is false && second.Unit!.Name is "cm" or "mm" && first.Value <= 12
             && second.Lower.IndexOf(' ', StringComparison.Ordinal) < 0;
-        return (isPlural && first.Value < second.Typed) || isSpaced;
+        return (isPlural && first.Value <= second.Typed) || isSpaced;
     }
 
     private static Atom Both(Atom first, Atom second)

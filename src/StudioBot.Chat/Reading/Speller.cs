@@ -3,32 +3,32 @@ namespace StudioBot.Chat.Reading;
 /// <summary>Takes a misspelt word as the nearest one that the form could take there.</summary>
 internal static class Speller
 {
+    // Nobody slips in more words than this and still means a command.
+    private const int MostTried = 16;
+
     /// <summary>The atoms with slips corrected, and what was corrected to what.</summary>
     public static (List<Atom> Atoms, List<(Atom Wrong, string Right)> Corrected) Correct(
         IReadOnlyList<Atom> atoms, Command form, Vocabulary vocabulary)
     {
         var result = new List<Atom>(atoms);
         List<(Atom, string)> corrected = [];
-        HashSet<string>? lexicon = null;
-        HashSet<string>? names = null;
-        for (var i = 0; i < result.Count; i++)
+        var lexicon = vocabulary.LexiconOf(form);
+        var tried = 0;
+        for (var i = 0; i < result.Count && tried < MostTried; i++)
         {
-            if (result[i].Kind != AtomKind.Word || result[i].Lower.Length < 3 || Fillers.Holds(result[i].Lower) || Fillers.IsVague(result[i].Lower))
+            var word = result[i].Lower;
+            if (result[i].Kind != AtomKind.Word || word.Length is < 3 or > 30 || Fillers.Holds(word) || Fillers.IsVague(word)
+                || lexicon.Holds(word) || UnitWords.Of(word) is not null)
             {
                 continue;
             }
 
-            names ??= [.. vocabulary.WordsOf([.. form.Sheet.Takes.SelectMany(slot => slot.NameKinds)])];
-            lexicon ??= [.. form.Sheet.Takes.SelectMany(slot => slot.Lexicon)];
-            if (lexicon.Contains(result[i].Lower) || names.Contains(result[i].Lower)
-                || UnitWords.Of(result[i].Lower) is not null
-                || Nearest.Of(result[i].Lower, lexicon.Concat(names)) is not { } right)
+            tried++;
+            if (lexicon.Nearest(word) is { } right)
             {
-                continue;
+                corrected.Add((result[i], right));
+                Replace(result, i, right, vocabulary);
             }
-
-            corrected.Add((result[i], right));
-            Replace(result, i, right, vocabulary);
         }
 
         return (result, corrected);

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace StudioBot.Chat.Reading;
 
 /// <summary>The words that one studio has given a meaning to: its names, labels and numbers.</summary>
@@ -6,6 +8,7 @@ public sealed class Vocabulary
     private readonly Dictionary<string, List<Entry>> _byFirstWord = [];
     private readonly Dictionary<string, string> _lots;
     private readonly List<(string Word, Named Named)> _words = [];
+    private readonly ConcurrentDictionary<Command, Lexicon> _lexicons = new();
 
     /// <summary>A vocabulary of these names.</summary>
     internal Vocabulary(
@@ -62,6 +65,11 @@ public sealed class Vocabulary
 
     /// <summary>The materials that are poured.</summary>
     internal IReadOnlySet<string> Liquid { get; }
+
+    /// <summary>The words that a slip in this form may be corrected to; gathered once.</summary>
+    internal Lexicon LexiconOf(Command form) => _lexicons.GetOrAdd(form, one => new Lexicon(
+        one.Sheet.Takes.SelectMany(slot => slot.Lexicon),
+        WordsOf([.. one.Sheet.Takes.SelectMany(slot => slot.NameKinds)])));
 
     /// <summary>The longest name that begins with the first of these words, and how many words it takes.</summary>
     internal (IReadOnlyList<Named> Names, int Words) Match(IReadOnlyList<string> words)

@@ -14,7 +14,7 @@ internal sealed class PiecesCommand() : Unopened(records: false)
         [Stage, Maker],
         ["pieces drying", "ready", "my pieces"])
     {
-        AlsoSaying = ["ready", "mine"],
+        AlsoSaying = ["ready", "mine", "drying", "cured"],
         Cues =
         [
             new("my pieces"),

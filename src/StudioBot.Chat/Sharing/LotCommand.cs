@@ -16,7 +16,7 @@ internal sealed class LotCommand() : Unopened(records: false)
         Also = ["lots", "trace"],
         Cues =
         [
-            new("what/which/where/who lot/lots go/have/has/used/went/got/into/in/from"),
+            new("what/which/where/who/how {lot}"),
         ],
     };
 }

@@ -38,6 +38,15 @@ public sealed class Outbox
             at = Booked.At(at),
         }) > 0;
 
+    private const string PutUnder = """
+        select payload, sent_message_id as messageId
+        from post
+        where once_key = $once
+        """;
+
+    /// <summary>What was put under this key, and as which message it arrived; none where nothing was.</summary>
+    public PostOnce? PutOnce(string onceKey) => connection.QuerySingleOrDefault<PostOnce>(PutUnder, new { once = onceKey });
+
     // A chat rests as a whole: while one of its posts is on the wire, and while one waits for its next try.
     internal const string ClaimOne = """
         update post

@@ -46,7 +46,7 @@ internal sealed class AmountSlot(string what, string example) : Slot<Amount>(wha
             return lead + 1;
         }
 
-        return Bare is { } bare && draft.At(at + lead) is { IsNumber: true, IsHashed: false } number && IsBare(draft, at + lead + 1)
+        return Bare is { } bare && draft.At(at + lead) is { IsNumber: true, IsHashed: false } number && (Lead is not null || IsBare(draft, at + lead + 1))
             ? lead + Put(draft, at + lead, Of(bare, number.Value), 1)
             : 0;
     }

@@ -7,6 +7,10 @@ internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
 {
     private static readonly string[] Makes = ["ford", "iso", "zahn", "din"];
 
+    /// <summary>Whether a word names a make of cup with its number.</summary>
+    public static bool IsCup(string word) => word.Length > 3 && char.IsAsciiDigit(word[^1])
+        && Array.Exists(Makes, make => word.StartsWith(make, StringComparison.Ordinal));
+
     internal override int Take(PhraseDraft draft, int at)
     {
         var atom = draft.Atoms[at];

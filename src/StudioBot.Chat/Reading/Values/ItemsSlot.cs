@@ -159,6 +159,14 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
             return 2;
         }
 
+        // 40 tiles 10cm: a name with a size in it.
+        if (atom.IsNumber && draft.At(at + 1) is { Kind: AtomKind.Word } noun && draft.At(at + 2) is { Kind: AtomKind.Quantity } size
+            && draft.Vocabulary.Match([noun.Lower, size.Lower.Replace(" ", "", StringComparison.Ordinal)]) is { Words: 2 } sized)
+        {
+            list.AddWhole(draft, at, sized.Names[0].Name, atom.Value);
+            return 3;
+        }
+
         if (atom.IsNumber && list.Name is { } named && draft.Context.IsCounted(named))
         {
             list.AddWhole(draft, at, named, atom.Value);
@@ -318,6 +326,12 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
 
         private void NoName(PhraseDraft draft)
         {
+            if (AmountAt > 0 && !draft.IsTaken(AmountAt - 1) && draft.Atoms[AmountAt - 1] is { Kind: AtomKind.Word } before && !Fillers.Holds(before.Lower))
+            {
+                Slip ??= new Slip(before.Start, draft.Chunk(AmountAt - 1), "is no material of this studio");
+                return;
+            }
+
             for (var at = AmountAt + AmountAtoms; at < draft.Atoms.Count && draft.Atoms[at].Kind is AtomKind.Word or AtomKind.Mark or AtomKind.Number; at++)
             {
                 var atom = draft.Atoms[at];

@@ -8,6 +8,8 @@ internal sealed class RatioSlot() : Slot<MixRatio>("a ratio", "3:1")
     // A part a thousand times smaller than another can't be measured beside it.
     private const double WidestSpread = 1000;
 
+    internal override IEnumerable<string> Lexicon => ["weight", "volume"];
+
     internal override int Take(PhraseDraft draft, int at)
     {
         var atom = draft.Atoms[at];

@@ -165,7 +165,7 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
             return (TimeSpan.FromHours(atom.Typed % 12 + (atom.Unit!.Name == "pm" ? 12 : 0)), 1);
         }
 
-        if (atom.Kind == AtomKind.Ratio && atom.Parts is [>= 0 and < 24, >= 0 and < 60])
+        if (atom.Kind == AtomKind.Ratio && atom.Parts is [>= 0 and < 24, >= 0 and < 60] && (half == 1 || HasTwoDigits(atom)))
         {
             var hours = half == 0 ? atom.Parts[0] : atom.Parts[0] % 12 + (draft.Atoms[at + 1].Lower == "pm" ? 12 : 0);
             return (new TimeSpan((int)hours, (int)atom.Parts[1], 0), 1 + half);
@@ -173,6 +173,9 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
 
         return null;
     }
+
+    // 9:00 is a time of day and 2:1 is none.
+    private static bool HasTwoDigits(Atom atom) => atom.Lower.Length > 3 && atom.Lower[^3] == ':';
 
     private static TimeSpan? Later(PhraseDraft draft, int at) =>
         draft.At(at) is { } atom && atom.Measures(Measure.Time) && atom.Value is > 0 and < 3e7 ? TimeSpan.FromSeconds(atom.Value) : null;

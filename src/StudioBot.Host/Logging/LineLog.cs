@@ -1,0 +1,44 @@
+using System.Globalization;
+using Microsoft.Extensions.Logging;
+
+namespace StudioBot.Host.Logging;
+
+/// <summary>The only log there is: one line an entry, every line through <see cref="Redaction"/>.</summary>
+internal sealed class LineLog(TextWriter to, TimeProvider time) : ILoggerProvider
+{
+    private readonly Lock turn = new();
+
+    /// <inheritdoc/>
+    public ILogger CreateLogger(string categoryName) => new Category(this, categoryName);
+
+    /// <inheritdoc/>
+    public void Dispose() => to.Flush();
+
+    private void Write(LogLevel level, string category, string message, Exception? exception)
+    {
+        var what = exception is null ? message : message + Environment.NewLine + exception;
+        var line = string.Create(
+            CultureInfo.InvariantCulture, $"{time.GetUtcNow():yyyy-MM-ddTHH:mm:ss.fffZ} {level} {category}: {what}");
+        lock (turn)
+        {
+            to.WriteLine(Redaction.Of(line));
+            to.Flush();
+        }
+    }
+
+    private sealed class Category(LineLog log, string name) : ILogger
+    {
+        public IDisposable? BeginScope<TState>(TState state)
+            where TState : notnull => null;
+
+        public bool IsEnabled(LogLevel logLevel) => logLevel != LogLevel.None;
+
+        public void Log<TState>(
+            LogLevel logLevel,
+            EventId eventId,
+            TState state,
+            Exception? exception,
+            Func<TState, Exception?, string> formatter) =>
+            log.Write(logLevel, name, formatter(state, exception), exception);
+    }
+}

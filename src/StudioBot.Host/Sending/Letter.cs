@@ -1,0 +1,18 @@
+namespace StudioBot.Host.Sending;
+
+/// <summary>One message as it will be sent: what a post carries.</summary>
+/// <param name="Html">With the service's markup.</param>
+/// <param name="Plain">The same words without it, for when the markup does not arrive.</param>
+/// <param name="Keys">Rows of buttons under it.</param>
+internal sealed record Letter(string Html, string Plain, IReadOnlyList<IReadOnlyList<Key>> Keys)
+{
+    /// <summary>The message it answers, which the service then shows above it.</summary>
+    public long? ReplyTo { get; init; }
+
+    /// <summary>The once-key of the post whose message it takes the place of; it is sent anew where there is
+    /// none.</summary>
+    public string? InPlaceOf { get; init; }
+
+    /// <summary>Whether it answers something that only asked.</summary>
+    public bool AnswersQuestion { get; init; }
+}

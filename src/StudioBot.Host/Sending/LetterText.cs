@@ -1,0 +1,21 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace StudioBot.Host.Sending;
+
+/// <summary>A letter as the text that a post keeps.</summary>
+internal static class LetterText
+{
+    private static readonly JsonSerializerOptions Compact = new(JsonSerializerDefaults.Web)
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>The text.</summary>
+    public static string Of(Letter letter) => JsonSerializer.Serialize(letter, Compact);
+
+    /// <summary>The letter.</summary>
+    /// <exception cref="JsonException">The text is no letter.</exception>
+    public static Letter Read(string text) =>
+        JsonSerializer.Deserialize<Letter>(text, Compact) ?? throw new JsonException("An empty letter.");
+}

@@ -1,0 +1,158 @@
+using System.Text.Json;
+using Microsoft.Extensions.Logging;
+using StudioBot.Records;
+using StudioBot.Records.Post;
+
+namespace StudioBot.Host.Sending;
+
+/// <summary>Carries the post: one message in flight a chat, chats side by side, and marked as sent after the
+/// send.</summary>
+internal sealed class Sender(
+    StudioFile file, IWire wire, Pace pace, Backoff backoff, Bell bell, TimeProvider time, ILogger<Sender> log)
+{
+    private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
+    private static readonly TimeSpan ShortRest = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
+
+    /// <summary>Until it is stopped; then what is on the wire has five seconds to end.</summary>
+    public async Task Run(CancellationToken stop)
+    {
+        using var give = new CancellationTokenSource(Timeout.InfiniteTimeSpan, time);
+        await using var grace = stop.Register(() => give.CancelAfter(Grace));
+        var flights = new List<Task>();
+        file.Write(session => session.Post.FreeAll());
+        try
+        {
+            while (true)
+            {
+                stop.ThrowIfCancellationRequested();
+                flights.RemoveAll(flight => flight.IsCompletedSuccessfully);
+                while (Claim() is { } post)
+                {
+                    flights.Add(Carry(post, give.Token));
+                }
+
+                await bell.Wait(Rest(), stop);
+            }
+        }
+        finally
+        {
+            await Task.WhenAll(flights);
+        }
+    }
+
+    private Post? Claim()
+    {
+        var now = pace.Look();
+        if (now.AllRest)
+        {
+            return null;
+        }
+
+        var post = file.Write(session => session.Post.Claim(time.GetUtcNow(), now.RestingChats));
+        if (post is not null)
+        {
+            pace.Note(post.ChatId);
+        }
+
+        return post;
+    }
+
+    // What is due and yet was not claimed waits for its chat; the end of that flight rings.
+    private TimeSpan Rest()
+    {
+        var now = time.GetUtcNow();
+        var next = file.Write(session => session.Post.NextTryAt());
+        var due = next is null ? LongestRest : next > now ? next.Value - now : ShortRest;
+        var opening = pace.Look().NextOpening - now ?? LongestRest;
+        return new[] { due, opening, LongestRest }.Min();
+    }
+
+    private async Task Carry(Post post, CancellationToken cancellation)
+    {
+        try
+        {
+            Settle(post, await Try(post, cancellation));
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            log.LogWarning("Post {Post} was on the wire at the end; it goes again at the next start.", post.Id);
+        }
+        catch (JsonException unreadable)
+        {
+            log.LogError(unreadable, "Post {Post} can't be read and is parked.", post.Id);
+            file.Write(session => session.Post.Park(post.Id, time.GetUtcNow(), "can't be read"));
+        }
+        catch (Exception broken)
+        {
+            log.LogError(broken, "Post {Post} broke on the way.", post.Id);
+            Settle(post, new Delivery.Unclear(broken.GetType().Name));
+        }
+        finally
+        {
+            bell.Ring();
+        }
+    }
+
+    private async Task<Delivery> Try(Post post, CancellationToken cancellation)
+    {
+        var letter = LetterText.Read(post.Payload);
+        var said = post.MaybeSent ? Telegram.ReplyMarkup.MaybeRepeated(letter) : letter;
+        var earlier = letter.InPlaceOf is { } key ? file.Write(session => session.Post.PutOnce(key)) : null;
+        return earlier?.MessageId is { } message
+            ? await wire.Edit(post.ChatId, message, letter, cancellation)
+            : await wire.Send(post.ChatId, said, cancellation);
+    }
+
+    private void Settle(Post post, Delivery delivery)
+    {
+        switch (delivery)
+        {
+            case Delivery.Sent sent:
+                file.Write(session => session.Post.Sent(post.Id, time.GetUtcNow(), sent.MessageId));
+                break;
+            case Delivery.Again again:
+                PutOff(post, again.After, again.Why, maybeSent: false);
+                break;
+            case Delivery.Unclear unclear:
+                PutOff(post, null, unclear.Why, maybeSent: true);
+                break;
+            case Delivery.Refused refused:
+                log.LogError("Post {Post} was refused and is parked: {Why}", post.Id, refused.Why);
+                file.Write(session => session.Post.Park(post.Id, time.GetUtcNow(), refused.Why));
+                break;
+            case Delivery.Gone gone:
+                ParkChat(post, gone.Why);
+                break;
+            default:
+                throw new InvalidOperationException($"A delivery without a road: {delivery}.");
+        }
+    }
+
+    private void PutOff(Post post, TimeSpan? after, string why, bool maybeSent)
+    {
+        var now = time.GetUtcNow();
+        if (now - post.PutAt > GivesUpAfter)
+        {
+            log.LogError("Post {Post} could not be sent for a day and is parked: {Why}", post.Id, why);
+            file.Write(session => session.Post.Park(post.Id, now, why));
+            return;
+        }
+
+        var wait = after ?? backoff.After(post.Tries);
+        log.LogWarning("Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
+        file.Write(session => session.Post.Again(post.Id, now + wait, why, maybeSent));
+    }
+
+    private void ParkChat(Post post, string why)
+    {
+        log.LogWarning("Chat {Chat} can't be reached any more: {Why}", post.ChatId, why);
+        file.Write(session =>
+        {
+            var now = time.GetUtcNow();
+            session.Post.Park(post.Id, now, why);
+            session.Post.ParkChat(post.ChatId, now, why);
+        });
+    }
+}

@@ -1,0 +1,121 @@
+using System.Text.RegularExpressions;
+
+namespace StudioBot.Host.Settings;
+
+/// <summary>Reads the settings and says all that is wrong with them at once.</summary>
+internal static partial class CheckSettings
+{
+    private const string FileExample = """{ "Studio": { "Data": "/srv/studio" } }""";
+    private const string TokenExample = "123456789:the 35 or so letters the service gave";
+
+    /// <summary>The settings of this machine.</summary>
+    /// <param name="machine">Its variables and folders.</param>
+    /// <param name="dataOption">What stands after <c>--data</c>.</param>
+    public static CheckedSettings Of(Machine machine, string? dataOption)
+    {
+        try
+        {
+            return Of(new SettingSources(machine, dataOption), machine);
+        }
+        catch (FormatException trouble)
+        {
+            return new CheckedSettings(
+                new StudioSettings("", null, null),
+                [],
+                [new("config/studiobot.json", "(the file)", trouble.Message, FileExample)]);
+        }
+    }
+
+    private static CheckedSettings Of(SettingSources sources, Machine machine)
+    {
+        var troubles = new List<SettingTrouble>();
+        var (folder, folderOrigin) = Folder(sources, machine, troubles);
+        var (token, tokenOrigin) = Token(sources, troubles);
+        var (url, urlOrigin) = sources.Find(SettingKeys.ApiUrl);
+        var api = Address(url, troubles);
+        troubles.AddRange(sources.Unknown().Select(unknown => new SettingTrouble(
+            unknown.Key, $"({unknown.Origin})", "is no setting", string.Join(", ", SettingKeys.All))));
+        var (file, fileOrigin) = sources.Find(SettingKeys.TokenFile);
+        return new CheckedSettings(
+            new StudioSettings(folder, token, api),
+            [
+                new(SettingKeys.Data, folder, folderOrigin),
+                new(SettingKeys.Token, token?.ToString() ?? "(none)", tokenOrigin),
+                new(SettingKeys.TokenFile, file ?? "(none)", fileOrigin),
+                new(SettingKeys.ApiUrl, url ?? "(the service's own)", urlOrigin),
+            ],
+            troubles);
+    }
+
+    private static (string Path, string Origin) Folder(
+        SettingSources sources, Machine machine, List<SettingTrouble> troubles)
+    {
+        var (path, origin) = DataFolder.Of(sources, machine);
+        var why = path.Length == 0 ? "names no folder, and this user has no place for application data"
+            : File.Exists(path) ? "is a file, not a folder"
+            : null;
+        if (why is not null)
+        {
+            troubles.Add(new(SettingKeys.Data, path, why, "/srv/studio"));
+        }
+
+        return (path, origin);
+    }
+
+    private static (Secret? Token, string Origin) Token(SettingSources sources, List<SettingTrouble> troubles)
+    {
+        var (value, origin) = sources.Find(SettingKeys.Token);
+        var (file, fileOrigin) = sources.Find(SettingKeys.TokenFile);
+        if (value is not null && file is not null)
+        {
+            troubles.Add(new(
+                SettingKeys.TokenFile,
+                file,
+                $"stands beside {SettingKeys.Token}: only one can hold",
+                "(leave one out)"));
+            return (null, origin);
+        }
+
+        if (file is not null)
+        {
+            (value, origin) = (TokenFile.Read(file, troubles), $"the file, named in {fileOrigin}");
+        }
+
+        if (value is null)
+        {
+            return (null, origin);
+        }
+
+        var token = new Secret(value);
+        if (!Shape().IsMatch(value))
+        {
+            troubles.Add(new(
+                SettingKeys.Token, token.ToString(), "is no token: a number, a colon, letters", TokenExample));
+        }
+
+        return (token, origin);
+    }
+
+    private static Uri? Address(string? url, List<SettingTrouble> troubles)
+    {
+        if (url is null)
+        {
+            return null;
+        }
+
+        var isAddress = Uri.TryCreate(url, UriKind.Absolute, out var address) && address.Scheme is "http" or "https";
+        var why = !isAddress ? "is no http or https address"
+            : address!.PathAndQuery != "/" || address.UserInfo.Length > 0 ? "may hold scheme, host and port only"
+            : null;
+        if (why is not null)
+        {
+            troubles.Add(new(SettingKeys.ApiUrl, url, why, "http://127.0.0.1:8081"));
+        }
+
+        return address;
+    }
+
+    // At most 80 in all, as the service has it; the part behind the colon is 35 letters today.
+    [GeneratedRegex(@"\A[0-9]{1,20}:[A-Za-z0-9_-]{20,59}\z", RegexOptions.CultureInvariant)]
+    private static partial Regex Shape();
+}

@@ -1,0 +1,20 @@
+namespace StudioBot.Host.Settings;
+
+/// <summary>The names of the program's settings.</summary>
+internal static class SettingKeys
+{
+    /// <summary>The data folder.</summary>
+    public const string Data = "Studio:Data";
+
+    /// <summary>The chat service's token itself.</summary>
+    public const string Token = "Telegram:Token";
+
+    /// <summary>A file that holds the token and nothing else.</summary>
+    public const string TokenFile = "Telegram:TokenFile";
+
+    /// <summary>Another address of the chat service.</summary>
+    public const string ApiUrl = "Telegram:ApiUrl";
+
+    /// <summary>All of them, in the order in which they are shown.</summary>
+    public static IReadOnlyList<string> All { get; } = [Data, Token, TokenFile, ApiUrl];
+}

@@ -1,0 +1,45 @@
+using StudioBot.Host.Sending;
+using Telegram.Bot.Requests;
+using Telegram.Bot.Types;
+using Telegram.Bot.Types.Enums;
+using Telegram.Bot.Types.ReplyMarkups;
+
+namespace StudioBot.Host.Telegram;
+
+/// <summary>A letter as a request to the service.</summary>
+internal static class LetterRequest
+{
+    private static readonly LinkPreviewOptions NoPreview = new() { IsDisabled = true };
+
+    /// <summary>A new message.</summary>
+    /// <param name="chat">Where to.</param>
+    /// <param name="letter">What.</param>
+    /// <param name="isBare">Without markup and buttons.</param>
+    public static SendMessageRequest Send(long chat, Letter letter, bool isBare) => new()
+    {
+        ChatId = chat,
+        Text = isBare ? letter.Plain : letter.Html,
+        ParseMode = isBare ? ParseMode.None : ParseMode.Html,
+        ReplyMarkup = isBare ? null : Keys(letter),
+        LinkPreviewOptions = NoPreview,
+        ReplyParameters = letter.ReplyTo is { } asked
+            ? new ReplyParameters { MessageId = (int)asked, AllowSendingWithoutReply = true }
+            : null,
+    };
+
+    /// <summary>An earlier message with new words; its buttons go unless they are sent again.</summary>
+    public static EditMessageTextRequest Edit(long chat, int message, Letter letter, bool isBare) => new()
+    {
+        ChatId = chat,
+        MessageId = message,
+        Text = isBare ? letter.Plain : letter.Html,
+        ParseMode = isBare ? ParseMode.None : ParseMode.Html,
+        ReplyMarkup = isBare ? null : Keys(letter),
+        LinkPreviewOptions = NoPreview,
+    };
+
+    private static InlineKeyboardMarkup? Keys(Letter letter) => letter.Keys.Count == 0
+        ? null
+        : new InlineKeyboardMarkup(letter.Keys.Select(row =>
+            row.Select(key => InlineKeyboardButton.WithCallbackData(key.Label, key.Data))));
+}

@@ -1,0 +1,113 @@
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+using StudioBot.Chat;
+using StudioBot.Host.Health;
+using StudioBot.Host.Sending;
+using StudioBot.Host.Settings;
+using StudioBot.Host.Ticks;
+using StudioBot.Host.Turns;
+using StudioBot.Records;
+
+namespace StudioBot.Host.Telegram;
+
+/// <summary>The service: polls, answers and sends side by side until it is stopped.</summary>
+internal sealed class Serving(
+    StudioSettings settings,
+    StudioFile file,
+    InventedStudio invented,
+    BotClients clients,
+    IHostApplicationLifetime lifetime,
+    TimeProvider time,
+    ILoggerFactory loggers) : BackgroundService
+{
+    private readonly ILogger log = loggers.CreateLogger<Serving>();
+    private readonly Backoff backoff = new(Random.Shared);
+    private readonly Bell inboxBell = new(time);
+    private readonly Bell outboxBell = new(time);
+    private readonly Pulse pulse = new(time);
+    private readonly CallGuard calls = new(BotClients.LongestCall, time);
+
+    /// <summary>Whether the service refused our token; there is nothing to do then but to stop.</summary>
+    public bool TokenWasRefused { get; private set; }
+
+    /// <inheritdoc/>
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        var arrival = new Arrival(clients.Calling, calls, backoff, time, loggers.CreateLogger<Arrival>());
+        if (await arrival.Introduce(stoppingToken) is not { } me)
+        {
+            Refused();
+            return;
+        }
+
+        log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
+        var catalogue = Catalogue.Find();
+        var answering = new Answering(new Conversation(catalogue), invented, me.Username ?? "");
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(stoppingToken);
+        var others = Others(me.Id, answering, arrival, catalogue, stop.Token);
+        try
+        {
+            await Steady("Polling", Updates().Run, stop.Token);
+            Refused();
+        }
+        finally
+        {
+            await stop.CancelAsync();
+            await Ended(others);
+        }
+    }
+
+    private UpdateLoop Updates() => new(
+        clients.Polling,
+        new CallGuard(BotClients.LongestPoll, time),
+        file,
+        inboxBell,
+        pulse,
+        backoff,
+        time,
+        loggers.CreateLogger<UpdateLoop>());
+
+    private IReadOnlyList<Task> Others(
+        long ourId, Answering answering, Arrival arrival, Catalogue catalogue, CancellationToken stop)
+    {
+        var wire = new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>());
+        var inbox = new InboxLoop(
+            file, ourId, answering.To, wire, inboxBell, outboxBell, time, loggers.CreateLogger<InboxLoop>());
+        var sender = new Sender(
+            file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
+        var watch = new SilenceWatch(pulse, time, loggers.CreateLogger<SilenceWatch>());
+        var nightly = new Nightly(file, time, loggers.CreateLogger<Nightly>());
+        var menus = CommandMenu.Requests(
+            catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
+        return
+        [
+            Steady("Answering", inbox.Run, stop),
+            Steady("Sending", sender.Run, stop),
+            Steady("Watching", watch.Run, stop),
+            Steady("Forgetting", nightly.Run, stop),
+            Steady("Setting menus", inTime => arrival.SetMenus(menus, inTime), stop),
+        ];
+    }
+
+    private Task Steady(string name, Func<CancellationToken, Task> loop, CancellationToken stop) => Task.Run(
+        () => new Steadily(backoff, time, loggers.CreateLogger<Steadily>()).Run(name, loop, stop),
+        CancellationToken.None);
+
+    private static async Task Ended(IReadOnlyList<Task> tasks)
+    {
+        try
+        {
+            await Task.WhenAll(tasks);
+        }
+        catch (OperationCanceledException)
+        {
+            // That is how they end.
+        }
+    }
+
+    private void Refused()
+    {
+        TokenWasRefused = true;
+        lifetime.StopApplication();
+    }
+}

@@ -1,0 +1,131 @@
+using System.Collections.Concurrent;
+using Microsoft.Extensions.Logging;
+using Polly.CircuitBreaker;
+using Polly.Timeout;
+using StudioBot.Host.Sending;
+using Telegram.Bot;
+using Telegram.Bot.Exceptions;
+using Telegram.Bot.Requests;
+using Telegram.Bot.Requests.Abstractions;
+using Telegram.Bot.Types;
+
+namespace StudioBot.Host.Telegram;
+
+/// <summary>The way out to Telegram.</summary>
+internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILogger<TelegramWire> log) : IWire
+{
+    // Where the service names no time, as it should.
+    private static readonly TimeSpan UnnamedWait = TimeSpan.FromSeconds(30);
+
+    // Groups that became supergroups, by their old number.
+    private readonly ConcurrentDictionary<long, long> moved = new();
+
+    /// <inheritdoc/>
+    public Task<Delivery> Send(long chat, Letter letter, CancellationToken cancellation) =>
+        Deliver(new Attempt(chat, letter), cancellation);
+
+    /// <inheritdoc/>
+    public Task<Delivery> Edit(long chat, long message, Letter letter, CancellationToken cancellation) =>
+        Deliver(new Attempt(chat, letter) { Message = (int)message }, cancellation);
+
+    /// <inheritdoc/>
+    public async Task<bool> AnswerPress(string press, string? notice, CancellationToken cancellation)
+    {
+        var request = new AnswerCallbackQueryRequest { CallbackQueryId = press, Text = notice };
+        try
+        {
+            return await guard.Once.ExecuteAsync(
+                async inTime => await bot.SendRequest(request, inTime), cancellation);
+        }
+        catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
+        {
+            log.LogInformation("A press could not be answered: {Why}", trouble.Message);
+            return false;
+        }
+    }
+
+    private async Task<Delivery> Deliver(Attempt attempt, CancellationToken cancellation)
+    {
+        attempt = attempt with { Chat = moved.GetValueOrDefault(attempt.Chat, attempt.Chat) };
+        try
+        {
+            var sent = await guard.Once.ExecuteAsync(
+                async inTime => await bot.SendRequest(attempt.Request(), inTime), cancellation);
+            return new Delivery.Sent(sent.Id);
+        }
+        catch (ApiRequestException no)
+        {
+            return await Refused(attempt, no, cancellation);
+        }
+        catch (BrokenCircuitException pause)
+        {
+            return new Delivery.Again(pause.RetryAfter, "the service is being left alone for a while");
+        }
+        catch (TimeoutRejectedException late)
+        {
+            return new Delivery.Unclear(late.Message);
+        }
+        catch (RequestException broken)
+        {
+            return NeverLeft(broken)
+                ? new Delivery.Again(null, broken.Message)
+                : new Delivery.Unclear(broken.Message);
+        }
+    }
+
+    private async Task<Delivery> Refused(Attempt attempt, ApiRequestException no, CancellationToken cancellation)
+    {
+        switch (Refusals.Of(no))
+        {
+            case Refusal.TooMany:
+                return new Delivery.Again(Wait(no), no.Message);
+            case Refusal.ServiceDown:
+                return new Delivery.Unclear(no.Message);
+            case Refusal.ChatGone:
+                return new Delivery.Gone(no.Message);
+            case Refusal.NotModified when attempt.Message is { } same:
+                return new Delivery.Sent(same);
+            case Refusal.Moved when no.Parameters!.MigrateToChatId is { } now && now != attempt.Chat:
+                moved[attempt.Chat] = now;
+                return await Deliver(attempt with { Chat = now, Message = null, IsElsewhere = true }, cancellation);
+            case Refusal.NothingToEdit when attempt.Message is not null:
+                return await Deliver(attempt with { Message = null }, cancellation);
+            case Refusal.Message when !attempt.IsBare:
+                log.LogError("A message was not taken and goes out as plain text: {Why}", no.Message);
+                return await Deliver(attempt with { IsBare = true }, cancellation);
+            case Refusal.Message:
+                return new Delivery.Refused(no.Message);
+            default:
+                return new Delivery.Again(null, no.Message);
+        }
+    }
+
+    private static TimeSpan Wait(ApiRequestException no) =>
+        no.Parameters?.RetryAfter is { } seconds ? TimeSpan.FromSeconds(seconds) : UnnamedWait;
+
+    // Nothing reached the service where there was no connection at all.
+    private static bool NeverLeft(RequestException broken) =>
+        broken.InnerException is HttpRequestException
+        {
+            HttpRequestError: HttpRequestError.ConnectionError
+                or HttpRequestError.NameResolutionError
+                or HttpRequestError.SecureConnectionError,
+        };
+
+    private static bool IsTroubleOfTheWay(Exception trouble) =>
+        trouble is RequestException or TimeoutRejectedException or BrokenCircuitException;
+
+    /// <summary>One try, and what earlier ones taught: where the chat is now, and whether markup is taken.</summary>
+    private sealed record Attempt(long Chat, Letter Letter)
+    {
+        public int? Message { get; init; }
+
+        public bool IsBare { get; init; }
+
+        public bool IsElsewhere { get; init; }
+
+        public IRequest<Message> Request() => Message is { } message
+            ? LetterRequest.Edit(Chat, message, Letter, IsBare)
+            : LetterRequest.Send(Chat, IsElsewhere ? Letter with { ReplyTo = null } : Letter, IsBare);
+    }
+}

@@ -1,0 +1,135 @@
+using System.Text.Json;
+using Microsoft.Extensions.Logging;
+using Polly.CircuitBreaker;
+using Polly.Timeout;
+using StudioBot.Host.Health;
+using StudioBot.Host.Sending;
+using StudioBot.Records;
+using StudioBot.Records.Post;
+using Telegram.Bot;
+using Telegram.Bot.Exceptions;
+
+namespace StudioBot.Host.Telegram;
+
+/// <summary>Asks the service for updates: what came is stored together with the next offset, and only then is asked on.
+/// </summary>
+/// <remarks>The library's own receiver moves its offset before an update is handled, and keeps it in memory
+/// only.</remarks>
+internal sealed class UpdateLoop(
+    ITelegramBotClient bot,
+    CallGuard guard,
+    StudioFile file,
+    Bell inbox,
+    Pulse pulse,
+    Backoff backoff,
+    TimeProvider time,
+    ILogger<UpdateLoop> log)
+{
+    private static readonly TimeSpan SecondPollerWait = TimeSpan.FromSeconds(30);
+
+    private int troublesInRow;
+    private bool toldOfSecondPoller;
+
+    /// <summary>Until it is stopped, or the service refuses the token: only then it returns.</summary>
+    public async Task Run(CancellationToken stop)
+    {
+        while (true)
+        {
+            try
+            {
+                await Poll(stop);
+                (troublesInRow, toldOfSecondPoller) = (0, false);
+            }
+            catch (ApiRequestException no) when (Refusals.Of(no) == Refusal.Token)
+            {
+                return;
+            }
+            catch (ApiRequestException no)
+            {
+                await Task.Delay(WaitAfter(no), time, stop);
+            }
+            catch (Exception broken) when (!stop.IsCancellationRequested)
+            {
+                await Task.Delay(WaitAfter(broken), time, stop);
+            }
+        }
+    }
+
+    private async Task Poll(CancellationToken stop)
+    {
+        var request = new GetRawUpdatesRequest { Offset = file.Write(session => session.Offset.Next()) };
+        var came = await guard.Once.ExecuteAsync(async inTime => await bot.SendRequest(request, inTime), stop);
+        pulse.Polled();
+        if (came.Length > 0)
+        {
+            Store(came);
+        }
+    }
+
+    private void Store(JsonElement[] came)
+    {
+        var updates = came.Select(ReceivedUpdate.Of).OfType<ReceivedUpdate>().ToList();
+        if (updates.Count < came.Length)
+        {
+            log.LogError("{Count} updates came without a number and can't be kept.", came.Length - updates.Count);
+        }
+
+        if (updates.Count == 0)
+        {
+            throw new JsonException("None of the updates has a number.");
+        }
+
+        file.Write(session =>
+        {
+            foreach (var update in updates)
+            {
+                session.Inbox.Store(Incoming(update), time.GetUtcNow());
+            }
+
+            // The last one received, not the highest: after a silent week the numbers start anew, maybe lower.
+            session.Offset.Move(updates[^1].UpdateId + 1);
+        });
+        inbox.Ring();
+    }
+
+    private static Incoming Incoming(ReceivedUpdate update) =>
+        new(update.UpdateId, update.Chat, update.Kind, update.Raw)
+        {
+            MessageId = update.Message,
+            PressId = update.Press,
+        };
+
+    private TimeSpan WaitAfter(ApiRequestException no)
+    {
+        switch (Refusals.Of(no))
+        {
+            case Refusal.SecondPoller:
+                if (!toldOfSecondPoller)
+                {
+                    log.LogWarning("Another program polls with this token; each gets only part of the messages.");
+                    toldOfSecondPoller = true;
+                }
+
+                return SecondPollerWait;
+            case Refusal.TooMany when no.Parameters?.RetryAfter is { } seconds:
+                return TimeSpan.FromSeconds(seconds);
+            default:
+                return WaitAfter((Exception)no);
+        }
+    }
+
+    private TimeSpan WaitAfter(Exception broken)
+    {
+        var wait = backoff.After(++troublesInRow);
+        if (broken is RequestException or TimeoutRejectedException or BrokenCircuitException)
+        {
+            log.LogWarning("The service does not answer, again in {Wait}: {Why}", wait, broken.Message);
+        }
+        else
+        {
+            log.LogError(broken, "Updates could not be fetched or stored, again in {Wait}.", wait);
+        }
+
+        return wait;
+    }
+}

@@ -1,0 +1,55 @@
+using System.Text.Json.Nodes;
+using StudioBot.Chat;
+using StudioBot.Chat.Replies;
+using StudioBot.Host.Turns;
+
+namespace StudioBot.Host.Verbs;
+
+/// <summary><c>studiobot ask "WORDS"</c>: one answer, nothing booked.</summary>
+internal sealed class AskVerb : Verb
+{
+    /// <inheritdoc/>
+    public override string Word => "ask";
+
+    /// <inheritdoc/>
+    public override string Usage => "ask \"WORDS\" [--json]";
+
+    /// <inheritdoc/>
+    public override string Says => "One answer, nothing booked.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Options => ["--json"];
+
+    /// <inheritdoc/>
+    public override (int Fewest, int Most) Takes => (1, int.MaxValue);
+
+    /// <inheritdoc/>
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
+        Opening.Invented(place, invented =>
+        {
+            var turn = new Turn(
+                string.Join(' ', said.Words),
+                ChatKind.Private,
+                InventedStudio.Steward,
+                invented.Local(place.Time.GetUtcNow()));
+            return Task.FromResult(invented.Look(studio => Answer(turn, studio, said.Json, place.Streams.Out)));
+        });
+
+    private static ExitCode Answer(Turn turn, Studio studio, bool json, TextWriter to)
+    {
+        var conversation = new Conversation(Catalogue.Find());
+        var heard = conversation.Hear(turn, studio);
+        var reply = conversation.Answer(turn, studio) ?? new Reply(new Block.Line("That is not meant for the bot."));
+        to.WriteLine(json ? HeardJson.Line(AsJson(heard, reply)) : reply.PlainText);
+        return reply.IsTrouble ? ExitCode.NotAnswered : ExitCode.Done;
+    }
+
+    private static JsonObject AsJson(Heard heard, Reply reply)
+    {
+        var answer = HeardJson.Of(HeardLine.From(heard));
+        answer["text"] = reply.PlainText;
+        answer["buttons"] = new JsonArray([.. reply.Buttons.Select(button =>
+            new JsonObject { ["label"] = button.Label, ["line"] = button.Line })]);
+        return answer;
+    }
+}

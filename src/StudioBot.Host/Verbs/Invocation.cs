@@ -1,0 +1,17 @@
+namespace StudioBot.Host.Verbs;
+
+/// <summary>What stands behind the verb.</summary>
+internal sealed record Invocation
+{
+    /// <summary>Everything that is no option.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
+
+    /// <summary>What stands after <c>--data</c>.</summary>
+    public string? Data { get; init; }
+
+    /// <summary>What stands after <c>--now</c>.</summary>
+    public string? Now { get; init; }
+
+    /// <summary>Whether <c>--json</c> stands there.</summary>
+    public bool Json { get; init; }
+}

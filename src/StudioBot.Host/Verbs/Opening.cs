@@ -1,0 +1,86 @@
+using Microsoft.Data.Sqlite;
+using StudioBot.Host.Settings;
+using StudioBot.Host.Turns;
+using StudioBot.Records;
+using StudioBot.Records.Schema;
+
+namespace StudioBot.Host.Verbs;
+
+/// <summary>Opens what a verb works on, and says in one line and by its exit code why it can't.</summary>
+internal static class Opening
+{
+    // SQLite's own numbers for a damaged file and for one that is none of its files.
+    private static readonly int[] Damaged = [11, 26];
+
+    /// <summary>Where the trade's values stand.</summary>
+    public static string ConfigFolder(Workplace place) => Path.Combine(place.Machine.ProgramFolder, "config");
+
+    /// <summary>Works with the invented studio.</summary>
+    public static async Task<ExitCode> Invented(Workplace place, Func<InventedStudio, Task<ExitCode>> work)
+    {
+        var trade = TradeSettings.Load(ConfigFolder(place));
+        if (trade is not TradeReading.Read { Practice: var practice })
+        {
+            foreach (var line in SettingReport.Lines([], trade))
+            {
+                await place.Streams.Error.WriteLineAsync(line);
+            }
+
+            return ExitCode.Settings;
+        }
+
+        using var invented = new InventedStudio(practice);
+        return await work(invented);
+    }
+
+    /// <summary>Works with the studio in this file, which is made where there is none.</summary>
+    public static ExitCode StudioIn(string path, Workplace place, Func<StudioFile, ExitCode> work)
+    {
+        if (Open(path, place, out var code) is not { } file)
+        {
+            return code;
+        }
+
+        using (file)
+        {
+            return work(file);
+        }
+    }
+
+    /// <summary>The studio in this file; where it can't be had, the reason is told and the code says it.</summary>
+    public static StudioFile? Open(string path, Workplace place, out ExitCode code)
+    {
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            code = ExitCode.Done;
+            return StudioFile.Open(path);
+        }
+        catch (StudioInUseException)
+        {
+            code = Told(
+                place, ExitCode.InUse, $"Another studiobot has {path} open. Stop it first, or name another --data.");
+        }
+        catch (NewerStudioException newer)
+        {
+            code = Told(place, ExitCode.Damaged, $"{path}: {newer.Message} Use the newer program.");
+        }
+        catch (SqliteException broken) when (Damaged.Contains(broken.SqliteErrorCode))
+        {
+            code = Told(place, ExitCode.Damaged, $"{path} is damaged or no studio: {broken.Message}");
+        }
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException or SqliteException)
+        {
+            code = Told(
+                place, ExitCode.CannotWrite, $"Can't write {path}: {no.Message} Name another folder with --data.");
+        }
+
+        return null;
+    }
+
+    private static ExitCode Told(Workplace place, ExitCode code, string line)
+    {
+        place.Streams.Error.WriteLine(line);
+        return code;
+    }
+}

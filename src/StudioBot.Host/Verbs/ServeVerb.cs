@@ -1,0 +1,91 @@
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
+using StudioBot.Host.Settings;
+using StudioBot.Host.Telegram;
+using StudioBot.Host.Turns;
+using StudioBot.Records;
+
+namespace StudioBot.Host.Verbs;
+
+/// <summary><c>studiobot serve</c>: the service. It never falls back to a terminal.</summary>
+internal sealed class ServeVerb : Verb
+{
+    /// <inheritdoc/>
+    public override string Word => "serve";
+
+    /// <inheritdoc/>
+    public override string Usage => "serve [--data DIR]";
+
+    /// <inheritdoc/>
+    public override string Says => "The service: chat by Telegram until it is stopped.";
+
+    /// <inheritdoc/>
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
+        Serve(CheckSettings.Of(place.Machine, said.Data), place, cancellation);
+
+    /// <summary>Serves with these settings.</summary>
+    public static async Task<ExitCode> Serve(CheckedSettings found, Workplace place, CancellationToken cancellation)
+    {
+        if (found.Troubles.Count > 0)
+        {
+            foreach (var line in SettingReport.Lines(found.Troubles, TradeSettings.Load(Opening.ConfigFolder(place))))
+            {
+                await place.Streams.Error.WriteLineAsync(line);
+            }
+
+            return ExitCode.Settings;
+        }
+
+        if (found.Settings.Token is null)
+        {
+            await place.Streams.Error.WriteLineAsync(
+                $"No token: name a file that holds it in {SettingKeys.TokenFile}, or set Telegram__Token.");
+            return ExitCode.Settings;
+        }
+
+        if (Opening.Open(found.Settings.StudioPath, place, out var code) is not { } file)
+        {
+            return code;
+        }
+
+        using (file)
+        {
+            return await Opening.Invented(
+                place, invented => Serve(found.Settings, place, file, invented, cancellation));
+        }
+    }
+
+    private static async Task<ExitCode> Serve(
+        StudioSettings settings,
+        Workplace place,
+        StudioFile file,
+        InventedStudio invented,
+        CancellationToken cancellation)
+    {
+        var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
+            new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
+        builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time));
+        BotClients.AddTo(builder.Services);
+        builder.Services
+            .AddSingleton(settings)
+            .AddSingleton(file)
+            .AddSingleton(invented)
+            .AddSingleton(place.Time)
+            .AddSingleton<BotClients>()
+            .AddSingleton<Serving>()
+            .AddHostedService(services => services.GetRequiredService<Serving>());
+        using var host = builder.Build();
+        var serving = host.Services.GetRequiredService<Serving>();
+        await host.RunAsync(cancellation);
+        if (!serving.TokenWasRefused)
+        {
+            return ExitCode.Done;
+        }
+
+        await place.Streams.Error.WriteLineAsync(
+            "The chat service refuses the token. Ask it for the current one, and set that.");
+        return ExitCode.Settings;
+    }
+}

@@ -1,0 +1,18 @@
+namespace StudioBot.Host.Verbs;
+
+/// <summary>All that the program does, in the order in which help shows it.</summary>
+internal static class VerbList
+{
+    /// <summary>The verbs.</summary>
+    public static IReadOnlyList<Verb> All { get; } =
+    [
+        new ChatVerb(),
+        new ServeVerb(),
+        new AskVerb(),
+        new ReadVerb(),
+        new SampleVerb(),
+        new ConfigVerb(),
+        new HelpVerb(),
+        new VersionVerb(),
+    ];
+}

@@ -1,0 +1,24 @@
+using System.Reflection;
+
+namespace StudioBot.Host.Verbs;
+
+/// <summary><c>studiobot --version</c>.</summary>
+internal sealed class VersionVerb : Verb
+{
+    /// <inheritdoc/>
+    public override string Word => "version";
+
+    /// <inheritdoc/>
+    public override string Usage => "--version";
+
+    /// <inheritdoc/>
+    public override string Says => "The program's version.";
+
+    /// <inheritdoc/>
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation)
+    {
+        place.Streams.Out.WriteLine("studiobot " + typeof(VersionVerb).Assembly
+            .GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0]);
+        return Task.FromResult(ExitCode.Done);
+    }
+}

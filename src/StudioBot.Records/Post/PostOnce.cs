@@ -1,0 +1,6 @@
+namespace StudioBot.Records.Post;
+
+/// <summary>What is said only once.</summary>
+/// <param name="Payload">What to send, JSON as it was put.</param>
+/// <param name="MessageId">As which message of the service it arrived; none while it has not.</param>
+public sealed record PostOnce(string Payload, long? MessageId);

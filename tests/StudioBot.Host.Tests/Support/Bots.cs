@@ -1,0 +1,16 @@
+using StudioBot.Host.Settings;
+using StudioBot.Host.Telegram;
+
+namespace StudioBot.Host.Tests.Support;
+
+/// <summary>The real client library, pointed at the stand-in.</summary>
+internal static class Bots
+{
+    public static BotClients At(StandIn standIn, string token = StandIn.Token) =>
+        new(new PlainClients(), new StudioSettings("/nowhere", new Secret(token), standIn.Url));
+
+    private sealed class PlainClients : IHttpClientFactory
+    {
+        public HttpClient CreateClient(string name) => new();
+    }
+}

@@ -1,0 +1,133 @@
+using System.Collections.Concurrent;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.Logging;
+
+namespace StudioBot.Host.Tests.Support;
+
+/// <summary>Stands in for the chat service: on loopback, scripted, strict, and it remembers every call.</summary>
+internal sealed class StandIn : IAsyncDisposable
+{
+    public const string Token = "123456789:TestOnlyTestOnlyTestOnlyTestOnly123";
+    public const string BotName = "studio_bot";
+
+    private static readonly JsonElement Empty = JsonDocument.Parse("{}").RootElement;
+
+    private readonly WebApplication app;
+    private readonly ConcurrentQueue<Call> calls = new();
+    private readonly List<(Func<Call, bool> Fits, Queue<Answer> Answers)> scripts = [];
+    private readonly StandInUpdates updates = new();
+    private readonly SemaphoreSlim heard = new(0);
+    private int lastMessage;
+    private bool isGone;
+
+    private StandIn(WebApplication app)
+    {
+        this.app = app;
+        app.Map("/bot{token}/{method}", Handle);
+    }
+
+    public Uri Url => new(app.Urls.Single());
+
+    public IReadOnlyList<Call> Calls => [.. calls];
+
+    public StandInUpdates Updates => updates;
+
+    public IReadOnlyList<Call> Sent => [.. calls.Where(call => call.Method is "sendMessage" or "editMessageText")];
+
+    public static async Task<StandIn> Start()
+    {
+        var builder = WebApplication.CreateSlimBuilder();
+        builder.Logging.ClearProviders();
+        builder.WebHost.UseUrls("http://127.0.0.1:0");
+        var standIn = new StandIn(builder.Build());
+        await standIn.app.StartAsync();
+        return standIn;
+    }
+
+    /// <summary>The next calls of this method get these answers, one each; then it answers by itself again.</summary>
+    public void Script(string method, params Answer[] answers) => Script(call => call.Method == method, answers);
+
+    public void Script(Func<Call, bool> fits, params Answer[] answers)
+    {
+        lock (scripts)
+        {
+            scripts.Add((fits, new Queue<Answer>(answers)));
+        }
+    }
+
+    /// <summary>Until that many calls fit; fails loudly after half a minute.</summary>
+    public async Task<IReadOnlyList<Call>> Until(int count, Func<Call, bool> fits)
+    {
+        using var enough = new CancellationTokenSource(TimeSpan.FromSeconds(30));
+        while (calls.Count(fits) < count)
+        {
+            await heard.WaitAsync(enough.Token);
+        }
+
+        return [.. calls.Where(fits)];
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (isGone)
+        {
+            return;
+        }
+
+        isGone = true;
+        updates.End();
+        await app.DisposeAsync();
+        updates.Dispose();
+        heard.Dispose();
+    }
+
+    private async Task Handle(HttpContext context)
+    {
+        var method = (string)context.Request.RouteValues["method"]!;
+        var call = new Call(method, await Body(context.Request), TimeProvider.System.GetUtcNow());
+        calls.Enqueue(call);
+        heard.Release();
+        var answer = Scripted(call)
+            ?? ((string)context.Request.RouteValues["token"]! == Token ? null : Answer.Unauthorized)
+            ?? StandInRules.Refusal(call)
+            ?? await OwnAnswer(call, context.RequestAborted);
+        await answer.Write(context);
+    }
+
+    private static async Task<JsonElement> Body(HttpRequest request)
+    {
+        using var reader = new StreamReader(request.Body);
+        var text = await reader.ReadToEndAsync();
+        return text.Length > 0 ? JsonDocument.Parse(text).RootElement.Clone() : Empty;
+    }
+
+    private Answer? Scripted(Call call)
+    {
+        lock (scripts)
+        {
+            var script = scripts.FirstOrDefault(script => script.Answers.Count > 0 && script.Fits(call));
+            return script.Answers?.Dequeue();
+        }
+    }
+
+    private async Task<Answer> OwnAnswer(Call call, CancellationToken cancellation) => call.Method switch
+    {
+        "getMe" => Answer.Yes(new { id = 123456789, is_bot = true, first_name = "Studio", username = BotName }),
+        "getUpdates" => Answer.Yes(await updates.Next(call.Body, cancellation)),
+        "sendMessage" => Answer.Yes(Message(call.Chat, Interlocked.Increment(ref lastMessage))),
+        "editMessageText" => Answer.Yes(Message(call.Chat, call.Body.GetProperty("message_id").GetInt32())),
+        _ => Answer.Yes(true),
+    };
+
+    private static JsonObject Message(long chat, int number) => new()
+    {
+        ["message_id"] = number,
+        ["date"] = 1_764_000_000,
+        ["chat"] = new JsonObject { ["id"] = chat, ["type"] = chat < 0 ? "supergroup" : "private" },
+        ["text"] = "as sent",
+    };
+}

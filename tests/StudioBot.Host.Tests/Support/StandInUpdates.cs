@@ -1,0 +1,107 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace StudioBot.Host.Tests.Support;
+
+/// <summary>The updates that wait at the stand-in: confirmed by an offset above them, and by nothing else.</summary>
+internal sealed class StandInUpdates : IDisposable
+{
+    public const long GroupChat = -1001;
+
+    private readonly Lock turn = new();
+    private readonly List<JsonObject> waiting = [];
+    private readonly CancellationTokenSource end = new();
+    private TaskCompletionSource more = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    public static JsonObject Message(long update, long chat, int message, string? text) => new()
+    {
+        ["update_id"] = update,
+        ["message"] = Body(chat, message, text),
+    };
+
+    public static JsonObject Edit(long update, long chat, int message, string text, long editDate)
+    {
+        var body = Body(chat, message, text);
+        body["edit_date"] = editDate;
+        return new() { ["update_id"] = update, ["edited_message"] = body };
+    }
+
+    public static JsonObject Press(long update, long chat, int message, string press, string data)
+    {
+        var shown = Body(chat, message, "an answer");
+        shown["from"] = Person(123456789, isBot: true);
+        return new()
+        {
+            ["update_id"] = update,
+            ["callback_query"] = new JsonObject
+            {
+                ["id"] = press,
+                ["from"] = Person(77, isBot: false),
+                ["chat_instance"] = "1",
+                ["message"] = shown,
+                ["data"] = data,
+            },
+        };
+    }
+
+    public void Add(params JsonObject[] updates)
+    {
+        lock (turn)
+        {
+            waiting.AddRange(updates);
+            more.TrySetResult();
+        }
+    }
+
+    public void End() => end.Cancel();
+
+    public void Dispose() => end.Dispose();
+
+    public async Task<JsonArray> Next(JsonElement asked, CancellationToken cancellation)
+    {
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellation, end.Token);
+        while (!stop.IsCancellationRequested)
+        {
+            Task arrival;
+            lock (turn)
+            {
+                if (asked.TryGetProperty("offset", out var offset))
+                {
+                    waiting.RemoveAll(update => update["update_id"]!.GetValue<long>() < offset.GetInt64());
+                }
+
+                if (waiting.Count > 0)
+                {
+                    return [.. waiting.Select(update => update.DeepClone())];
+                }
+
+                more = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+                arrival = more.Task;
+            }
+
+            await Task.WhenAny(arrival, Task.Delay(Timeout.Infinite, stop.Token));
+        }
+
+        return [];
+    }
+
+    private static JsonObject Body(long chat, int message, string? text)
+    {
+        var body = new JsonObject
+        {
+            ["message_id"] = message,
+            ["date"] = 1_764_000_000,
+            ["chat"] = new JsonObject { ["id"] = chat, ["type"] = chat < 0 ? "supergroup" : "private" },
+            ["from"] = Person(chat < 0 ? 42 : chat, isBot: false),
+        };
+        if (text is not null)
+        {
+            body["text"] = text;
+        }
+
+        return body;
+    }
+
+    private static JsonObject Person(long id, bool isBot) =>
+        new() { ["id"] = id, ["is_bot"] = isBot, ["first_name"] = "Nora" };
+}

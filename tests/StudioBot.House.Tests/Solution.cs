@@ -1,0 +1,25 @@
+using System.Reflection;
+
+namespace StudioBot.House.Tests;
+
+/// <summary>The assemblies and the sources they are made of.</summary>
+internal static class Solution
+{
+    public static readonly string[] Projects = ["StudioBot.Craft", "StudioBot.Records", "StudioBot.Chat", "studiobot"];
+
+    /// <summary>The top folder: the one in which the solution file stands.</summary>
+    public static string Top { get; } = Above(AppContext.BaseDirectory);
+
+    /// <summary>Every source file below src, without what the compiler makes.</summary>
+    public static IEnumerable<string> Sources(string below = "src") => Directory
+        .EnumerateFiles(Path.Combine(Top, below), "*.cs", SearchOption.AllDirectories)
+        .Where(path => !path.Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"));
+
+    /// <summary>The types we wrote, without those the compiler makes.</summary>
+    public static IEnumerable<Type> Types(string project) => Assembly.Load(project).GetTypes()
+        .Where(type => type.Namespace?.StartsWith("StudioBot", StringComparison.Ordinal) == true && !type.Name.Contains('<', StringComparison.Ordinal));
+
+    private static string Above(string folder) => File.Exists(Path.Combine(folder, "StudioBot.sln"))
+        ? folder
+        : Above(Path.GetDirectoryName(folder.TrimEnd(Path.DirectorySeparatorChar)) ?? throw new DirectoryNotFoundException("StudioBot.sln"));
+}
