@@ -22,7 +22,7 @@ internal static class Cautions
         List<string> words = [];
         foreach (var subject in subjects)
         {
-            words.Add(safety.Of(subject).Word);
+            words.Add(safety.Of(subject).Word.TrimEnd('.'));
         }
 
         return string.Join(", ", words);
