@@ -3,6 +3,7 @@ using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft;
 using StudioBot.Craft.Air;
+using StudioBot.Craft.Coats;
 using StudioBot.Craft.Units;
 
 namespace StudioBot.Chat.Asking;
@@ -49,7 +50,7 @@ internal sealed class AirCommand : Ask
         var taken = AirTaken.Of(words, turn, studio);
         return taken.Room switch
         {
-            Finding<RoomAir>.Found found => Verdict(found.Value, ResinAir.Judge(found.Value, words.Surface, words.Night), taken, words),
+            Finding<RoomAir>.Found found => Verdict(found.Value, ResinAir.Judge(found.Value, words.Surface, words.Night), taken, words, studio),
             Finding<RoomAir>.None none => new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line($"Instead: {none.Instead}."))
             {
                 IsTrouble = true,
@@ -58,40 +59,59 @@ internal sealed class AirCommand : Ask
         };
     }
 
-    private static Reply Verdict(RoomAir room, ResinAir resin, AirTaken taken, AirWords words)
+    private static Reply Verdict(RoomAir room, ResinAir resin, AirTaken taken, AirWords words, Studio studio)
     {
-        var speed = DryingSpeed.Of(room);
+        var cold = taken.Flow(studio.Practice.UsualResin) switch
+        {
+            Finding<WorkingTime>.None none => none.Why,
+            Finding<WorkingTime>.Cautioned cautioned => cautioned.Caution,
+            _ => null,
+        };
+        var isTooCold = taken.Flow(studio.Practice.UsualResin) is Finding<WorkingTime>.None;
         List<Block> blocks =
         [
-            new Block.Headline($"Resin: {AirWording.Answer(resin.Answer)}"),
+            new Block.Headline($"Resin: {(isTooCold ? "no" : AirWording.Answer(resin.Answer))}"),
             new Block.Figures(Rows(room, resin)),
-            new Block.Line($"Air {taken.Words}: {taken.Grounds}."),
         ];
-        if (resin.Reasons.Count > 0)
+        if (!taken.IsSaid)
         {
-            blocks.Add(new Block.Line(Sentence(AirWording.Reason(resin.Reasons[0]))));
+            blocks.Add(new Block.Line($"{taken.Words}: {taken.Grounds}.{(studio.IsSample ? " (Invented studio.)" : "")}"));
         }
 
-        if (resin.Cheapest is { } cheapest)
-        {
-            blocks.Add(new Block.Line("Cheapest: " + AirWording.Way(cheapest) + "."));
-        }
-
+        blocks.AddRange(Whys(resin, cold));
         if (resin.Now is { Assumed: true } || resin.AtNight is { Assumed: true })
         {
             blocks.Add(new Block.Line(Assumed(resin)));
         }
 
-        if (speed is Finding<double>.Cautioned cautioned)
+        if (DryingSpeed.Of(room) is Finding<double>.None still)
         {
-            blocks.Add(new Block.Caution(Sentence(cautioned.Caution)));
+            blocks.Add(new Block.Caution(Sentence(still.Why)));
         }
-        else if (speed is Finding<double>.None none)
+        else if (DryingSpeed.Of(room) is Finding<double>.Cautioned slow)
         {
-            blocks.Add(new Block.Caution(Sentence($"{none.Why}: {none.Instead}")));
+            blocks.Add(new Block.Caution(Sentence(slow.Caution)));
         }
 
         return new Reply(blocks, Buttons(room, resin, words));
+    }
+
+    // The gravest reason alone; the way leads past all of them.
+    private static IEnumerable<Block> Whys(ResinAir resin, string? cold)
+    {
+        if (cold is not null)
+        {
+            yield return new Block.Line(Sentence(cold));
+        }
+        else if (resin.Reasons.Count > 0)
+        {
+            yield return new Block.Line(Sentence(AirWording.Reason(resin.Reasons[0])));
+        }
+
+        if (resin.Cheapest is { } cheapest)
+        {
+            yield return new Block.Line("Cheapest: " + AirWording.Way(cheapest) + ".");
+        }
     }
 
     private static List<Figure> Rows(RoomAir room, ResinAir resin)
@@ -109,9 +129,9 @@ internal sealed class AirCommand : Ask
 
     private static string Assumed(ResinAir resin)
     {
-        var piece = resin.Now is { Assumed: true } ? $"the piece {Show.Number(ResinAir.AssumedSurfaceDrop)} °C" : "";
-        var night = resin.AtNight is { Assumed: true } ? $"the night {Show.Number(ResinAir.AssumedNightDrop)} °C" : "";
-        return $"Taken: {string.Join(", ", new[] { piece, night }.Where(part => part.Length > 0))} under the air. Your sheet comes first.";
+        var piece = resin.Now is { Assumed: true } ? $"piece {Show.Number(ResinAir.AssumedSurfaceDrop)} °C" : "";
+        var night = resin.AtNight is { Assumed: true } ? $"night {Show.Number(ResinAir.AssumedNightDrop)} °C" : "";
+        return $"Taken: {string.Join(", ", new[] { piece, night }.Where(part => part.Length > 0))} under the air. Sheet first.";
     }
 
     private static List<Button> Buttons(RoomAir room, ResinAir resin, AirWords words)

@@ -17,11 +17,11 @@ internal static class AirWording
     /// <summary>What speaks against it, or calls for care.</summary>
     public static string Reason(ResinReason reason) => reason switch
     {
-        ResinReason.SurfaceNearDewPoint => "the surface is less than 3 °C above the dew point",
-        ResinReason.NightNearDewPoint => "at night it comes within 3 °C of the dew point",
+        ResinReason.SurfaceNearDewPoint => "piece within 3 °C of the dew point",
+        ResinReason.NightNearDewPoint => "night within 3 °C of the dew point",
         ResinReason.AirTooHumid => "more than 85 % is too damp",
         ResinReason.SlimMargin => "under 5 °C a hygrometer's error matters",
-        ResinReason.SlimMarginAtNight => "at night under 5 °C are left",
+        ResinReason.SlimMarginAtNight => "at night under 5 °C to the dew point",
         ResinReason.BlushLikely => "over 70 % it may blush",
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "A reason without words."),
     };
@@ -31,7 +31,7 @@ internal static class AirWording
     {
         WayToYes.WarmPanel panel => $"warm the piece to {Show.Degrees(panel.To)}",
         WayToYes.HoldNight night => $"keep the night above {Show.Degrees(night.Above)}",
-        WayToYes.WarmRoom room => $"heat the room to {Show.Degrees(room.To)} and hold it",
+        WayToYes.WarmRoom room => $"room and piece at {Show.Degrees(room.To)}, day and night",
         WayToYes.DryAir air => $"dry the air to {Show.Number(air.To.Percent)} %",
         _ => throw new ArgumentOutOfRangeException(nameof(way), way, "A way without words."),
     };

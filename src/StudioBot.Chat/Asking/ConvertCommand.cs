@@ -58,13 +58,13 @@ internal sealed class ConvertCommand : Ask
         var isLiquid = material is null ? (from.Measure == Measure.Volume || to.Measure == Measure.Volume)
             : material.Form != MaterialForm.Powder && turn.Who.Units != UnitSystem.Metric;
         (from, to) = (from.Settled(isLiquid, turn.Who), to.Settled(isLiquid, turn.Who));
-        var asked = $"{Figures.Of(value.Typed)} {from.Name}";
+        var asked = from.Count(Figures.Of(value.Typed));
         if (from.Measure == to.Measure)
         {
             return Told(asked, value.Typed * from.One / to.One, said, to, [.. UnitSize.Notes(from, to, studio)]);
         }
 
-        return MaterialTurn.Of(material!, value.Typed * from.One, from, to, studio) switch
+        return MaterialTurn.Of(material!, value.Typed * from.One, from, to, turn.Who, studio) switch
         {
             (_, { } trouble) => trouble,
             ({ } turned, _) => Told(
@@ -75,7 +75,7 @@ internal sealed class ConvertCommand : Ask
     }
 
     private static Reply Told(string asked, double result, Phrase said, UnitSize to, IReadOnlyList<string> notes) => new(
-        [new Block.Headline($"{asked} = {Show.Significant(result)} {to.Name}"), .. notes.Select(note => new Block.Line(note))],
+        [new Block.Headline($"{asked} = {to.Count(Show.Significant(result))}"), .. notes.Select(note => new Block.Line(note))],
         [new Button("The way back", $"convert {Show.Significant(result)} {to.Name} "
             + $"{(said.Has(Material) ? said.Of(Material) + " " : "")}to {said.Of(Value).Unit}")]);
 

@@ -12,6 +12,9 @@ internal static class RatioCup
 {
     private const string Letters = "ABCDEFGH";
 
+    // Less than a figure shows.
+    private const double Nothing = 0.05;
+
     /// <summary>A for the first part of a ratio, B for the second.</summary>
     public static string Letter(int part) => part < Letters.Length ? Letters[part].ToString() : $"{part + 1}";
 
@@ -66,39 +69,39 @@ internal static class RatioCup
         public T[] There<T>(Func<CupPart, T> amount)
             where T : struct => [.. ratio.Parts.Select((_, i) => At(i) is { } part ? amount(part) : default)];
 
-        public Reply Told<T>(Finding<Completion<T>> finding, T[] there, Func<T, string> show, Func<T, double> size, Studio studio) => finding switch
+        public Reply Told<T>(
+            Finding<Completion<T>> finding, T[] there, Func<T, string> show, Func<T, double> size, Studio studio) => finding switch
         {
             Finding<Completion<T>>.Found found => Added(found.Value, there, show, size, null, studio),
             Finding<Completion<T>>.Cautioned full => Added(full.Value, there, show, size,
-                $"Take {show(full.Value.TakeOut)} of the stirred mixture out first: it is {full.Caution.Split(':')[0]}.", studio),
-            Finding<Completion<T>>.None none => new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
+                $"First stir and take {show(full.Value.TakeOut)} out; ", studio),
+            Finding<Completion<T>>.None none => new Reply(
+                new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
             {
                 IsTrouble = true,
             },
             _ => throw new InvalidOperationException("A cup is completed or it is not."),
         };
 
-        private Reply Added<T>(Completion<T> done, T[] there, Func<T, string> show, Func<T, double> size, string? first, Studio studio)
+        private Reply Added<T>(
+            Completion<T> done, T[] there, Func<T, string> show, Func<T, double> size, string? first, Studio studio)
         {
-            var adds = done.Add.Select((add, i) => (Add: add, Place: i)).Where(one => size(one.Add) >= 0.05).ToList();
+            var adds = done.Add.Select((add, i) => (Add: add, Place: i)).Where(one => size(one.Add) >= Nothing)
+                .Select(one => $"{show(one.Add)} {Name(one.Place, isLong: true)}").ToList();
+            var add = adds.Count > 0 ? "add " + string.Join(" and ", adds) : $"nothing to add: it stands at {ratio}";
+            var unit = ratio.By == RatioBy.Mass ? "g" : "ml";
+            var parts = string.Join(" : ", ratio.Parts.Select((part, i) => $"{Show.Number(part, 3)} {Name(i, isLong: false)}"));
             List<Block> blocks =
             [
-                new Block.Headline(adds.Count == 0
-                    ? $"Nothing to add: it stands at {ratio}"
-                    : "Add " + string.Join(" and ", adds.Select(one => $"{show(one.Add)} {Name(one.Place, isLong: true)}"))),
+                new Block.Headline(first is null ? char.ToUpperInvariant(add[0]) + add[1..] : first + add),
                 FitRows.Of(
                 [
-                    .. ratio.Parts.Select((_, i) => new Figure(Name(i, isLong: false), $"{show(there[i]).Split(' ')[0]} + {show(done.Add[i])}")),
+                    .. ratio.Parts.Select((_, i) => new Figure(
+                        Name(i, isLong: false), (first is null ? show(there[i]).Split(' ')[0] + " " : "") + $"+ {show(done.Add[i])}")),
                     new Figure("New total", show(done.Total)),
                 ]),
+                new Block.Line($"{parts}, by {(ratio.By == RatioBy.Mass ? "weight" : "volume")}.{(isBare ? $" Taken as {unit}." : "")}"),
             ];
-            if (first is not null)
-            {
-                blocks.Insert(1, new Block.Line(first));
-            }
-
-            blocks.Add(new Block.Line($"{string.Join(" : ", ratio.Parts.Select((part, i) => $"{Show.Number(part, 3)} {Name(i, isLong: false)}"))}"
-                + $", by {(ratio.By == RatioBy.Mass ? "weight" : "volume")}.{(isBare ? $" Taken as {(ratio.By == RatioBy.Mass ? "g" : "ml")}." : "")}"));
             if (isResin)
             {
                 blocks.Add(Cautions.InShort(studio, SafetySubject.ResinSkin, SafetySubject.CupHeat));

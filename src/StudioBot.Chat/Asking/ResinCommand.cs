@@ -35,7 +35,7 @@ internal sealed class ResinCommand : Ask
     /// <inheritdoc/>
     internal override Misread? Check(Phrase said)
     {
-        if (said.Has(Film) && said.Of(Film) > CoatAmounts.ThickestCoat)
+        if (said.Has(Film) && CoatAmounts.IsCast(said.Of(Film)))
         {
             return new Misread(
                 $"{Show.Number(said.Of(Film).Millimetres, 2)}mm", "is a cast, not a coat: over 10 mm it heats up", Sheet.Examples[0]);
@@ -77,7 +77,7 @@ internal sealed class ResinCommand : Ask
         List<string> taken = said.Has(Ratio) ? [] : [ResinJob.Words(resin.Ratio)];
         if (sets.Count > 0 && !said.Has(Film))
         {
-            taken.Add($"{Show.Film(film)} film");
+            taken.Add("film");
         }
 
         var words = said.Has(Air) ? said.Of(Air) : null;

@@ -37,7 +37,7 @@ internal sealed record ResinJob(
     public CupPlan Cups => CupPlan.Of(Resin, Need.OneCoat, System.Cups.Value.In(Air.Temperature));
 
     /// <summary>How long it flows once spread.</summary>
-    public Finding<WorkingTime> Working => new PotLife(System.WorkingTime.Value, System.TimesAt.Value).In(Air.Temperature);
+    public Finding<WorkingTime> Working => Air.Flow(System);
 
     /// <summary>Whether this air suits it; none where that can't be said.</summary>
     public ResinAir? Verdict => Air.Room is Finding<RoomAir>.Found room ? ResinAir.Judge(room.Value, Said?.Surface, Said?.Night) : null;

@@ -13,6 +13,9 @@ namespace StudioBot.Chat.Asking;
 /// <summary><c>scale ocean to 400 ml</c>: a recipe at another size.</summary>
 internal sealed class ScaleCommand : Ask
 {
+    // Beyond this a mixture no longer looks like its recipe (common practice).
+    private const double Rough = 0.1;
+
     private static readonly NameSlot Saved = new(NameKind.Recipe, "recipe", "a recipe", "ocean") { IsRequired = true };
     private static readonly SurfaceSlot Size = new();
     private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
@@ -90,18 +93,15 @@ internal sealed class ScaleCommand : Ask
             : said.Of(Total);
         List<Block> blocks =
         [
-            new Block.Headline($"{recipe.Name}, {Show.Amount(isExact ? wanted : Times(wanted, rounded.Growth))}{(isExact ? " before rounding" : "")}"),
-            FitRows.Of([.. (isExact ? exact : rounded.Parts).Select((part, i) => new Figure(part.Material, Measured(part, recipe.Parts[i].By)))]),
-            new Block.Line(isExact ? "Figures for a scale and a syringe finer than yours." : Rounding(rounded, tools, said.Has(Size) ? null : wanted)),
+            new Block.Headline($"{recipe.Name}, {Round(wanted, isExact ? 1 : rounded.Growth)}{(isExact ? " before rounding" : "")}"),
+            FitRows.Of([.. (isExact ? exact : rounded.Parts)
+                .Select((part, i) => new Figure(part.Material, Measured(part, recipe.Parts[i].By)))]),
+            new Block.Line((isExact ? "As reckoned: no tool measures so finely." : Rounding(rounded, tools, wanted))
+                + (studio.IsSample ? " (Invented studio.)" : "")),
         ];
         if (said.Has(Size))
         {
-            blocks.Add(new Block.Line(Surface(said, studio, wanted)));
-        }
-
-        if (studio.IsSample)
-        {
-            blocks.Add(new Block.Line("(Invented studio.)"));
+            blocks.Add(new Block.Line(Surface(said, studio)));
         }
 
         if (recipe.Parts.Any(part => part.By == RatioBy.Mass) && !isExact)
@@ -115,26 +115,30 @@ internal sealed class ScaleCommand : Ask
             : [new Button("Before rounding", line + " exact")]);
     }
 
-    private static string Rounding(RoundedRecipe rounded, PourTools tools, Amount? wanted) =>
-        $"Rounded to {Show.Volume(rounded.Step)} and {Show.Mass(tools.ScaleDivision.Value)}: "
-        + (rounded.WorstError < 0.0005 ? "recipe kept" : $"worst pair {Show.Number(rounded.WorstError * 100)} % off")
-        + (wanted is not null && rounded.Growth > 1.0005 ? $", {Show.Number((rounded.Growth - 1) * 100)} % over {Show.Amount(wanted)}." : ".");
+    private static string Rounding(RoundedRecipe rounded, PourTools tools, Amount wanted) =>
+        $"Rounded to {Show.Volume(rounded.Step)}, {Show.Mass(tools.ScaleDivision.Value)}: "
+        + (rounded.WorstError < 0.0005 ? "recipe kept" : $"off by {Show.Number(rounded.WorstError * 100)} %")
+        + (rounded.Growth > 1.005 ? $", {Show.Number((rounded.Growth - 1) * 100)} % over {Round(wanted, 1)}." : ".")
+        + (rounded.WorstError > Rough ? " Make more, it is too little for these tools." : "");
 
-    private static string Surface(Phrase said, Studio studio, Amount need)
+    private static string Surface(Phrase said, Studio studio)
     {
         var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
-        return $"{Show.Surfaces(said.Of(Size))} takes {Show.Amount(need)}: {technique.Name}{(said.Has(Way) ? "" : " (taken)")}, "
+        return $"{Show.Surfaces(said.Of(Size))}, {technique.Name}{(said.Has(Way) ? "" : " taken")}: "
             + $"{Show.Film(technique.Laid.Usual)} film and run-off, common practice.";
     }
 
-    private static string Measured(ScaledPart part, RatioBy by) => by == RatioBy.Volume ? Show.Volume(part.Volume!.Value) : Show.OnScale(part.Mass!.Value);
+    private static string Measured(ScaledPart part, RatioBy by) =>
+        by == RatioBy.Volume ? Show.Volume(part.Volume!.Value) : Show.OnScale(part.Mass!.Value);
 
-    private static Amount Times(Amount amount, double times) => amount switch
+    private static string Round(Amount amount, double times) => amount switch
     {
-        Amount.ByVolume volume => new Amount.ByVolume(volume.Volume * times),
-        Amount.ByMass mass => new Amount.ByMass(mass.Mass * times),
-        _ => amount,
+        Amount.ByVolume volume => Whole(volume.Volume.Millilitres * times) + " ml",
+        Amount.ByMass mass => Whole(mass.Mass.Grams * times) + " g",
+        _ => throw new InvalidOperationException("A recipe is scaled to a volume or a mass."),
     };
+
+    private static string Whole(double figure) => Show.Number(figure, figure < 100 ? 1 : 0);
 
     private static Recipe InParts(Records.Recipes.Recipe saved) => new(saved.Name, [.. saved.Parts.Select(part => part.Amount switch
     {

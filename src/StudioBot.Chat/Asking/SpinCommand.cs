@@ -39,14 +39,14 @@ internal sealed class SpinCommand : Ask
                 [
                     new Block.Headline("Not at that speed"),
                     new Block.Line($"At {Show.Number(said.Of(Turns))} rpm {none.Why}. {none.Instead} {Show.Number(calm)} rpm and less keep it on."),
-                    Cautions.About(studio, SafetySubject.Spinner),
+                    new Block.Caution(studio.Practice.Safety.Of(SafetySubject.Spinner).Line),
                 ],
                 [slower])
             {
                 IsTrouble = true,
             },
             Finding<double>.Cautioned fast => Left(said, start, studio,
-                $"Fast: the rim pulls {Show.Number(fast.Value)} times the weight, paint flies off. Under {Show.Number(calm)} rpm it stays.", slower),
+                $"Fast: the rim pulls {Show.Number(fast.Value)} times the weight, paint flies off. Calm under {Show.Number(calm)} rpm.", slower),
             _ => Left(said, start, studio, null, new Button("Twice as long", Line(said, start, said.Of(Turns), 2))),
         };
     }
@@ -55,24 +55,30 @@ internal sealed class SpinCommand : Ask
     {
         var time = TimeSpan.FromSeconds(said.Of(Seconds));
         var left = At(said, Spin.UsualViscosity).FilmAfter(start, time);
+        List<Figure> rows =
+        [
+            new(said.Has(Film) ? "Film before" : "Film before, taken", Show.Film(start)),
+            new("Left by a thin paint", Show.Film(At(said, Spin.ThinViscosity).FilmAfter(start, time))),
+            new("Left by a thick one", Show.Film(At(said, Spin.ThickViscosity).FilmAfter(start, time))),
+        ];
+        var bound = At(said, Spin.UsualViscosity).ThinLimit(time);
+        if (bound < start)
+        {
+            rows.Add(new Figure("Upper bound at 1 Pa·s", Show.Film(bound)));
+        }
+
         List<Block> blocks =
         [
             new Block.Headline($"{Show.Film(left)} left, {Show.Share(Spin.ThrownOff(start, left))} thrown off"),
-            new Block.Figures(
-            [
-                new Figure(said.Has(Film) ? "Film before" : "Film before, taken", Show.Film(start)),
-                new Figure("Left by a thin paint", Show.Film(At(said, Spin.ThinViscosity).FilmAfter(start, time))),
-                new Figure("Left by a thick one", Show.Film(At(said, Spin.ThickViscosity).FilmAfter(start, time))),
-                new Figure("Upper bound at 1 Pa·s", Show.Film(At(said, Spin.UsualViscosity).ThinLimit(time))),
-            ]),
-            new Block.Line("At 1 Pa·s, thin 0.3, thick 3: common practice. Real films end thinner; a slow turn may move nothing, corners stay thick."),
+            new Block.Figures(rows),
+            new Block.Line("At 1 Pa·s, thin 0.3, thick 3: common practice. Real films end thinner; slow turns may move nothing."),
         ];
         if (fast is not null)
         {
             blocks.Add(new Block.Line(fast));
         }
 
-        blocks.Add(Cautions.About(studio, SafetySubject.Spinner));
+        blocks.Add(new Block.Caution(studio.Practice.Safety.Of(SafetySubject.Spinner).Line));
         return new Reply(blocks, [next]);
     }
 
@@ -80,5 +86,6 @@ internal sealed class SpinCommand : Ask
         new(Spin.UsualDensity, RotationalSpeed.FromRevolutionsPerMinute(said.Of(Turns)), viscosity);
 
     private static string Line(Phrase said, Length start, double rpm, int times = 1) =>
-        $"spin {(said.Has(Film) ? Film.Say(start) + " " : "")}{SurfaceSlot.Words(said.Of(Size))} {Turns.Say(rpm)} {Seconds.Say(said.Of(Seconds) * times)}";
+        $"spin {(said.Has(Film) ? Film.Say(start) + " " : "")}{SurfaceSlot.Words(said.Of(Size))} "
+        + $"{Turns.Say(rpm)} {Seconds.Say(said.Of(Seconds) * times)}";
 }

@@ -9,9 +9,11 @@ namespace StudioBot.Chat.Asking;
 /// <param name="Measure">What it measures.</param>
 /// <param name="One">In ml, g, cm or cm².</param>
 /// <param name="Full">As a note names it: US fl oz.</param>
-internal sealed record UnitSize(string Name, Measure Measure, double One, string Full)
+/// <param name="IsTaken">Whether it stands for an ounce that may have been meant as a mass.</param>
+internal sealed record UnitSize(string Name, Measure Measure, double One, string Full, bool IsTaken = false)
 {
     private const string FluidOunce = "fl oz";
+    private static readonly HashSet<string> Counted = ["drop", "scoop", "spoon", "pint", "quart", "gallon"];
     private static readonly HashSet<string> Plain = ["cm", "mm", "m", "ml", "cl", "dl", "l", "g", "kg", "mg", "cm2", "m2"];
 
     /// <summary>The unit of this short name.</summary>
@@ -36,7 +38,7 @@ internal sealed record UnitSize(string Name, Measure Measure, double One, string
     public UnitSize Settled(bool isLiquid, Speaker who) => Measure != Measure.Ounce ? this
         : !isLiquid ? this with { Measure = Measure.Mass }
         : UnitNames.Find(FluidOunce, who.Units == UnitSystem.Imperial ? UnitOrigin.Imperial : UnitOrigin.Us) is UnitName.OfVolume volume
-            ? new UnitSize(FluidOunce, Measure.Volume, volume.One.Millilitres, volume.Name + ", for oz of a liquid is a volume")
+            ? new UnitSize(FluidOunce, Measure.Volume, volume.One.Millilitres, volume.Name, IsTaken: true)
             : throw new InvalidOperationException("There are fluid ounces.");
 
     /// <summary>What was taken for units that are not the same everywhere.</summary>
@@ -48,12 +50,21 @@ internal sealed record UnitSize(string Name, Measure Measure, double One, string
             {
                 "drop" => $"A drop is taken as {Show.Significant(unit.One)} ml: water from a dropper. Drops of paint vary by a factor of two.",
                 "spoon" => $"A spoon is taken as {Show.Significant(unit.One)} ml, level.",
-                "tsp" or "tbsp" => $"1 {unit.Full} = {Show.Significant(unit.One)} ml, level; spoons of food labels hold 5 and 15 ml.",
+                "tsp" or "tbsp" => $"1 {unit.Full} = {Show.Significant(unit.One)} ml, level.",
                 "scoop" => $"1 {unit.Full} = {Show.Significant(unit.One)} ml.{(studio.IsSample ? " (Invented studio.)" : "")}",
+                _ when unit.IsTaken => $"oz taken as {unit.Full} of {Show.Significant(unit.One)} ml, as of a liquid.",
                 _ => $"1 {unit.Full} = {Show.Significant(unit.One)} {Base(unit.Measure)}.",
             };
         }
+
+        if (from.Name is "tsp" or "tbsp" || to.Name is "tsp" or "tbsp")
+        {
+            yield return "Spoons of food labels hold 5 and 15 ml.";
+        }
     }
+
+    /// <summary>So many of it, as one says it: 3 scoops.</summary>
+    public string Count(string figure) => $"{figure} {Name}{(figure != "1" && Counted.Contains(Name) ? "s" : "")}";
 
     private static string Base(Measure measure) => measure switch
     {

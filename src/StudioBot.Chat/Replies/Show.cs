@@ -62,6 +62,9 @@ internal static class Show
         : time.TotalHours < 48 ? Number(time.TotalHours) + " h"
         : Number(time.TotalDays) + " days";
 
+    /// <summary>28 Nov.</summary>
+    public static string Day(DateOnly day) => day.ToString("d MMM", CultureInfo.InvariantCulture);
+
     /// <summary>1 panel, 30 × 30 cm; what was read, with its area.</summary>
     public static string Surfaces(SurfaceSet surfaces) =>
         string.Join(" + ", surfaces.Groups.Select(group => $"{group.Count} {Surface(group.Surface, group.Count > 1)}"))

@@ -18,6 +18,12 @@ public sealed record CoatAmounts(ResinAmounts OneCoat, Volume Total, Volume RunO
     private static readonly Length Thinnest = Length.FromMillimetres(0.05);
     private const double MostRunOff = 0.5;
 
+    // 3 mm typed in another unit may come out a last digit over it.
+    private const double Rounding = 1e-9;
+
+    /// <summary>Whether a film this thick is a cast, not a coat.</summary>
+    public static bool IsCast(Length film) => film > ThickestCoat * (1 + Rounding);
+
     /// <summary>(Face·film + sides·side film)·(1 + run-off), for each coat.</summary>
     /// <returns>A caution above 3 mm; no figure for a cast or a film nobody can spread.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No coat at all, or a run-off outside 0 to 0.5.</exception>
@@ -29,7 +35,7 @@ public sealed record CoatAmounts(ResinAmounts OneCoat, Volume Total, Volume RunO
         }
 
         var onSides = wish.SideFilm ?? FilmVolume.ResinSides;
-        if (wish.Film > ThickestCoat || onSides > ThickestCoat)
+        if (IsCast(wish.Film) || IsCast(onSides))
         {
             return new Finding<CoatAmounts>.None(
                 NoFigure.OutOfRange,
@@ -50,7 +56,7 @@ public sealed record CoatAmounts(ResinAmounts OneCoat, Volume Total, Volume RunO
             resin.Split(stays * (1 + wish.RunOff)),
             stays * (1 + wish.RunOff) * wish.Coats,
             stays * wish.RunOff * wish.Coats);
-        return wish.Film > ThickestFree
+        return wish.Film > ThickestFree * (1 + Rounding)
             ? new Finding<CoatAmounts>.Cautioned(
                 amounts, "over 3 mm more runs over the edge, unless it is dammed")
             : new Finding<CoatAmounts>.Found(amounts);

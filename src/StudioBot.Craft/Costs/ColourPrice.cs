@@ -11,6 +11,17 @@ public sealed record ColourPrice(Money Price, Mass Pack, Mass Dose, Volume Per)
 {
     private static readonly Volume Hundred = Volume.FromMillilitres(100);
 
+    /// <summary>A liquid colour: only the share of the pack counts, so its volumes stand as masses at 1 g/mL.</summary>
+    /// <param name="price">Of one pack.</param>
+    /// <param name="pack">What it holds, above zero.</param>
+    /// <param name="dose">What the effect takes.</param>
+    /// <param name="per">In so much paint, above zero.</param>
+    public static ColourPrice Liquid(Money price, Volume pack, Volume dose, Volume per) =>
+        new(price, pack * OfLiquids, dose * OfLiquids, per);
+
+    /// <summary>The density that stands for every liquid here; a break-even dose of one is turned back by it.</summary>
+    public static Density OfLiquids { get; } = Density.FromGramsPerMillilitre(1);
+
     /// <summary>The cost of 100 mL of finished colour, in units of the currency, unrounded.</summary>
     /// <exception cref="InvalidOperationException">The pack or the volume is zero.</exception>
     public decimal PerHundredMillilitres => Pack.Grams > 0 && Per.Millilitres > 0

@@ -58,6 +58,22 @@ public static class CupCurves
             : new Finding<KinematicViscosity>.Found(viscosity);
     }
 
+    /// <summary>Another cup for a liquid that this one can't tell: of those that read it within their own range, the own
+    /// family first.</summary>
+    /// <returns>Where so short a time says no viscosity, the smallest hole there is, without a time; none where no cup
+    /// would do.</returns>
+    public static CupChoice? Instead(FlowCup cup, TimeSpan time)
+    {
+        var tooShort = time < cup.Times.AtLeast;
+        if (Better(cup, time, tooShort) is { } better)
+        {
+            return better;
+        }
+
+        var smallest = All.First(other => other.Family == (cup.Family == CupFamily.Din ? CupFamily.Iso : cup.Family));
+        return tooShort && smallest != cup ? new CupChoice(smallest, null) : null;
+    }
+
     private static string? Caution(FlowCup cup, TimeSpan time)
     {
         var (from, to) = (cup.Times.From, cup.Times.To);
@@ -79,13 +95,16 @@ public static class CupCurves
         return new Finding<KinematicViscosity>.None(
             NoFigure.OutOfRange,
             why,
-            Better(cup, time, tooShort) is { } other
-                ? Text($"Try a {size} hole: {other.Cup.Title}, about {other.Time.TotalSeconds:0} s.")
-                : $"Take a cup with a {size} hole.");
+            Instead(cup, time) switch
+            {
+                { Time: { } drains } other => Text($"Try a {size} hole: {other.Cup.Title}, about {drains.TotalSeconds:0} s."),
+                { } other => $"Try a {size} hole: {other.Cup.Title}.",
+                _ => $"Take a cup with a {size} hole.",
+            });
     }
 
     // Of the cups that read this viscosity within their range, the own family first, then the nearest to the middle.
-    private static (FlowCup Cup, TimeSpan Time)? Better(FlowCup cup, TimeSpan time, bool smaller)
+    private static CupChoice? Better(FlowCup cup, TimeSpan time, bool smaller)
     {
         if (time <= TimeSpan.Zero || cup.Curve(time) <= 0)
         {
@@ -100,7 +119,7 @@ public static class CupCurves
             .Where(other => smaller ? other.Time > time : other.Time < time)
             .OrderBy(other => other.Cup.Family != cup.Family)
             .ThenBy(other => Math.Abs(Math.Log(other.Time.TotalSeconds / 50)))
-            .Select(other => ((FlowCup, TimeSpan)?)other)
+            .Select(other => new CupChoice(other.Cup, other.Time))
             .FirstOrDefault();
     }
 

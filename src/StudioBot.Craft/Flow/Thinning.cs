@@ -21,6 +21,10 @@ public static class Thinning
 
     private const double FarBeyond = 2;
 
+    // The first try with one reading: a fifth of medium, one part in twenty of what thins (common practice).
+    private const double FirstOfMedium = 0.20;
+    private const double FirstOfThinner = 0.05;
+
     /// <summary>What to add next.</summary>
     /// <returns>
     /// Undetermined where the readings hardly differ, are of two kinds, or go the way that what was added can't make
@@ -59,6 +63,37 @@ public static class Thinning
         return step is Finding<ThinningStep>.Found found && edge is not null
             ? new Finding<ThinningStep>.Cautioned(found.Value, edge)
             : step;
+    }
+
+    /// <summary>What to try first where there is one reading and no answer yet to anything added.</summary>
+    /// <returns>
+    /// Undetermined where reading and target are of two kinds or within what a reading is good for; out of range where a
+    /// cup can't be read. One reading does not say how much in all: no total is given.
+    /// </returns>
+    public static Finding<ThinningStart> Start(FlowReading reading, FlowReading target)
+    {
+        if (reading is FlowReading.OfTrace != target is FlowReading.OfTrace)
+        {
+            return new Finding<ThinningStart>.None(
+                NoFigure.Undetermined, "a trace and a cup's seconds can't be compared", "Give both in one of them.");
+        }
+
+        Finding<double>[] figures = [Log(reading), Log(target)];
+        if (figures.OfType<Finding<double>.None>().FirstOrDefault() is { } unread)
+        {
+            return new Finding<ThinningStart>.None(unread.Kind, unread.Why, unread.Instead);
+        }
+
+        var change = Figure(figures[1]) - Figure(figures[0]);
+        if (Math.Abs(change) < (reading is FlowReading.OfTrace ? TraceChange : CupChange))
+        {
+            return new Finding<ThinningStart>.None(
+                NoFigure.Undetermined, "the two are one within what a reading is good for", "Pour a test tile as it is.");
+        }
+
+        return new Finding<ThinningStart>.Found(change > 0
+            ? new ThinningStart(AddedLiquid.Medium, FirstOfMedium)
+            : new ThinningStart(AddedLiquid.Thinner, FirstOfThinner));
     }
 
     private static Finding<ThinningStep> Next(ThinningRun run, double[] logs, double target, bool traces)

@@ -9,13 +9,15 @@ namespace StudioBot.Craft.Mixing;
 /// <param name="WorstError">The worst over pairs of parts, as a fraction; 0 where the recipe is kept.</param>
 public sealed record RoundedRecipe(IReadOnlyList<ScaledPart> Parts, Volume Step, double Growth, double WorstError)
 {
-    // A coarse tool that keeps the recipe this well is the quicker one to measure with (common practice).
-    private const double Fine = 0.02;
+    // A coarse tool that keeps the recipe this well, for this much more than a fine one needs, is the quicker to
+    // measure with (common practice).
+    private const double Near = 0.02;
+    private const double More = 1.05;
 
     /// <summary>Rounds the liquids together, then grows the powders with them and rounds those to the scale.</summary>
     /// <param name="recipe">Which says how each part is counted.</param>
     /// <param name="scaled">Its parts at the size wanted, in its order.</param>
-    /// <param name="coarse">The step taken where it keeps the recipe within 2 %; above zero.</param>
+    /// <param name="coarse">The step taken where it keeps the recipe within 2 % and costs little; above zero.</param>
     /// <param name="fine">The step taken otherwise; above zero.</param>
     /// <param name="division">The scale's; above zero.</param>
     /// <exception cref="ArgumentException">Not as many scaled parts as the recipe has.</exception>
@@ -53,9 +55,10 @@ public sealed record RoundedRecipe(IReadOnlyList<ScaledPart> Parts, Volume Step,
 
         var ratio = new MixRatio([.. exact.Select(volume => volume.Millilitres)]);
         var byCoarse = ToolRounding.Of(ratio, Sum(exact), coarse);
-        return byCoarse.WorstError <= Fine
+        var byFine = ToolRounding.Of(ratio, Sum(exact), fine);
+        return byCoarse.WorstError <= Near && byCoarse.Total <= byFine.Total * More
             ? (byCoarse.Parts, coarse)
-            : (ToolRounding.Of(ratio, Sum(exact), fine).Parts, fine);
+            : (byFine.Parts, fine);
     }
 
     private static double Off(ScaledPart rounded, ScaledPart exact) => rounded.Volume is { } volume

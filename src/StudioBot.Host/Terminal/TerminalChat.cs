@@ -94,7 +94,7 @@ internal sealed class TerminalChat(
 
     private Reply? AnswerTo(string words)
     {
-        var turn = new Turn(words, ChatKind.Private, InventedStudio.Steward, invented.Local(time.GetUtcNow()));
+        var turn = new Turn(words, ChatKind.Private, invented.Steward, invented.Local(time.GetUtcNow()));
         try
         {
             return invented.Look(studio => conversation.Answer(turn, studio));

@@ -2,39 +2,51 @@ using StudioBot.Chat;
 using StudioBot.Chat.Reading;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
+using StudioBot.Records.Members;
 using StudioBot.Records.Sample;
 
 namespace StudioBot.Host.Turns;
 
-/// <summary>The invented studio, in memory: what questions are answered from, and nothing of it is kept.</summary>
+/// <summary>The invented studio: what questions are answered from. Nothing is recorded in it.</summary>
 internal sealed class InventedStudio : IDisposable
 {
-    /// <summary>Its steward, who speaks where the program itself is asked.</summary>
-    public static readonly Speaker Steward = new("Mira", IsSteward: true);
-
-    private readonly StudioFile file = StudioFile.OpenInMemory();
+    private readonly StudioFile? memory;
+    private readonly string? path;
     private readonly TradePractice practice;
     private readonly TimeZoneInfo zone;
 
-    /// <summary>Writes it.</summary>
+    // Nothing is recorded in it, so its words are gathered once.
+    private Vocabulary? words;
+
+    /// <summary>Writes it into memory, or looks at the one that was written into a file.</summary>
     /// <param name="practice">What the trade assumes.</param>
-    public InventedStudio(TradePractice practice)
+    /// <param name="path">A file that may hold it; none, or one that holds no studio: it is written into memory.</param>
+    public InventedStudio(TradePractice practice, string? path = null)
     {
         this.practice = practice;
-        file.Write(SampleStudio.WriteInto);
-        var settings = file.Read(view => view.Studio.Settings())
-            ?? throw new InvalidOperationException("The invented studio has no settings.");
-        zone = TimeZoneInfo.FindSystemTimeZoneById(settings.Zone);
+        if (path is not null && File.Exists(path) && StudioFile.Glance(path, view => view.Studio.Settings()) is not null)
+        {
+            this.path = path;
+        }
+        else
+        {
+            memory = StudioFile.OpenInMemory();
+            memory.Write(SampleStudio.WriteInto);
+        }
+
+        var (named, steward) = Read(view => (view.Studio.Settings(), view.Members.All().First(member => member.Role == Role.Steward)));
+        zone = TimeZoneInfo.FindSystemTimeZoneById(named!.Zone);
+        Steward = new Speaker(steward.Name, IsSteward: true, steward.Units ?? named.Units);
     }
 
-    // Nothing is recorded in the invented studio, so its words are gathered once.
-    private Vocabulary? words;
+    /// <summary>Its steward, who speaks where the program itself is asked.</summary>
+    public Speaker Steward { get; }
 
     /// <summary>A moment on its wall clock.</summary>
     public DateTime Local(DateTimeOffset moment) => TimeZoneInfo.ConvertTime(moment, zone).DateTime;
 
     /// <summary>Looks at it; what is returned must be whole.</summary>
-    public T Look<T>(Func<Studio, T> look) => file.Read(view =>
+    public T Look<T>(Func<Studio, T> look) => Read(view =>
     {
         var studio = new Studio(view, practice, isSample: true, words);
         words = studio.Words;
@@ -42,5 +54,7 @@ internal sealed class InventedStudio : IDisposable
     });
 
     /// <summary>Forgets it.</summary>
-    public void Dispose() => file.Dispose();
+    public void Dispose() => memory?.Dispose();
+
+    private T Read<T>(Func<StudioView, T> read) => memory is null ? StudioFile.Glance(path!, read) : memory.Read(read);
 }

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using StudioBot.Chat;
 using StudioBot.Chat.Replies;
-using StudioBot.Host.Turns;
+using StudioBot.Host.Settings;
 
 namespace StudioBot.Host.Verbs;
 
@@ -30,10 +30,10 @@ internal sealed class AskVerb : Verb
             var turn = new Turn(
                 string.Join(' ', said.Words),
                 ChatKind.Private,
-                InventedStudio.Steward,
+                invented.Steward,
                 invented.Local(place.Time.GetUtcNow()));
             return Task.FromResult(invented.Look(studio => Answer(turn, studio, said.Json, place.Streams.Out)));
-        });
+        }, CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath);
 
     private static ExitCode Answer(Turn turn, Studio studio, bool json, TextWriter to)
     {

@@ -1,8 +1,9 @@
 using Microsoft.Data.Sqlite;
+using StudioBot.Craft.Practice;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Turns;
-using StudioBot.Records;
 using StudioBot.Records.Schema;
+using StudioBot.Records;
 
 namespace StudioBot.Host.Verbs;
 
@@ -15,8 +16,8 @@ internal static class Opening
     /// <summary>Where the trade's values stand.</summary>
     public static string ConfigFolder(Workplace place) => Path.Combine(place.Machine.ProgramFolder, "config");
 
-    /// <summary>Works with the invented studio.</summary>
-    public static async Task<ExitCode> Invented(Workplace place, Func<InventedStudio, Task<ExitCode>> work)
+    /// <summary>Works with the invented studio; with the one in this file where it holds one.</summary>
+    public static async Task<ExitCode> Invented(Workplace place, Func<InventedStudio, Task<ExitCode>> work, string? path = null)
     {
         var trade = TradeSettings.Load(ConfigFolder(place));
         if (trade is not TradeReading.Read { Practice: var practice })
@@ -29,8 +30,38 @@ internal static class Opening
             return ExitCode.Settings;
         }
 
-        using var invented = new InventedStudio(practice);
-        return await work(invented);
+        if (Looked(practice, place, path, out var code) is not { } invented)
+        {
+            return code;
+        }
+
+        using (invented)
+        {
+            return await work(invented);
+        }
+    }
+
+    private static InventedStudio? Looked(TradePractice practice, Workplace place, string? path, out ExitCode code)
+    {
+        code = ExitCode.Damaged;
+        try
+        {
+            return new InventedStudio(practice, path);
+        }
+        catch (NewerStudioException newer)
+        {
+            code = Told(place, ExitCode.Damaged, $"{path}: {newer.Message} Use the newer program.");
+        }
+        catch (OlderStudioException older)
+        {
+            code = Told(place, ExitCode.Damaged, $"{path}: {older.Message} Start the service once to bring it up to date.");
+        }
+        catch (SqliteException broken)
+        {
+            code = Told(place, ExitCode.Damaged, $"{path} is damaged or no studio: {broken.Message}");
+        }
+
+        return null;
     }
 
     /// <summary>Works with the studio in this file, which is made where there is none.</summary>

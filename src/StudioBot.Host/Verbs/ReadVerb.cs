@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using StudioBot.Chat;
 using StudioBot.Chat.Reading;
+using StudioBot.Host.Settings;
 using StudioBot.Host.Turns;
 
 namespace StudioBot.Host.Verbs;
@@ -45,13 +46,13 @@ internal sealed class ReadVerb : Verb
                     continue;
                 }
 
-                var heard = invented.Look(studio => Understood(line, local, conversation, studio, place.Streams.Error));
+                var heard = invented.Look(studio => Understood(line, local, invented.Steward, conversation, studio, place.Streams.Error));
                 await place.Streams.Out.WriteLineAsync(HeardJson.Line(heard));
                 await place.Streams.Out.FlushAsync(cancellation);
             }
 
             return ExitCode.Done;
-        });
+        }, CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath);
 
     // A moment without an offset is the studio's wall clock; with one it is turned into that.
     private static DateTime? Moment(string? named, Workplace place, InventedStudio invented)
@@ -74,11 +75,11 @@ internal sealed class ReadVerb : Verb
 
     // A line that breaks us is said to be so, and the next one is read.
     private static JsonObject Understood(
-        string line, DateTime local, Conversation conversation, Studio studio, TextWriter log)
+        string line, DateTime local, Speaker steward, Conversation conversation, Studio studio, TextWriter log)
     {
         try
         {
-            return Understood(line, local, conversation, studio);
+            return Understood(line, local, steward, conversation, studio);
         }
         catch (Exception broken)
         {
@@ -87,7 +88,8 @@ internal sealed class ReadVerb : Verb
         }
     }
 
-    private static JsonObject Understood(string line, DateTime local, Conversation conversation, Studio studio)
+    private static JsonObject Understood(
+        string line, DateTime local, Speaker steward, Conversation conversation, Studio studio)
     {
         if (Parsed(line) is not { } asked || Text(asked, "text") is not { } words)
         {
@@ -97,7 +99,7 @@ internal sealed class ReadVerb : Verb
         var turn = new Turn(
             words,
             Text(asked, "chat") == "group" ? ChatKind.Group : ChatKind.Private,
-            InventedStudio.Steward,
+            steward,
             local);
         var heard = HeardJson.Of(HeardLine.From(conversation.Hear(turn, studio)));
         if (asked["id"] is { } id)

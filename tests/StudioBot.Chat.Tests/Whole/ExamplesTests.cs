@@ -1,54 +1,48 @@
+using StudioBot.Chat.Replies;
 using StudioBot.Chat.Tests.Support;
 
 namespace StudioBot.Chat.Tests.Whole;
 
-/// <summary>What the sheets of the commands promise.</summary>
+/// <summary>What help shows must work when it is sent, and fit the phone it is sent from.</summary>
 public sealed class ExamplesTests
 {
-    private static readonly Catalogue Catalogue = Catalogue.Find();
+    public static TheoryData<string> Questions => [.. Catalogue.Find().Forms.OfType<Ask>().SelectMany(form => form.Sheet.Examples)];
 
-    public static IEnumerable<object[]> Examples =>
-        Catalogue.Forms.SelectMany(form => form.Sheet.Examples.Select(example => new object[] { form.GetType().Name, example }));
+    public static TheoryData<string> Buttons =>
+    [
+        .. Catalogue.Find().Forms.OfType<Ask>().SelectMany(form => form.Sheet.Examples)
+            .SelectMany(example => Sample.Answer(example)!.Buttons)
+            .Select(button => button.Line)
+            .Distinct(),
+    ];
 
     [Theory]
-    [MemberData(nameof(Examples))]
-    public void An_example_is_read_as_its_own_form(string form, string example)
+    [MemberData(nameof(Questions))]
+    public void An_example_is_answered(string example)
     {
-        var heard = Sample.Listen(example);
-        var said = heard switch
-        {
-            Heard.Asked asked => asked.Said,
-            Heard.Told told => told.Said,
-            _ => null,
-        };
-        Assert.True(said is not null, $"{example}: {Sample.Hear(example)}");
-        Assert.Equal(form, said.Form.GetType().Name);
+        Assert.Equal("ask", Sample.Hear(example).Kind);
+        Assert.False(Sample.Answer(example)!.IsTrouble, Sample.Answer(example)!.PlainText);
     }
 
     [Theory]
-    [MemberData(nameof(Examples))]
-    public void An_example_comes_back_from_its_line_the_same(string form, string example) =>
-        Assert.True(RoundTrip.Differs(example) is null, $"{form}: {RoundTrip.Differs(example)}");
+    [MemberData(nameof(Questions))]
+    public void An_answer_fits_a_phone_held_in_a_gloved_hand(string example) => Fits(Sample.Answer(example)!);
 
-    [Fact]
-    public void A_word_begins_one_command_only()
+    [Theory]
+    [MemberData(nameof(Buttons))]
+    public void A_button_is_a_message_that_asks_and_is_answered_as_shortly(string line)
     {
-        var shared = Catalogue.Forms
-            .SelectMany(form => form.Sheet.Also.Concat(form.Sheet.AlsoSaying).Prepend(form.Sheet.Word)
-                .Select(word => (Word: word, Command: form.Sheet.Word)))
-            .Distinct()
-            .GroupBy(pair => pair.Word)
-            .Where(group => group.Count() > 1)
-            .Select(group => $"{group.Key}: {string.Join(", ", group.Select(pair => pair.Command))}");
-        Assert.Empty(shared);
+        Assert.Equal("ask", Sample.Hear(line).Kind);
+        var reply = Sample.Answer(line)!;
+        Assert.False(reply.IsTrouble, reply.PlainText);
+        Fits(reply);
     }
 
-    [Fact]
-    public void Every_form_says_what_it_does_and_shows_how() =>
-        Assert.All(Catalogue.Forms, form =>
-        {
-            Assert.EndsWith(".", form.Sheet.Says, StringComparison.Ordinal);
-            Assert.NotEmpty(form.Sheet.Examples);
-            Assert.All(form.Sheet.Takes, slot => Assert.NotEmpty(slot.What));
-        });
+    private static void Fits(Reply reply)
+    {
+        Assert.True(LineBudget.FiguresFit(reply), reply.PlainText);
+        Assert.True(LineBudget.Of(reply) <= LineBudget.Lines, $"{LineBudget.Of(reply)} lines:\n{reply.PlainText}");
+        Assert.All(reply.Buttons, button => Assert.InRange(button.Label.Length, 1, 20));
+        Assert.InRange(reply.Buttons.Count, 0, 6);
+    }
 }

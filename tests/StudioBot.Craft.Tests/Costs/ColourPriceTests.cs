@@ -26,6 +26,17 @@ public sealed class ColourPriceTests
     public void An_empty_pack_has_no_price_in_use() =>
         Assert.Throws<InvalidOperationException>(() => Price(500, 0, 1, 20).PerHundredMillilitres);
 
+    [Fact]
+    public void A_liquid_costs_its_share_of_the_bottle()
+    {
+        // 12.00 for 100 mL, 5 mL of it in 100 mL: a twentieth, 0.60
+        var price = ColourPrice.Liquid(Money.From(12m), Ml(100), Ml(5), Ml(100));
+
+        Assert.Equal(0.60m, price.PerHundredMillilitres);
+    }
+
+    private static Volume Ml(double millilitres) => Volume.FromMillilitres(millilitres);
+
     private static ColourPrice Price(long cents, double pack, double dose, double per) => new(
         new Money(cents), Mass.FromGrams(pack), Mass.FromGrams(dose), Volume.FromMillilitres(per));
 }

@@ -98,6 +98,15 @@ public sealed class CupCurvesTests
     }
 
     [Fact]
+    public void A_time_too_short_for_any_viscosity_names_the_smallest_hole()
+    {
+        // 3.85·(1 − 4.49) is below nothing
+        var other = CupCurves.Instead(CupCurves.Find("ford4")!, TimeSpan.FromSeconds(1));
+
+        Assert.Equal(("Ford 1", (TimeSpan?)null), (other!.Cup.Title, other.Time));
+    }
+
+    [Fact]
     public void A_time_without_a_viscosity_still_names_the_way() =>
         Assert.Contains(
             "smaller",

@@ -54,6 +54,18 @@ public sealed class ThinningTests
     public void Readings_that_hardly_differ_say_nothing(double before, double after, double target) =>
         Assert.Equal(NoFigure.Undetermined, None(Traces(20, before, 5, after, target)).Kind);
 
+    [Theory]
+    // medium raises a trace, varnish and water lower it (common practice)
+    [InlineData(2.5, 1, AddedLiquid.Thinner)]
+    [InlineData(0.5, 2, AddedLiquid.Medium)]
+    public void One_reading_says_which_liquid_to_try(double reading, double target, AddedLiquid expected) =>
+        Assert.Equal(expected, Assert.IsType<Finding<ThinningStart>.Found>(
+            Thinning.Start(Trace(reading), Trace(target))).Value.What);
+
+    [Fact]
+    public void Two_traces_as_near_as_the_eye_is_rough_are_one() =>
+        Assert.IsType<Finding<ThinningStart>.None>(Thinning.Start(Trace(1.3), Trace(1)));
+
     [Fact]
     public void What_was_added_leads_away_from_some_targets() =>
         Assert.Equal(NoFigure.WrongDirection, None(Traces(20, 1, 5, 2, 0.5)).Kind);

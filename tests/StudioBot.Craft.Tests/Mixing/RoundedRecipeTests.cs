@@ -36,6 +36,16 @@ public sealed class RoundedRecipeTests
     }
 
     [Fact]
+    public void A_spoon_that_needs_a_tenth_more_gives_way_too()
+    {
+        // 28:5:6:1 at 360 mL: 252 + 45 + 54 + 9 mL keep it; in 5 mL steps it takes 395. Proportion.
+        var recipe = new Recipe("ocean", [new("medium", 28), new("white", 5), new("blue", 6), new("black", 1)]);
+        ScaledPart[] scaled = [.. recipe.Parts.Select(part => new ScaledPart(part.Material, Volume.FromMillilitres(part.Amount * 8.99), null))];
+
+        Assert.Equal(360.0 / (40 * 8.99), RoundedRecipe.Of(recipe, scaled, Spoon, Syringe, Division).Growth, 1e-9);
+    }
+
+    [Fact]
     public void A_pinch_of_powder_is_where_the_scale_errs()
     {
         // 0.14 g on a scale of 0.1 g is 0.1 g: 1/0.714 − 1 = 40 % against parts that are kept.

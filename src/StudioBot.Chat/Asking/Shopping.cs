@@ -1,0 +1,122 @@
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Costs;
+using StudioBot.Craft.Stock;
+using StudioBot.Records.Materials;
+using CraftPack = StudioBot.Craft.Stock.Pack;
+
+namespace StudioBot.Chat.Asking;
+
+/// <summary>What is needed beyond what stands on the shelf, mixtures by their parts, in the packs it is sold in.</summary>
+/// <param name="Needs">All that is needed, with what is here.</param>
+/// <param name="Buys">What to buy, each in a few words with its cost where packs are known.</param>
+/// <param name="Mixes">Mixtures to make from what is here or bought.</param>
+/// <param name="Unknown">What the studio has no material for.</param>
+internal sealed record Shopping(
+    IReadOnlyList<(Need Need, Need Here)> Needs,
+    IReadOnlyList<(string Name, string Packs, Money? Cost)> Buys,
+    IReadOnlyList<Need> Mixes,
+    IReadOnlyList<string> Unknown)
+{
+    private const int MostRows = 6;
+
+    // More than any list of packs is for.
+    private const double MostUnits = 200_000;
+
+    /// <summary>What to buy for these needs.</summary>
+    public static Shopping Of(PourNeeds needs, Studio studio)
+    {
+        var here = studio.View.Materials.Levels().ToDictionary(level => level.MaterialId, level => Need.UnitsOf(level.Left));
+        var raw = new PourNeeds(studio);
+        List<Need> mixes = [];
+        foreach (var need in needs.All)
+        {
+            var parts = StockCost.PartsOf(need, studio);
+            var lacking = need.Units - here.GetValueOrDefault(need.Material.Id);
+            if (parts.Count == 1 && parts[0].Material.Id == need.Material.Id)
+            {
+                raw.Add(need.Material.Name, need.Units);
+            }
+            else if (lacking > 0)
+            {
+                mixes.Add(need with { Units = lacking });
+                foreach (var part in StockCost.PartsOf(need with { Units = lacking }, studio))
+                {
+                    raw.Add(part.Material.Name, part.Units);
+                }
+            }
+        }
+
+        return new Shopping(
+            [.. needs.All.Select(need => (need, need with { Units = here.GetValueOrDefault(need.Material.Id) }))],
+            [.. raw.All.Select(need => need with { Units = need.Units - here.GetValueOrDefault(need.Material.Id) }).Where(need => need.Units > 0).Select(Buy)],
+            mixes,
+            needs.Unknown);
+    }
+
+    /// <summary>In one line, against the shelf.</summary>
+    public string Short(Studio studio)
+    {
+        var invented = studio.IsSample ? " (Invented studio.)" : "";
+        var unknown = Unknown.Count > 0 ? $" Not among the materials: {string.Join(", ", Unknown)}." : "";
+        return (Buys.Count switch
+        {
+            0 when Unknown.Count > 0 => "All the rest is here.",
+            0 => "To buy: nothing, the shelf holds it.",
+            1 => $"To buy: {Buys[0].Packs} {Buys[0].Name}.",
+            2 => $"To buy: {Buys[0].Packs} {Buys[0].Name}, {Buys[1].Packs} {Buys[1].Name}.",
+            _ => $"To buy: {Buys[0].Packs} {Buys[0].Name} and {Buys.Count - 1} more.",
+        }) + unknown + invented;
+    }
+
+    /// <summary>The whole list.</summary>
+    public Reply Show(Studio studio)
+    {
+        var currency = studio.View.Studio.Settings()?.Currency ?? "";
+        var cost = new Money(Buys.Sum(buy => buy.Cost?.Cents ?? 0));
+        List<Block> blocks = [new Block.Headline(Buys.Count == 0 ? "Nothing to buy" : $"To buy, {cost} {currency}")];
+        List<Figure> rows = [.. Buys.Select(buy => new Figure(buy.Name, buy.Packs))];
+        var bought = Buys.Select(buy => buy.Name).ToHashSet();
+        rows.AddRange(Needs.Where(need => !bought.Contains(need.Need.Material.Name))
+            .OrderByDescending(need => need.Need.Units / Math.Max(need.Here.Units, 1))
+            .Select(need => new Figure(need.Need.Material.Name, $"{Words(need.Need)} of {Words(need.Here)}")));
+        if (rows.Count > 0)
+        {
+            blocks.Add(new Block.Figures([.. rows.Take(MostRows)]));
+        }
+
+        if (rows.Count > MostRows)
+        {
+            blocks.Add(new Block.Line($"Also {string.Join(", ", rows.Skip(MostRows).Select(row => row.Name))}."));
+        }
+
+        if (Mixes.Count > 0)
+        {
+            blocks.Add(new Block.Line($"Mix first: {string.Join(", ", Mixes.Select(mix => $"{Words(mix)} {mix.Material.Name}"))}."));
+        }
+
+        blocks.Add(new Block.Line($"{(Unknown.Count > 0 ? $"Not among the materials: {string.Join(", ", Unknown)}. " : "")}"
+            + $"“Of” is what is here; the rest in the cheapest packs.{(studio.IsSample ? " (Invented studio.)" : "")}"));
+        return new Reply(blocks);
+    }
+
+    private static (string Name, string Packs, Money? Cost) Buy(Need need)
+    {
+        List<CraftPack> packs = [.. need.Material.Packs
+            .Where(pack => pack.Price is not null && Need.UnitsOf(pack.Holds) is >= 1 and <= int.MaxValue)
+            .Select(pack => new CraftPack((int)Need.UnitsOf(pack.Holds), pack.Price!.Value))];
+        if (packs.Count == 0 || need.Units > MostUnits)
+        {
+            return (need.Material.Name, Words(need), null);
+        }
+
+        var purchase = ShoppingList.Cover((long)Math.Ceiling(need.Units), packs);
+        var bought = purchase.Counts.Zip(packs)
+            .Where(pair => pair.First > 0)
+            .Select(pair => $"{pair.First} x {Words(need with { Units = pair.Second.Size })}");
+        return (need.Material.Name, string.Join(" + ", bought), purchase.Cost);
+    }
+
+    private static string Words(Need need) => need.Amount is Amount.ByVolume volume
+        ? Replies.Show.ToMeasure(volume.Volume)
+        : Replies.Show.Amount(need.Amount);
+}

@@ -1,0 +1,59 @@
+using StudioBot.Chat.Replies;
+using StudioBot.Chat.Tests.Support;
+
+namespace StudioBot.Chat.Tests.Asking;
+
+public sealed class HelpCommandTests
+{
+    [Theory]
+    [InlineData("help", ChatKind.Private)]
+    [InlineData("/help", ChatKind.Group)]
+    [InlineData("/start", ChatKind.Private)]
+    public void Help_is_five_messages_that_work_here_today(string words, ChatKind chat)
+    {
+        var messages = Messages(Sample.Answer(words, chat)!);
+
+        Assert.Equal(5, messages.Count);
+        Assert.All(messages, message => Assert.Equal("ask", Sample.Hear(message, chat).Kind));
+        Assert.All(messages, message => Assert.Equal(chat == ChatKind.Group, message.StartsWith('/')));
+    }
+
+    [Fact]
+    public void Ones_own_last_piece_is_among_them() =>      // Mira poured 17 last
+        Assert.Contains("again 17 on 40cm round", Messages(Sample.Answer("help")!));
+
+    [Fact]
+    public void Every_answered_command_of_a_room_stands_behind_its_button()
+    {
+        var asked = new HashSet<string>();
+        for (string? line = Sample.Answer("help")!.Buttons.Single(button => button.Label == "Asking").Line; line is not null;)
+        {
+            var reply = Sample.Answer(line)!;
+            asked.UnionWith(reply.Buttons.Select(button => button.Line));
+            line = reply.Buttons.FirstOrDefault(button => button.Label == "More")?.Line;
+        }
+
+        var answered = Catalogue.Find().Forms.Where(form => form is Ask && form.Sheet.Room == Room.Asking && form.Sheet.Word != "help");
+        Assert.All(answered, form => Assert.Contains($"help {form.Sheet.Word}", asked));
+    }
+
+    [Fact]
+    public void Help_about_a_command_shows_examples_to_tap_and_its_other_words()
+    {
+        var reply = Sample.Answer("help again")!;
+
+        Assert.StartsWith("Again: the recipe of a piece at a new size.", reply.PlainText, StringComparison.Ordinal);
+        Assert.Contains("repeat, redo", reply.PlainText, StringComparison.Ordinal);
+        Assert.Contains(reply.Buttons, button => button.Line == "again 17 on 40cm round");
+    }
+
+    [Fact]
+    public void What_is_not_answered_yet_says_so()
+    {
+        var unopened = Catalogue.Find().Forms.First(form => form is Unopened && !Catalogue.Find().Of(form.Sheet.Word).Any(one => one is Ask));
+
+        Assert.True(Sample.Answer($"help {unopened.Sheet.Word}")!.IsTrouble);
+    }
+
+    private static List<string> Messages(Reply reply) => [.. reply.Blocks.OfType<Block.Sample>().Select(sample => sample.Text)];
+}
