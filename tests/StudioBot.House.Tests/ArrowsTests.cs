@@ -10,7 +10,8 @@ public sealed class ArrowsTests
         ["StudioBot.Craft"] = [],
         ["StudioBot.Records"] = ["StudioBot.Craft", "Microsoft.Data.Sqlite", "Dapper"],
         ["StudioBot.Chat"] = ["StudioBot.Craft", "StudioBot.Records"],
-        ["studiobot"] = ["StudioBot.Craft", "StudioBot.Records", "StudioBot.Chat", "Telegram.Bot", "Polly", "Polly.Core"],
+        ["studiobot"] =
+            ["StudioBot.Craft", "StudioBot.Records", "StudioBot.Chat", "Telegram.Bot", "Polly", "Polly.Core"],
     };
 
     [Theory]
@@ -30,7 +31,11 @@ public sealed class ArrowsTests
     [InlineData("StudioBot.Chat")]
     public void The_core_touches_no_disk_no_network_and_no_process(string project)
     {
-        string[] touching = ["System.Net.Http", "System.Net.Sockets", "System.IO.FileSystem", "System.Diagnostics.Process", "System.Console"];
+        string[] touching =
+        [
+            "System.Net.Http", "System.Net.Sockets",
+            "System.IO.FileSystem", "System.Diagnostics.Process", "System.Console",
+        ];
         Assert.Empty(Assembly.Load(project).GetReferencedAssemblies().Select(name => name.Name!).Intersect(touching));
     }
 

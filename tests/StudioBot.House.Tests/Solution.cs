@@ -17,9 +17,18 @@ internal static class Solution
 
     /// <summary>The types we wrote, without those the compiler makes.</summary>
     public static IEnumerable<Type> Types(string project) => Assembly.Load(project).GetTypes()
-        .Where(type => type.Namespace?.StartsWith("StudioBot", StringComparison.Ordinal) == true && !type.Name.Contains('<', StringComparison.Ordinal));
+        .Where(type => type.Namespace?.StartsWith("StudioBot", StringComparison.Ordinal) == true)
+        .Where(type => !type.Name.Contains('<', StringComparison.Ordinal));
 
-    private static string Above(string folder) => File.Exists(Path.Combine(folder, "StudioBot.sln"))
-        ? folder
-        : Above(Path.GetDirectoryName(folder.TrimEnd(Path.DirectorySeparatorChar)) ?? throw new DirectoryNotFoundException("StudioBot.sln"));
+    private static string Above(string folder)
+    {
+        if (File.Exists(Path.Combine(folder, "StudioBot.sln")))
+        {
+            return folder;
+        }
+
+        return Path.GetDirectoryName(folder.TrimEnd(Path.DirectorySeparatorChar)) is { } parent
+            ? Above(parent)
+            : throw new DirectoryNotFoundException("StudioBot.sln");
+    }
 }

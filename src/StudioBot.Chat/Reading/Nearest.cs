@@ -48,6 +48,7 @@ internal static class Nearest
             return limit + 1;
         }
 
+        // Most words differ too much in their letters alone.
         if (int.PopCount(Letters(left) ^ Letters(right)) > 2 * limit)
         {
             return limit + 1;

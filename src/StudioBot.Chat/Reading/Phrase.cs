@@ -41,8 +41,14 @@ public sealed class Phrase
         [.. Form.Sheet.Takes.SelectMany(slot => slot.Means(this)), .. Form.AlsoUnderstood(this)];
 
     /// <summary>The whole in words that would be read the same way.</summary>
-    public string Line => string.Join(' ', Form.Sheet.Takes.Select(slot => slot.Say(this)).Prepend(Form.Sheet.Word)
-        .Where(words => !string.IsNullOrEmpty(words)));
+    public string Line
+    {
+        get
+        {
+            List<string?> parts = [Form.Sheet.Word, .. Form.Sheet.Takes.Select(slot => slot.Say(this)), Remark];
+            return string.Join(' ', parts.Where(words => !string.IsNullOrEmpty(words)));
+        }
+    }
 
     internal void Put<T>(Slot<T> slot, T value)
         where T : notnull => _values[slot] = value;

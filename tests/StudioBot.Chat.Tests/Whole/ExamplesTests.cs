@@ -6,7 +6,8 @@ namespace StudioBot.Chat.Tests.Whole;
 /// <summary>What help shows must work when it is sent, and fit the phone it is sent from.</summary>
 public sealed class ExamplesTests
 {
-    public static TheoryData<string> Questions => [.. Catalogue.Find().Forms.OfType<Ask>().SelectMany(form => form.Sheet.Examples)];
+    public static TheoryData<string> Questions =>
+        [.. Catalogue.Find().Forms.OfType<Ask>().SelectMany(form => form.Sheet.Examples)];
 
     public static TheoryData<string> Buttons =>
     [

@@ -4,19 +4,23 @@ using System.Text.RegularExpressions;
 namespace StudioBot.Chat.Tests.Whole;
 
 /// <summary>One message with its meaning, from messages.tsv.</summary>
-internal sealed partial record MessageRow(string Id, ChatKind Chat, string Kind, string Text, string Command, string Understood, string Note)
+internal sealed partial record MessageRow(
+    string Id, ChatKind Chat, string Kind, string Text, string Command, string Understood, string Note)
 {
     public static IReadOnlyList<MessageRow> All { get; } =
         [.. File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Whole", "messages.tsv")).Skip(1).Select(Read)];
 
     /// <summary>What the reader should say it is.</summary>
-    public string ExpectedKind => Kind == "write" && Note.StartsWith("confirm:", StringComparison.Ordinal) ? "confirm" : Kind;
+    public string ExpectedKind =>
+        Kind == "write" && Note.StartsWith("confirm:", StringComparison.Ordinal) ? "confirm" : Kind;
 
     /// <summary>The meanings under each command word.</summary>
     public IEnumerable<(string Command, string Key, string Value)> Meanings()
     {
         var parts = Command.Contains('+', StringComparison.Ordinal)
-            ? Understood.Split("||").Select(part => (Command: part.Split(':')[0].Trim(), Pairs: part[(part.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim()))
+            ? Understood.Split("||")
+                .Select(part => part.Split(':', 2))
+                .Select(part => (Command: part[0].Trim(), Pairs: part[1].Trim()))
             : [(Command, Pairs: Understood)];
         foreach (var (command, pairs) in parts)
         {
@@ -31,8 +35,14 @@ internal sealed partial record MessageRow(string Id, ChatKind Chat, string Kind,
     private static MessageRow Read(string line)
     {
         var cells = line.Split('\t');
-        return new MessageRow(cells[0], cells[1] == "group" ? ChatKind.Group : ChatKind.Private, cells[2], Unescaped(cells[3]), cells[4],
-            cells.ElementAtOrDefault(5) ?? "", cells.ElementAtOrDefault(6) ?? "");
+        return new MessageRow(
+            Id: cells[0],
+            Chat: cells[1] == "group" ? ChatKind.Group : ChatKind.Private,
+            Kind: cells[2],
+            Text: Unescaped(cells[3]),
+            Command: cells[4],
+            Understood: cells.ElementAtOrDefault(5) ?? "",
+            Note: cells.ElementAtOrDefault(6) ?? "");
     }
 
     private static string Unescaped(string text) => Escape().Replace(text, match => match.Value switch

@@ -71,7 +71,8 @@ internal static partial class MessageVerdict
         }
 
         var (left, right) = (Number().Matches(said), Number().Matches(expected));
-        return left.Count == right.Count && left.Count > 0 && Number().Replace(said, "#") == Number().Replace(expected, "#")
+        return left.Count == right.Count && left.Count > 0
+            && Number().Replace(said, "#") == Number().Replace(expected, "#")
             && left.Zip(right).All(pair => Near(Value(pair.First), Value(pair.Second), 0));
     }
 
@@ -79,7 +80,7 @@ internal static partial class MessageVerdict
     {
         if (key == "answer_cheaper")
         {
-            return value == "equal" ? text.Contains("equal", StringComparison.OrdinalIgnoreCase) : text.Contains("cheaper", StringComparison.OrdinalIgnoreCase);
+            return text.Contains(value == "equal" ? "equal" : "cheaper", StringComparison.OrdinalIgnoreCase);
         }
 
         var figures = Number().Matches(text).Select(Value).ToList();
@@ -87,21 +88,26 @@ internal static partial class MessageVerdict
         return Number().Matches(value).Select(Value).All(wanted => figures.Any(figure => Near(figure, wanted, leeway)));
     }
 
-    private static bool Near(double left, double right, double leeway) => Math.Abs(left - right) <= Math.Max(leeway, Math.Max(0.0006, Math.Abs(right) * 0.001));
+    private static bool Near(double left, double right, double leeway) =>
+        Math.Abs(left - right) <= Math.Max(leeway, Math.Max(0.0006, Math.Abs(right) * 0.001));
 
     private static double Value(Match match) => double.Parse(match.Value, CultureInfo.InvariantCulture);
 
     private static bool Alike(string quoted, string word)
     {
         var (left, right) = (Squeezed(quoted), Squeezed(word));
-        return right.Length > 0 && (left.Contains(right, StringComparison.OrdinalIgnoreCase) || right.Contains(left, StringComparison.OrdinalIgnoreCase))
+        var isOneInOther = left.Contains(right, StringComparison.OrdinalIgnoreCase)
+            || right.Contains(left, StringComparison.OrdinalIgnoreCase);
+        return (right.Length > 0 && isOneInOther)
             || quoted.Split(' ').All(part => word.Contains(part, StringComparison.OrdinalIgnoreCase));
     }
 
     private static string Squeezed(string text) => text.Replace(" ", "", StringComparison.Ordinal);
 
-    private static string Show(HeardLine heard) =>
-        string.Join(" || ", heard.Understood.Values.Select(meanings => string.Join(";", meanings.Select(meaning => $"{meaning.Key}={meaning.Value}"))));
+    private static string Show(HeardLine heard) => string.Join(" || ", heard.Understood.Values.Select(Show));
+
+    private static string Show(IReadOnlyList<StudioBot.Chat.Reading.Meaning> meanings) =>
+        string.Join(';', meanings.Select(meaning => $"{meaning.Key}={meaning.Value}"));
 
     [GeneratedRegex(@"-?\d+(\.\d+)?")]
     private static partial Regex Number();

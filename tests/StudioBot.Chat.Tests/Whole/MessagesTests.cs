@@ -17,15 +17,15 @@ public sealed class MessagesTests(ITestOutputHelper output)
     public void People_are_understood(string kind, double share)
     {
         var rows = MessageRow.All.Where(row => row.ExpectedKind == kind && !Disputed.ContainsKey(row.Id)).ToList();
-        var wrong = rows.Select(row => (Row: row, Why: MessageVerdict.Of(row))).Where(result => result.Why is not null).ToList();
+        var wrong = rows
+            .Select(row => (Row: row, Why: MessageVerdict.Of(row)))
+            .Where(result => result.Why is not null)
+            .Select(result => $"{result.Row.Id} {result.Row.Text.ReplaceLineEndings("\\n")}: {result.Why}")
+            .ToList();
         var right = 1 - (double)wrong.Count / rows.Count;
-        output.WriteLine($"{kind}: {rows.Count - wrong.Count} of {rows.Count} right, {right:P1}");
-        foreach (var (row, why) in wrong)
-        {
-            output.WriteLine($"{row.Id} {row.Text.ReplaceLineEndings("\\n")}: {why}");
-        }
-
-        Assert.True(right >= share, string.Join('\n', wrong.Select(result => $"{result.Row.Id} {result.Row.Text.ReplaceLineEndings("\\n")}: {result.Why}")));
+        var report = string.Join('\n', wrong.Prepend($"{kind}: {rows.Count - wrong.Count} of {rows.Count} right, {right:P1}"));
+        output.WriteLine(report);
+        Assert.True(right >= share, report);
     }
 
     [Fact]

@@ -11,8 +11,10 @@ public sealed class OddMessagesTests
 
     public static TheoryData<string> Odd =>
     [
-        "", " ", "\n", ".", "???", "🙂", new string('A', 5000), string.Join(' ', Enumerable.Repeat("amounts 30cm panel", 300)),
-        Zero, $"am{Zero}ounts", RightToLeft + "30cm panel", "كم أحتاج", "<b>amounts</b>", "&lt;", "`amounts`", "*bold* _it_", "\\", "/", "//", "@studio_bot",
+        "", " ", "\n", ".", "???", "🙂", "\\", "/", "//", "@studio_bot",
+        new string('A', 5000), string.Join(' ', Enumerable.Repeat("amounts 30cm panel", 300)),
+        Zero, $"am{Zero}ounts", RightToLeft + "30cm panel", "كم أحتاج",
+        "<b>amounts</b>", "&lt;", "`amounts`", "*bold* _it_",
     ];
 
     [Theory]
@@ -36,7 +38,9 @@ public sealed class OddMessagesTests
 
     [Fact]
     public void Zero_width_and_direction_signs_around_a_message_do_no_harm() =>
-        Assert.Equal(Sample.Answer("ratio 3:1 250 ml")!.PlainText, Sample.Answer(RightToLeft + Zero + "ratio 3:1 250 ml" + Zero)!.PlainText);
+        Assert.Equal(
+            Sample.Answer("ratio 3:1 250 ml")!.PlainText,
+            Sample.Answer(RightToLeft + Zero + "ratio 3:1 250 ml" + Zero)!.PlainText);
 
     [Fact]
     public void A_zero_width_sign_inside_a_number_is_not_joined_in_silence()

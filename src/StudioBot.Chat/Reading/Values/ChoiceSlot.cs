@@ -43,5 +43,9 @@ internal sealed class ChoiceSlot(string key, string what, IReadOnlyDictionary<st
 
     internal override IEnumerable<Meaning> Means(string value) => key.Length > 0 ? [new(key, value)] : [];
 
-    internal override string Say(string value) => value;
+    internal override string Say(string value)
+    {
+        var word = choices.First(choice => choice.Value == value).Key;
+        return Leads.Count > 0 ? $"{Leads[0]} {word}" : word;
+    }
 }

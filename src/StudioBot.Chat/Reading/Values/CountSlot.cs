@@ -30,17 +30,9 @@ internal sealed class CountSlot(string key, string what, IReadOnlyList<string> n
         }
 
         var taken = lead + (hasNoun ? 2 : 1);
-        if (Flaws.In(draft, at + lead) is { } flaw)
+        if ((Flaws.In(draft, at + lead) ?? Wrong(number)) is { } why)
         {
-            draft.Slip(at + lead, taken - lead, flaw);
-        }
-        else if (!number.IsWhole || number.Value < 1)
-        {
-            draft.Slip(at + lead, taken - lead, number.Value < 1 ? "is too few: at least one" : "is no whole number");
-        }
-        else if (number.Value > most)
-        {
-            draft.Slip(at + lead, taken - lead, "is more than a studio does");
+            draft.Slip(at + lead, taken - lead, why);
         }
         else
         {
@@ -49,6 +41,14 @@ internal sealed class CountSlot(string key, string what, IReadOnlyList<string> n
 
         return taken + (draft.At(at + taken) is { } dot && dot.IsMark(".") ? 1 : 0);
     }
+
+    private string? Wrong(Atom number) => number switch
+    {
+        { Value: < 1 } => "is too few: at least one",
+        { IsWhole: false } => "is no whole number",
+        _ when number.Value > most => "is more than a studio does",
+        _ => null,
+    };
 
     internal override IEnumerable<Meaning> Means(int value) => [new(key, Figures.Of(value))];
 

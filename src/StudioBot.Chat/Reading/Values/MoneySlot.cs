@@ -31,26 +31,26 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
             return 0;
         }
 
-        var isFigure = atom.Flaw is NumberFlaw.None or NumberFlaw.TwoReadings;
-        if (atom.Flaw == NumberFlaw.Absurd || (isFigure && atom.Value > Most))
+        if (Wrong(atom) is { } why)
         {
-            draft.Slip(at + lead, 1, "is no sum of money");
-        }
-        else if (!isFigure || atom.Typed < 0)
-        {
-            return 0;
-        }
-        else if (Math.Abs(atom.Value * 100 - Math.Round(atom.Value * 100)) > 1e-6)
-        {
-            draft.Slip(at + lead, 1, "has too many places: money has two at most");
-        }
-        else
-        {
-            return lead + Put(draft, at + lead, atom);
+            draft.Slip(at + lead, 1, why);
+            return lead + 1;
         }
 
-        return lead + 1;
+        var isSum = atom is { Flaw: NumberFlaw.None or NumberFlaw.TwoReadings, Typed: >= 0 };
+        return isSum ? lead + Put(draft, at + lead, atom) : 0;
     }
+
+    // A figure that is none at all, or below zero, has its own slip.
+    private static string? Wrong(Atom atom) => atom switch
+    {
+        { Flaw: NumberFlaw.Absurd } => "is no sum of money",
+        { Flaw: not (NumberFlaw.None or NumberFlaw.TwoReadings) } or { Typed: < 0 } => null,
+        { Value: > Most } => "is no sum of money",
+        _ when Math.Abs(atom.Value * 100 - Math.Round(atom.Value * 100)) > 1e-6 =>
+            "has too many places: money has two at most",
+        _ => null,
+    };
 
     internal override void Finish(PhraseDraft draft)
     {

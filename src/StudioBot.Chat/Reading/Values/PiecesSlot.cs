@@ -31,37 +31,43 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
             return 0;
         }
 
-        List<int> pieces = [];
-        var taken = lead;
-        while (pieces.Count < Most && draft.At(at + taken) is { IsNumber: true } number && IsPiece(draft, at + taken))
+        var (pieces, behind) = Run(draft, at + lead);
+        if (pieces.Count > 0)
         {
-            if (Flaws.In(draft, at + taken) is not null)
-            {
-                return 0;
-            }
-
-            if (Wrong(draft, number) is { } why)
-            {
-                draft.Slip(at + taken, 1, why);
-                return taken + 1;
-            }
-
-            pieces.Add((int)number.Value);
-            taken = draft.Past(at + taken + 1, "and", "piece", "pieces") - at;
+            draft.Said.Put(this, pieces);
         }
 
-        if (pieces.Count == 0)
-        {
-            return 0;
-        }
-
-        draft.Said.Put(this, pieces);
-        if (Doubts(pieces) is { } doubt)
+        if (pieces.Count > 0 && Doubts(pieces) is { } doubt)
         {
             draft.Doubt(at + lead, 1, doubt);
         }
 
-        return taken;
+        return behind == at + lead ? 0 : behind - at;
+    }
+
+    // 17, 18 and 21, up to what is no piece: that is a slip. None where a figure has a flaw, which has its own slip.
+    private (List<int> Pieces, int Behind) Run(PhraseDraft draft, int from)
+    {
+        List<int> pieces = [];
+        var at = from;
+        while (pieces.Count < Most && draft.At(at) is { IsNumber: true } number && IsPiece(draft, at))
+        {
+            if (Flaws.In(draft, at) is not null)
+            {
+                return ([], from);
+            }
+
+            if (Wrong(draft, number) is { } why)
+            {
+                draft.Slip(at, 1, why);
+                return ([], at + 1);
+            }
+
+            pieces.Add((int)number.Value);
+            at = draft.Past(at + 1, "and", "piece", "pieces");
+        }
+
+        return (pieces, at);
     }
 
     internal override IEnumerable<Meaning> Means(IReadOnlyList<int> value) =>

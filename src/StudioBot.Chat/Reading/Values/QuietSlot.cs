@@ -16,26 +16,15 @@ internal sealed class QuietSlot() : Slot<string>("quiet hours", "quiet 22-8")
 
         List<TimeSpan> hours = [];
         var taken = 1;
-        while (hours.Count < 2 && draft.At(at + taken) is { } atom)
+        while (hours.Count < 2 && draft.At(at + taken) is { } atom && (IsBetween(atom) || Times(atom).Count > 0))
         {
-            if (Times(atom) is { } times)
+            if (Times(atom).Select(Wrong).FirstOrDefault(why => why is not null) is { } wrong)
             {
-                foreach (var (hour, minute) in times)
-                {
-                    if (Wrong(hour, minute) is { } why)
-                    {
-                        draft.Slip(at + taken, 1, why);
-                        return taken + 1;
-                    }
-
-                    hours.Add(new TimeSpan((int)hour, (int)minute, 0));
-                }
-            }
-            else if (!IsBetween(atom))
-            {
-                break;
+                draft.Slip(at + taken, 1, wrong);
+                return taken + 1;
             }
 
+            hours.AddRange(Times(atom).Select(time => new TimeSpan((int)time.Hour, (int)time.Minute, 0)));
             taken++;
         }
 
@@ -59,20 +48,20 @@ internal sealed class QuietSlot() : Slot<string>("quiet hours", "quiet 22-8")
         atom.Kind == AtomKind.Mark || atom.IsWord("hours", "to", "from", "till", "until", "and", "between");
 
     // 22, -8 behind a dash, 21:30, and both at once in 22 to 8.
-    private static IReadOnlyList<(double Hour, double Minute)>? Times(Atom atom) => atom switch
+    private static IReadOnlyList<(double Hour, double Minute)> Times(Atom atom) => atom switch
     {
         { Kind: AtomKind.Number } => [(Math.Abs(atom.Value), 0)],
         { Kind: AtomKind.Ratio, Parts: [var from, var to] } when atom.Lower.Contains("to", StringComparison.Ordinal) =>
             [(from, 0), (to, 0)],
         { Kind: AtomKind.Ratio, Parts: [var hour, var minute] } => [(Math.Abs(hour), minute)],
-        _ => null,
+        _ => [],
     };
 
-    private static string? Wrong(double hour, double minute) => (hour, minute) switch
+    private static string? Wrong((double Hour, double Minute) time) => time switch
     {
-        ( > 23, _) => "is no hour: they go to 23",
-        (_, > 59) => "is no time of day",
-        _ when hour != Math.Floor(hour) => "is no time of day",
+        { Hour: > 23 } => "is no hour: they go to 23",
+        { Minute: > 59 } => "is no time of day",
+        _ when time.Hour != Math.Floor(time.Hour) => "is no time of day",
         _ => null,
     };
 
