@@ -45,7 +45,9 @@ public sealed class Catalogue
     /// <param name="chat">Where the menu opens.</param>
     /// <param name="isSteward">Whether for a steward.</param>
     public IReadOnlyList<(string Word, string Says)> Menu(ChatKind chat, bool isSteward) =>
-        [.. Forms.Where(form => form is Ask && MayStand(form, chat, isSteward)).Select(form => (form.Sheet.Word, form.Sheet.Says)).DistinctBy(row => row.Word)];
+        [.. Forms.Where(form => form is Ask && MayStand(form, chat, isSteward))
+            .Select(form => (form.Sheet.Word, form.Sheet.Says))
+            .DistinctBy(row => row.Word)];
 
     private static bool MayStand(Command form, ChatKind chat, bool isSteward) =>
         (isSteward || !form.Sheet.StewardsOnly) && (chat == ChatKind.Private || !form.Sheet.PrivateOnly);

@@ -16,6 +16,6 @@ public abstract class Command
     /// <summary>What the words leave wrong between slots that are each right: two shapes, two kinds of unit.</summary>
     internal virtual Reading.Misread? Check(Reading.Phrase said) => null;
 
-    /// <summary>What was understood beside what each slot says of itself, by the keys of <c>studiobot read</c>.</summary>
+    /// <summary>What was understood beside what each slot says, by the keys of <c>studiobot read</c>.</summary>
     internal virtual IEnumerable<Reading.Meaning> AlsoUnderstood(Reading.Phrase said) => [];
 }

@@ -6,6 +6,8 @@ namespace StudioBot.Chat;
 /// <summary>From a message to its answer.</summary>
 public sealed class Conversation(Catalogue catalogue)
 {
+    private const int MostNotes = 3;
+
     private readonly Listener _listener = new(catalogue);
 
     /// <summary>How the message is understood; nothing is done.</summary>
@@ -24,7 +26,14 @@ public sealed class Conversation(Catalogue catalogue)
     };
 
     // What was corrected or assumed is said once, at the end, where there is room for it.
-    private static Reply Noted(Reply reply, Phrase said) => said.Notes.Count == 0
-        ? reply
-        : reply with { Blocks = [.. reply.Blocks, new Block.Line(string.Join("; ", said.Notes.Distinct().Take(3)) + ".")] };
+    private static Reply Noted(Reply reply, Phrase said)
+    {
+        if (said.Notes.Count == 0)
+        {
+            return reply;
+        }
+
+        var notes = string.Join("; ", said.Notes.Distinct().Take(MostNotes));
+        return reply with { Blocks = [.. reply.Blocks, new Block.Line(notes + ".")] };
+    }
 }

@@ -18,7 +18,9 @@ public abstract record Heard
     /// <summary>Something to record.</summary>
     public sealed record Told(Phrase Said) : Heard;
 
-    /// <summary>Something to record whose intent is plain but not its words: nothing is recorded before its author agrees.</summary>
+    /// <summary>
+    /// Something to record whose intent is plain but not its words: nothing is recorded before its author agrees.
+    /// </summary>
     /// <param name="Said">What the button would record.</param>
     /// <param name="Why">What was not plain.</param>
     /// <param name="Line">The message the button stands for.</param>

@@ -22,7 +22,7 @@ internal static class HowRead
     public static Reply Doubt(Heard.Doubtful doubtful) => new(
         [
             new Block.Headline("Nothing recorded yet."),
-            new Block.Line(doubtful.Why.Word.Length > 0 ? $"“{doubtful.Why.Word}” {doubtful.Why.Why}." : Sentence(doubtful.Why.Why)),
+            new Block.Line(Sentence(doubtful.Why) + "."),
             new Block.Line("Meant like this?"),
             new Block.Sample(doubtful.Line),
         ],
@@ -34,13 +34,12 @@ internal static class HowRead
     /// <summary>The word, why, and a message that works.</summary>
     public static Reply Trouble(Heard.Unread unread, Catalogue catalogue)
     {
-        var trouble = unread.Trouble;
-        var isRecord = unread.Command.Length > 0 && catalogue.Of(unread.Command) is { Count: > 0 } forms && forms[0].Records;
+        var isRecord = catalogue.Of(unread.Command) is [{ Records: true }, ..];
         return new Reply(
             [
-                new Block.Headline((trouble.Word.Length > 0 ? $"“{trouble.Word}” {trouble.Why}" : Capital(trouble.Why)) + (isRecord ? "; nothing recorded." : ".")),
+                new Block.Headline(Sentence(unread.Trouble) + (isRecord ? "; nothing recorded." : ".")),
                 new Block.Line("Try"),
-                new Block.Sample(trouble.Try),
+                new Block.Sample(unread.Trouble.Try),
             ],
             [])
         {
@@ -64,7 +63,7 @@ internal static class HowRead
         }
     }
 
-    private static string Sentence(string words) => Capital(words) + ".";
-
-    private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+    private static string Sentence(Misread why) => why.Word.Length > 0
+        ? $"“{why.Word}” {why.Why}"
+        : char.ToUpperInvariant(why.Why[0]) + why.Why[1..];
 }

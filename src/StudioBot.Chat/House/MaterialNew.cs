@@ -5,7 +5,11 @@ namespace StudioBot.Chat.House;
 /// <summary><c>material new pearl white 500 ml 14.00</c>: a new material.</summary>
 internal sealed class MaterialNew() : Unopened(records: true)
 {
-    private static readonly NewNameSlot Name = new("material", "a name", "new pearl white") { Lead = "new", IsRequired = true };
+    private static readonly NewNameSlot Name = new("material", "a name", "new pearl white")
+    {
+        Lead = "new",
+        IsRequired = true,
+    };
     private static readonly AmountSlot Pack = new("a pack", "500 ml") { Key = "pack" };
     private static readonly MoneySlot Price = new();
 

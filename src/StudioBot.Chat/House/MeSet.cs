@@ -6,7 +6,10 @@ namespace StudioBot.Chat.House;
 /// <summary><c>me units us</c>: your units and quiet hours.</summary>
 internal sealed class MeSet() : Unopened(records: true)
 {
-    private static readonly ChoiceSlot Units = new("units", "units", new Dictionary<string, string> { ["metric"] = "metric", ["us"] = "us", ["imperial"] = "imperial" }) { Leads = ["units", "unit"] };
+    private static readonly ChoiceSlot Units = new("units", "units", ["metric", "us", "imperial"])
+    {
+        Leads = ["units", "unit"],
+    };
     private static readonly QuietSlot Quiet = new();
 
     /// <inheritdoc/>

@@ -5,8 +5,8 @@ namespace StudioBot.Chat.House;
 /// <summary><c>members invite Jonas</c>: an invitation.</summary>
 internal sealed class MembersInvite() : Unopened(records: true)
 {
-    private static readonly ChoiceSlot Invite = new("", "invite", new Dictionary<string, string> { ["invite"] = "invite" }) { IsRequired = true };
-    private static readonly ChoiceSlot AsRole = new("role", "a role", new Dictionary<string, string> { ["member"] = "member", ["steward"] = "steward" });
+    private static readonly ChoiceSlot Invite = new("", "invite", ["invite"]) { IsRequired = true };
+    private static readonly ChoiceSlot AsRole = new("role", "a role", ["member", "steward"]);
     private static readonly PersonSlot Name = new("name") { MayBeNew = true, IsRequired = true };
 
     /// <inheritdoc/>

@@ -6,8 +6,13 @@ namespace StudioBot.Chat.House;
 internal sealed class MembersRole() : Unopened(records: true)
 {
     private static readonly PersonSlot Member = new("member") { IsRequired = true };
-    private static readonly ChoiceSlot NewRole = new("role", "role: roles are member and steward", new Dictionary<string, string> { ["member"] = "member", ["steward"] = "steward" }) { IsRequired = true, IsStrict = true };
-    private static readonly ChoiceSlot Word = new("", "role", new Dictionary<string, string> { ["role"] = "role", ["roles"] = "role" }) { IsRequired = true };
+    private static readonly ChoiceSlot NewRole = new(
+        "role", "role: roles are member and steward", ["member", "steward"])
+    {
+        IsRequired = true,
+        IsStrict = true,
+    };
+    private static readonly ChoiceSlot Word = new("", "role", ["role", "roles"]) { IsRequired = true };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

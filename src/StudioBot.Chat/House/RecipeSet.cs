@@ -19,7 +19,12 @@ internal sealed class RecipeSet() : Unopened(records: true)
     /// <inheritdoc/>
     internal override IEnumerable<Meaning> AlsoUnderstood(Phrase said)
     {
-        var volumes = said.Or(Parts, new ItemList([])).Items.Select(item => item.Amount).OfType<Amount.ByVolume>().ToList();
-        return volumes.Count > 0 ? [new("volume_ml", Figures.Of(volumes.Sum(volume => volume.Volume.Millilitres)))] : [];
+        var volumes = said.Or(Parts, new ItemList([])).Items
+            .Select(item => item.Amount)
+            .OfType<Amount.ByVolume>()
+            .ToList();
+        return volumes.Count > 0
+            ? [new("volume_ml", Figures.Of(volumes.Sum(volume => volume.Volume.Millilitres)))]
+            : [];
     }
 }

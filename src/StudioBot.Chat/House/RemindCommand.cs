@@ -32,7 +32,8 @@ internal sealed class RemindCommand() : Unopened(records: true)
     {
         if (said.Has(In))
         {
-            yield return new("when", (said.Context.Local + said.Of(In)).ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture));
+            var when = said.Context.Local + said.Of(In);
+            yield return new("when", when.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture));
         }
 
         if (said.Remark.Length > 0)

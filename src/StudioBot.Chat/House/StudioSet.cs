@@ -6,10 +6,21 @@ namespace StudioBot.Chat.House;
 /// <summary><c>studio scoop 25 ml</c>: what the studio sets, and its backup and wall.</summary>
 internal sealed class StudioSet() : Unopened(records: true)
 {
-    private static readonly AmountSlot Scoop = new("a scoop", "scoop 25 ml") { Lead = "scoop", Only = Measure.Volume, Key = "scoop" };
-    private static readonly ChoiceSlot Currency = new("currency", "a currency", new Dictionary<string, string> { ["eur"] = "EUR", ["usd"] = "USD", ["gbp"] = "GBP", ["chf"] = "CHF" }) { Leads = ["currency"] };
+    private static readonly AmountSlot Scoop = new("a scoop", "scoop 25 ml")
+    {
+        Lead = "scoop",
+        Only = Measure.Volume,
+        Key = "scoop",
+    };
+    private static readonly ChoiceSlot Currency = new("currency", "a currency", new Dictionary<string, string>
+    {
+        ["eur"] = "EUR", ["usd"] = "USD", ["gbp"] = "GBP", ["chf"] = "CHF",
+    })
+    {
+        Leads = ["currency"],
+    };
     private static readonly QuietSlot Quiet = new();
-    private static readonly ChoiceSlot Act = new("", "backup or board", new Dictionary<string, string> { ["backup"] = "backup", ["board"] = "board" });
+    private static readonly ChoiceSlot Act = new("", "backup or board", ["backup", "board"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -22,5 +33,7 @@ internal sealed class StudioSet() : Unopened(records: true)
     };
 
     /// <inheritdoc/>
-    internal override Misread? Check(Phrase said) => Sheet.Takes.Any(said.Has) ? null : new Misread("", "what to set is missing", Sheet.Examples[0]);
+    internal override Misread? Check(Phrase said) => Sheet.Takes.Any(said.Has)
+        ? null
+        : new Misread("", "what to set is missing", Sheet.Examples[0]);
 }

@@ -5,7 +5,7 @@ namespace StudioBot.Chat.House;
 /// <summary><c>studio</c>: what the studio has set, and how the bot is.</summary>
 internal sealed class StudioShow() : Unopened(records: false)
 {
-    private static readonly ChoiceSlot Topic = new("", "a topic", new Dictionary<string, string> { ["health"] = "health" });
+    private static readonly ChoiceSlot Topic = new("", "a topic", ["health"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

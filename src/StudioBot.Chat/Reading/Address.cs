@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace StudioBot.Chat.Reading;
 
 /// <summary>What of a message is meant for the bot.</summary>
@@ -30,45 +32,46 @@ internal sealed record Address(string Words, bool IsSlash)
             return new Address(words, false);
         }
 
-        return turn.RepliesToBot && BeginsWithCommandOrPiece(words, catalogue, vocabulary) ? new Address(words, false) : null;
+        return turn.RepliesToBot && BeginsWithCommandOrPiece(words, catalogue, vocabulary)
+            ? new Address(words, false)
+            : null;
     }
 
     private static Address? Slash(string words, string botName, bool isGroup, Catalogue catalogue)
     {
-        var end = 0;
-        while (end < words.Length && IsNameCharacter(words, end))
+        var end = NameEnd(words, 0);
+        var word = words[..end];
+        if (end == words.Length || words[end] != '@')
         {
-            end++;
+            var isUnknown = catalogue.Of(word.ToLowerInvariant()).Count == 0;
+            return isGroup && isUnknown ? null : new Address(words, true);
         }
 
-        var word = words[..end].ToLowerInvariant();
-        var isOurs = false;
-        if (end < words.Length && words[end] == '@')
-        {
-            var nameEnd = end + 1;
-            while (nameEnd < words.Length && IsNameCharacter(words, nameEnd))
-            {
-                nameEnd++;
-            }
-
-            if (!words[(end + 1)..nameEnd].Equals(botName, StringComparison.OrdinalIgnoreCase))
-            {
-                return null;
-            }
-
-            (isOurs, words) = (true, words[..end] + words[nameEnd..]);
-        }
-
-        return isGroup && !isOurs && catalogue.Of(word).Count == 0 ? null : new Address(words, true);
+        var nameEnd = NameEnd(words, end + 1);
+        var isOurs = words[(end + 1)..nameEnd].Equals(botName, StringComparison.OrdinalIgnoreCase);
+        return isOurs ? new Address(word + words[nameEnd..], true) : null;
     }
 
     private static bool BeginsWithCommandOrPiece(string words, Catalogue catalogue, Vocabulary vocabulary)
     {
         var first = words.TrimStart('#').Split(' ', '\n', ',', ':')[0].ToLowerInvariant();
-        return catalogue.Of(first).Count > 0 || (int.TryParse(first, out var number) && vocabulary.Pieces.Contains(number));
+        var isNumber = int.TryParse(first, CultureInfo.InvariantCulture, out var number);
+        return catalogue.Of(first).Count > 0 || (isNumber && vocabulary.Pieces.Contains(number));
     }
 
-    private static bool IsNameCharacter(string words, int at) => at < words.Length && (char.IsLetterOrDigit(words[at]) || words[at] == '_');
+    private static bool IsNameCharacter(string words, int at) =>
+        at < words.Length && (char.IsLetterOrDigit(words[at]) || words[at] == '_');
+
+    private static int NameEnd(string words, int from)
+    {
+        var end = from;
+        while (IsNameCharacter(words, end))
+        {
+            end++;
+        }
+
+        return end;
+    }
 
     private static string Trim(string words)
     {

@@ -36,7 +36,8 @@ internal sealed class Atom(AtomKind kind, int start, int end, string lower)
     /// <summary>No blank stands before it.</summary>
     public bool Glued { get; init; }
 
-    public bool IsWord(params ReadOnlySpan<string> words) => Kind is AtomKind.Word or AtomKind.Name && words.Contains(Lower);
+    public bool IsWord(params ReadOnlySpan<string> words) =>
+        Kind is AtomKind.Word or AtomKind.Name && words.Contains(Lower);
 
     public bool IsMark(string mark) => Kind == AtomKind.Mark && Lower == mark;
 

@@ -2,7 +2,9 @@ using System.Text;
 
 namespace StudioBot.Chat.Reading;
 
-/// <summary>Characters that phones put where people mean plainer ones; a message keeps its length, so places hold.</summary>
+/// <summary>
+/// Characters that phones put where people mean plainer ones; a message keeps its length, so places hold.
+/// </summary>
 internal static class Characters
 {
     /// <summary>The message with look-alikes replaced one for one.</summary>

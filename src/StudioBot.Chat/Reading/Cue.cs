@@ -5,12 +5,14 @@ namespace StudioBot.Chat.Reading;
 public sealed class Cue(string words)
 {
     private readonly string[][] _needed =
-        [.. words.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => word[0] != '{').Select(word => word.Split('/'))];
+        [.. words.Split(' ').Where(word => word[0] != '{').Select(word => word.Split('/'))];
 
     private readonly string[] _things =
-        [.. words.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => word[0] == '{').Select(word => word.Trim('{', '}'))];
+        [.. words.Split(' ').Where(word => word[0] == '{').Select(word => word.Trim('{', '}'))];
 
-    /// <summary>How much more it says than its words count: people and a size are a workshop, whatever else is there.</summary>
+    /// <summary>
+    /// How much more it says than its words count: people and a size are a workshop, whatever else is there.
+    /// </summary>
     public int Weight { get; init; }
 
     /// <summary>Whether the sentence asks or tells; a telling one is agreed to first.</summary>
@@ -18,7 +20,8 @@ public sealed class Cue(string words)
 
     /// <summary>How many words and things of the sentence fit; 0 where one is lacking.</summary>
     internal int Score(Sightings seen) =>
-        Array.TrueForAll(_needed, choice => Array.Exists(choice, seen.HasWord)) && Array.TrueForAll(_things, seen.HasThing)
+        Array.TrueForAll(_needed, choice => Array.Exists(choice, seen.HasWord))
+        && Array.TrueForAll(_things, seen.HasThing)
             ? 2 * _needed.Length + _things.Length + Weight
             : 0;
 }

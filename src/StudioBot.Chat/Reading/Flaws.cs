@@ -14,9 +14,9 @@ internal static class Flaws
 
         return atom.Flaw switch
         {
-            NumberFlaw.NotANumber when atom.Kind == AtomKind.Ratio && atom.Lower.Contains(';', StringComparison.Ordinal) =>
-                "is not a ratio: parts are split by a colon",
-            NumberFlaw.NotANumber when atom.Kind == AtomKind.Ratio => "is not a ratio: each part is a number",
+            NumberFlaw.NotANumber when atom.Kind == AtomKind.Ratio => IsSplitWrongly(atom)
+                ? "is not a ratio: parts are split by a colon"
+                : "is not a ratio: each part is a number",
             NumberFlaw.NotANumber => "is not a number",
             NumberFlaw.ForeignDigits => "has digits of another script: 0-9 are read here",
             NumberFlaw.Invisible => "has a character in it that can't be seen: type it again",
@@ -25,6 +25,8 @@ internal static class Flaws
             _ => null,
         };
     }
+
+    private static bool IsSplitWrongly(Atom ratio) => ratio.Lower.Contains(';', StringComparison.Ordinal);
 
     private static bool IsNegative(Atom atom) => atom.Kind is AtomKind.Ratio or AtomKind.Fraction or AtomKind.Sizes
         ? atom.Parts.Any(part => part < 0)

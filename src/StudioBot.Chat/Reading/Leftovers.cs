@@ -37,45 +37,57 @@ internal static class Leftovers
         }
     }
 
+    // The most telling reason first.
     private static void Figure(PhraseDraft draft, int at)
     {
-        var atom = draft.Atoms[at];
-        var open = draft.Form.Sheet.Takes.Where(slot => !draft.Said.Has(slot)).ToList();
-        var unknown = draft.At(at + 1);
-        if (atom.IsNumber && unknown is { Kind: AtomKind.Word } word && !Fillers.Holds(word.Lower) && !IsKnown(draft, word.Lower)
-            && open.Any(slot => slot.Measures.Count > 0))
+        if (IsBeforeUnknownUnit(draft, at))
         {
-            draft.Slip(at + 1, 1, "is no unit" + Units(open));
-            return;
-        }
-
-        var wanted = open.FirstOrDefault(slot => slot.IsRequired && slot.Measures.Count > 0)
-            ?? open.FirstOrDefault(slot => slot.Measures.Count > 0);
-        if (atom.Kind == AtomKind.Quantity && draft.Form.Sheet.Takes.FirstOrDefault(slot => slot.Measures.Contains(atom.Unit!.Measure)) is { } twice
-            && draft.Said.Has(twice))
-        {
-            draft.Slip(at, 1, $"is one too many: {twice.What} stands there already");
-        }
-        else if (atom.Kind == AtomKind.Ratio && draft.Form.Sheet.Takes.Any(slot => slot is Values.RatioSlot && draft.Said.Has(slot)))
-        {
-            draft.Slip(at, 1, "is a second ratio: one mixture has one");
-        }
-        else if (atom.Kind == AtomKind.Quantity && atom.Unit!.Measure == Measure.Cup)
-        {
-            draft.Slip(at, 1, "says too little: cups differ, so give ml");
-        }
-        else if (wanted is not null && atom.Kind is AtomKind.Quantity or AtomKind.Sizes)
-        {
-            draft.Slip(at, 1, $"is {Kind(atom)} where {wanted.What} is needed");
-        }
-        else if (wanted is not null && atom.IsNumber)
-        {
-            draft.Slip(at, 1, "has no unit" + Units(open));
+            draft.Slip(at + 1, 1, "is no unit" + Units(draft));
         }
         else
         {
-            draft.Slip(at, 1, "has no place here");
+            draft.Slip(at, 1, Twice(draft, draft.Atoms[at]) ?? Unfit(draft, draft.Atoms[at]));
         }
+    }
+
+    private static IEnumerable<Slot> Open(PhraseDraft draft) =>
+        draft.Form.Sheet.Takes.Where(slot => !draft.Said.Has(slot) && slot.Measures.Count > 0);
+
+    // 20 zorks.
+    private static bool IsBeforeUnknownUnit(PhraseDraft draft, int at) => draft.Atoms[at].IsNumber
+        && draft.At(at + 1) is { Kind: AtomKind.Word } word
+        && !Fillers.Holds(word.Lower)
+        && !IsKnown(draft, word.Lower)
+        && Open(draft).Any();
+
+    // A second figure of a kind that stands there already.
+    private static string? Twice(PhraseDraft draft, Atom atom)
+    {
+        var slots = draft.Form.Sheet.Takes;
+        if (atom.Kind == AtomKind.Quantity)
+        {
+            var first = slots.FirstOrDefault(slot => slot.Measures.Contains(atom.Unit!.Measure));
+            return first is not null && draft.Said.Has(first)
+                ? $"is one too many: {first.What} stands there already"
+                : null;
+        }
+
+        return atom.Kind == AtomKind.Ratio && slots.Any(slot => slot is Values.RatioSlot && draft.Said.Has(slot))
+            ? "is a second ratio: one mixture has one"
+            : null;
+    }
+
+    private static string Unfit(PhraseDraft draft, Atom atom)
+    {
+        var wanted = Open(draft).FirstOrDefault(slot => slot.IsRequired) ?? Open(draft).FirstOrDefault();
+        return atom.Kind switch
+        {
+            AtomKind.Quantity when atom.Unit!.Measure == Measure.Cup => "says too little: cups differ, so give ml",
+            AtomKind.Quantity or AtomKind.Sizes when wanted is not null =>
+                $"is {Kind(atom)} where {wanted.What} is needed",
+            AtomKind.Number when wanted is not null => "has no unit" + Units(draft),
+            _ => "has no place here",
+        };
     }
 
     private static void Word(PhraseDraft draft, int at)
@@ -86,7 +98,7 @@ internal static class Leftovers
             return;
         }
 
-        var open = draft.Form.Sheet.Takes.FirstOrDefault(slot => !draft.Said.Has(slot) && slot.NameKinds.Count > 0 && slot.NamesStrictly);
+        var open = draft.Form.Sheet.Takes.FirstOrDefault(slot => slot.NamesStrictly && !draft.Said.Has(slot));
         if (open is not null && (open.IsRequired || !FollowsPreposition(draft, at)))
         {
             draft.Slips.Add(new Slip(atom.Start, draft.Chunk(at), $"is no {Without(open.What)} here"));
@@ -106,7 +118,7 @@ internal static class Leftovers
     {
         for (var before = at; before >= 0 && !draft.IsTaken(before); before--)
         {
-            if (draft.Atoms[before] is { Kind: AtomKind.Mark, Glued: true } mark && !IsPunctuation(mark.Lower))
+            if (draft.Atoms[before] is { Kind: AtomKind.Mark, Glued: true } mark && !IsPunctuation(mark))
             {
                 return before;
             }
@@ -143,7 +155,7 @@ internal static class Leftovers
                 last++;
             }
 
-            var run = Enumerable.Range(first, last - first).SkipWhile(at => draft.Atoms[at].Kind == AtomKind.Mark && IsPunctuation(draft.Atoms[at].Lower)).ToList();
+            var run = Enumerable.Range(first, last - first).SkipWhile(at => IsPunctuation(draft.Atoms[at])).ToList();
             if (run.Any(at => Says(draft.Atoms[at])))
             {
                 runs.Add(last == draft.Atoms.Count ? draft.Rest(run[0]) : draft.Typed(run[0], run.Count));
@@ -155,9 +167,15 @@ internal static class Leftovers
         return string.Join(' ', runs);
     }
 
-    private static bool IsPunctuation(string mark) => mark is "," or "." or ":" or "-" or ";" or "/" or "+" or "&" or "(" or ")" or "!" or "#";
+    private static bool IsPunctuation(Atom atom) => atom.Kind == AtomKind.Mark
+        && atom.Lower is "," or "." or ":" or "-" or ";" or "/" or "+" or "&" or "(" or ")" or "!" or "#";
 
-    private static bool Says(Atom atom) => atom.Kind == AtomKind.Mark ? !IsPunctuation(atom.Lower) : atom.Kind == AtomKind.Word && !Fillers.Holds(atom.Lower);
+    private static bool Says(Atom atom) => atom.Kind switch
+    {
+        AtomKind.Mark => !IsPunctuation(atom),
+        AtomKind.Word => !Fillers.Holds(atom.Lower),
+        _ => false,
+    };
 
     private static string Kind(Atom atom) => atom.Kind == AtomKind.Sizes ? "a size" : atom.Unit!.Measure switch
     {
@@ -174,9 +192,9 @@ internal static class Leftovers
         _ => "something else",
     };
 
-    private static string Units(IReadOnlyList<Slot> open)
+    private static string Units(PhraseDraft draft)
     {
-        var measures = open.SelectMany(slot => slot.Measures).Distinct().ToList();
+        var measures = Open(draft).SelectMany(slot => slot.Measures).ToHashSet();
         return measures switch
         {
             _ when measures.Contains(Measure.Volume) && measures.Contains(Measure.Mass) => ": ml or g?",
@@ -187,6 +205,10 @@ internal static class Leftovers
         };
     }
 
-    private static string Without(string what) =>
-        what.StartsWith("a ", StringComparison.Ordinal) ? what[2..] : what.StartsWith("an ", StringComparison.Ordinal) ? what[3..] : what;
+    private static string Without(string what) => what switch
+    {
+        _ when what.StartsWith("a ", StringComparison.Ordinal) => what[2..],
+        _ when what.StartsWith("an ", StringComparison.Ordinal) => what[3..],
+        _ => what,
+    };
 }

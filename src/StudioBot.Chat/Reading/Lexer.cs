@@ -86,43 +86,50 @@ internal sealed class Lexer
 
     private void Number()
     {
-        var start = _at;
-        var end = _at + (Now == '-' ? 1 : 0);
-        var hidden = false;
-        while (end < _text.Length)
-        {
-            var next = end + 1 < _text.Length ? _text[end + 1] : '\0';
-            var isInside = char.IsAsciiDigit(_text[end])
-                || (_text[end] is '.' or ',' && (char.IsAsciiDigit(next) || (next == '.' && _text[end] == '.')))
-                || (Characters.IsInvisible(_text[end]) && char.IsAsciiDigit(next) && (hidden = true));
-            if (!isInside)
-            {
-                break;
-            }
-
-            end++;
-        }
-
-        end = Exponent(end);
-        var typed = _text[start..end];
-        var (value, flaw) = hidden ? (0, NumberFlaw.Invisible) : NumberText.Read(typed);
+        var (end, isHidden) = NumberEnd();
+        var typed = _text[_at..end];
+        var (value, flaw) = isHidden ? (0, NumberFlaw.Invisible) : NumberText.Read(typed);
         if (flaw == NumberFlaw.NotANumber && NumberText.IsList(typed))
         {
-            end = start + typed.IndexOf(',', StringComparison.Ordinal);
-            (value, flaw) = NumberText.Read(_text[start..end]);
+            end = _at + typed.IndexOf(',', StringComparison.Ordinal);
+            typed = _text[_at..end];
+            (value, flaw) = NumberText.Read(typed);
         }
 
-        if (end < _text.Length && flaw == NumberFlaw.None && Characters.Fraction(_text[end]) is { } fraction)
+        if (flaw == NumberFlaw.None && end < _text.Length && Characters.Fraction(_text[end]) is { } fraction)
         {
             value += fraction;
             end++;
         }
 
         Add(TokenKind.Number, end, typed, value, Math.Abs(value) > Absurd ? NumberFlaw.Absurd : flaw);
-        if (end < _text.Length && _text[end] == ',' && end + 1 < _text.Length && char.IsAsciiDigit(_text[end + 1]))
+        if (end + 1 < _text.Length && _text[end] == ',' && char.IsAsciiDigit(_text[end + 1]))
         {
             Add(TokenKind.Mark, end + 1, ",");
         }
+    }
+
+    // Points, commas and what can't be seen belong to a number only before a digit; so does the first of two points.
+    private (int End, bool IsHidden) NumberEnd()
+    {
+        var end = _at + (Now == '-' ? 1 : 0);
+        var isHidden = false;
+        while (end < _text.Length)
+        {
+            var next = end + 1 < _text.Length ? _text[end + 1] : '\0';
+            var isUnseen = Characters.IsInvisible(_text[end]) && char.IsAsciiDigit(next);
+            var isPoint = _text[end] is '.' or ',' && char.IsAsciiDigit(next);
+            var isFirstOfTwo = _text[end] == '.' && next == '.';
+            if (!char.IsAsciiDigit(_text[end]) && !isUnseen && !isPoint && !isFirstOfTwo)
+            {
+                break;
+            }
+
+            isHidden |= isUnseen;
+            end++;
+        }
+
+        return (Exponent(end), isHidden);
     }
 
     private int Exponent(int end)
@@ -157,34 +164,20 @@ internal sealed class Lexer
 
     private void Word()
     {
-        var glued = AfterNumber;
+        var isUnit = AfterNumber;
         var end = _at;
         var lower = new StringBuilder();
-        while (end < _text.Length)
+        while (end < _text.Length && GoesOn(end, isUnit))
         {
-            var here = _text[end];
-            var next = end + 1 < _text.Length ? _text[end + 1] : '\0';
-            var joins = here is '-' or '_' && char.IsLetterOrDigit(next) && !glued;
-            if (char.IsLetter(here) || (char.IsAsciiDigit(here) && !glued) || joins)
+            if (char.IsLetterOrDigit(_text[end]) || _text[end] is '-' or '_')
             {
-                // The x of 30cmx40cm ends the unit.
-                if (glued && here is 'x' or 'X' && char.IsAsciiDigit(next) && end > _at)
-                {
-                    break;
-                }
-
-                lower.Append(char.ToLowerInvariant(here));
-            }
-            else if (!(here == '\'' && lower.Length > 0 && char.IsLetter(next) && !glued) && !Characters.IsInvisible(here))
-            {
-                break;
+                lower.Append(char.ToLowerInvariant(_text[end]));
             }
 
             end++;
         }
 
-        // cm2 and cm²: an area's unit.
-        if (end < _text.Length && (_text[end] == '²' || (glued && _text[end] == '2')) && (end + 1 == _text.Length || !char.IsLetterOrDigit(_text[end + 1])))
+        if (EndsInSquare(end, isUnit))
         {
             lower.Append('2');
             end++;
@@ -199,6 +192,29 @@ internal sealed class Lexer
         {
             Add(TokenKind.Word, end, word);
         }
+    }
+
+    // A word that touches a number is its unit: letters only, up to the x of 30cmx40cm.
+    private bool GoesOn(int at, bool isUnit)
+    {
+        var here = _text[at];
+        var next = at + 1 < _text.Length ? _text[at + 1] : '\0';
+        return here switch
+        {
+            'x' or 'X' when isUnit && at > _at && char.IsAsciiDigit(next) => false,
+            '-' or '_' => !isUnit && char.IsLetterOrDigit(next),
+            '\'' => !isUnit && at > _at && char.IsLetter(next),
+            _ when char.IsLetter(here) => true,
+            _ when char.IsAsciiDigit(here) => !isUnit,
+            _ => Characters.IsInvisible(here),
+        };
+    }
+
+    // cm2 and cm²: an area's unit.
+    private bool EndsInSquare(int end, bool isUnit)
+    {
+        var isSquare = end < _text.Length && (_text[end] == '²' || (isUnit && _text[end] == '2'));
+        return isSquare && (end + 1 == _text.Length || !char.IsLetterOrDigit(_text[end + 1]));
     }
 
     private void Add(TokenKind kind, int end, string lower, double value = 0, NumberFlaw flaw = NumberFlaw.None)

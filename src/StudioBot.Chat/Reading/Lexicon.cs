@@ -20,6 +20,7 @@ internal sealed class Lexicon
     public string? Nearest(string word)
     {
         var nearest = Reading.Nearest.All(word, _words, Reading.Nearest.Reach(word));
-        return nearest.Count > 0 && nearest.All(one => Vocabulary.Stem(one) == Vocabulary.Stem(nearest[0])) ? nearest[0] : null;
+        var stems = nearest.Select(Vocabulary.Stem).Distinct();
+        return stems.Count() == 1 ? nearest[0] : null;
     }
 }

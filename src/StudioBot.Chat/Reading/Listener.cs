@@ -22,14 +22,15 @@ internal sealed class Listener(Catalogue catalogue)
 
         var context = new ReadingContext(vocabulary, turn.Who, turn.Local, catalogue.Words);
         var message = new Message(addressed.Words.Trim(), context, catalogue);
-        return new Sentence(message, catalogue, addressed.IsSlash).Hear() ?? Unknown(addressed.Words);
+        return new Sentence(message, addressed.IsSlash).Hear() ?? Unknown(addressed.Words);
     }
 
     private Heard.Unread Unknown(string words)
     {
         var first = words.Trim().Split(' ', '\n')[0].TrimStart('/');
-        var isGuess = first.Length < 3 || Fillers.Holds(first.ToLowerInvariant()) || Fillers.OpensQuestion(first.ToLowerInvariant());
-        var nearest = isGuess ? [] : Nearest.All(first.ToLowerInvariant(), catalogue.Words, 2);
+        var lower = first.ToLowerInvariant();
+        var isGuess = lower.Length < 3 || Fillers.Holds(lower) || Fillers.OpensQuestion(lower);
+        var nearest = isGuess ? [] : Nearest.All(lower, catalogue.Words, 2);
         var example = nearest.Count > 0 ? catalogue.Of(nearest[0])[0].Sheet.Examples[0] : "help";
         return new Heard.Unread("", first.Length > 0
             ? new Misread(PhraseDraft.Short(first), "begins nothing that is known here", example)

@@ -5,7 +5,8 @@ public sealed class Phrase
 {
     private readonly Dictionary<Slot, object> _values = [];
 
-    internal Phrase(Command form, string typed, ReadingContext context) => (Form, Typed, Context) = (form, typed, context);
+    internal Phrase(Command form, string typed, ReadingContext context) =>
+        (Form, Typed, Context) = (form, typed, context);
 
     /// <summary>The form whose slots are filled.</summary>
     public Command Form { get; }

@@ -1,7 +1,8 @@
 namespace StudioBot.Chat.Reading;
 
 /// <summary>A phrase while it is being read: what is taken, what is half put together, what is wrong.</summary>
-internal sealed class PhraseDraft(Command form, string text, string typed, IReadOnlyList<Atom> atoms, ReadingContext context)
+internal sealed class PhraseDraft(
+    Command form, string text, string typed, IReadOnlyList<Atom> atoms, ReadingContext context)
 {
     // The longest word that an error repeats whole.
     private const int Shown = 40;

@@ -6,25 +6,20 @@ namespace StudioBot.Chat.Reading;
 /// </summary>
 internal static class PhraseReader
 {
-    /// <summary>The draft of a phrase: without slips it can be answered or booked, with doubts it must be agreed to first.</summary>
+    /// <summary>
+    /// The draft of a phrase: without slips it can be answered or booked, with doubts it must be agreed to first.
+    /// </summary>
     /// <param name="form">The form whose slots are to be filled.</param>
     /// <param name="text">The whole message as typed, in which the atoms keep their places.</param>
     /// <param name="typed">The part of it that belongs to this phrase.</param>
     /// <param name="atoms">What stands behind the command word.</param>
     /// <param name="context">Names, person and time.</param>
-    public static PhraseDraft Read(Command form, string text, string typed, IReadOnlyList<Atom> atoms, ReadingContext context)
+    public static PhraseDraft Read(
+        Command form, string text, string typed, IReadOnlyList<Atom> atoms, ReadingContext context)
     {
         var (spelt, corrected) = Speller.Correct(atoms, form, context.Vocabulary);
         var draft = new PhraseDraft(form, text, typed, spelt, context);
-        foreach (var (wrong, right) in corrected)
-        {
-            draft.Said.NoteList.Add($"“{wrong.Lower}” taken as {right}");
-            if (form.Records)
-            {
-                draft.Doubts.Add(new Slip(wrong.Start, text[wrong.Start..wrong.End], $"is not a word here; {right} is the nearest"));
-            }
-        }
-
+        Note(draft, text, corrected);
         Fill(draft);
         foreach (var slot in form.Sheet.Takes)
         {
@@ -33,12 +28,26 @@ internal static class PhraseReader
 
         Leftovers.Explain(draft);
         Required(draft);
-        if (draft.Slips.Count == 0 && form.Check(draft.Said) is { } wrongWhole)
+        if (draft.Slips.Count == 0 && form.Check(draft.Said) is { } wrong)
         {
-            draft.Slips.Add(new Slip(0, wrongWhole.Word, wrongWhole.Why, wrongWhole.Try));
+            draft.Slips.Add(new Slip(0, wrong.Word, wrong.Why, wrong.Try));
         }
 
         return draft;
+    }
+
+    // A question is answered as corrected and says so; a record waits for its author.
+    private static void Note(PhraseDraft draft, string text, List<(Atom Wrong, string Right)> corrected)
+    {
+        foreach (var (wrong, right) in corrected)
+        {
+            draft.Said.NoteList.Add($"“{wrong.Lower}” taken as {right}");
+            if (draft.Form.Records)
+            {
+                var word = text[wrong.Start..wrong.End];
+                draft.Doubts.Add(new Slip(wrong.Start, word, $"is not a word here; {right} is the nearest"));
+            }
+        }
     }
 
     private static void Fill(PhraseDraft draft)
@@ -67,7 +76,7 @@ internal static class PhraseReader
     }
 
     private static string FlawedWord(PhraseDraft draft, int at) =>
-        draft.Atoms[at].Flaw is NumberFlaw.NotANumber && draft.Atoms[at].Kind == AtomKind.Number ? draft.Chunk(at) : draft.Typed(at);
+        draft.Atoms[at] is { Kind: AtomKind.Number, Flaw: NumberFlaw.NotANumber } ? draft.Chunk(at) : draft.Typed(at);
 
     private static void Required(PhraseDraft draft)
     {

@@ -5,7 +5,8 @@ namespace StudioBot.Chat.Reading;
 /// <param name="Who">Who wrote it.</param>
 /// <param name="Local">When, in studio time.</param>
 /// <param name="CommandWords">All command words, which no remark may hold.</param>
-internal sealed record ReadingContext(Vocabulary Vocabulary, Speaker Who, DateTime Local, IReadOnlySet<string> CommandWords)
+internal sealed record ReadingContext(
+    Vocabulary Vocabulary, Speaker Who, DateTime Local, IReadOnlySet<string> CommandWords)
 {
     /// <summary>Whether this material is counted in pieces.</summary>
     public bool IsCounted(string material) => Vocabulary.Counted.Contains(material);

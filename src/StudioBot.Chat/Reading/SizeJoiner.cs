@@ -7,7 +7,7 @@ namespace StudioBot.Chat.Reading;
 internal static class SizeJoiner
 {
     private static readonly HashSet<string> Plurals =
-        [.. "panels tiles rounds squares discs discos coasters canvases boards ovals hexagons pieces".Split(' ')];
+        [.. "panels tiles rounds squares discs coasters canvases boards ovals hexagons pieces".Split(' ')];
 
     /// <summary>The atoms with rectangles joined.</summary>
     public static List<Atom> Join(List<Atom> atoms)
@@ -38,14 +38,19 @@ internal static class SizeJoiner
             return false;
         }
 
-        var isPlural = atoms.Skip(at + 3).Take(2).Any(atom => atom.Kind == AtomKind.Word && Plurals.Contains(atom.Lower));
+        var isPlural = atoms.Skip(at + 3).Take(2)
+            .Any(atom => atom.Kind == AtomKind.Word && Plurals.Contains(atom.Lower));
         if (second.IsNumber)
         {
             return first.Value < 5 && isPlural;
         }
 
-        var isSpaced = !atoms[at + 1].Glued && second.Glued is false && second.Unit!.Name is "cm" or "mm" && first.Value <= 12
-            && second.Lower.IndexOf(' ', StringComparison.Ordinal) < 0;
+        // 6 x 10cm: the blanks around the x part what those within 10cm do not.
+        var isSpaced = first.Value <= 12
+            && !atoms[at + 1].Glued
+            && !second.Glued
+            && second.Unit!.Name is "cm" or "mm"
+            && !second.Lower.Contains(' ', StringComparison.Ordinal);
         return (isPlural && first.Value <= second.Typed) || isSpaced;
     }
 

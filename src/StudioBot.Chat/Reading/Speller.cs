@@ -6,6 +6,8 @@ internal static class Speller
     // Nobody slips in more words than this and still means a command.
     private const int MostTried = 16;
 
+    private const int LongestName = 4;
+
     /// <summary>The atoms with slips corrected, and what was corrected to what.</summary>
     public static (List<Atom> Atoms, List<(Atom Wrong, string Right)> Corrected) Correct(
         IReadOnlyList<Atom> atoms, Command form, Vocabulary vocabulary)
@@ -17,8 +19,7 @@ internal static class Speller
         for (var i = 0; i < result.Count && tried < MostTried; i++)
         {
             var word = result[i].Lower;
-            if (result[i].Kind != AtomKind.Word || word.Length is < 3 or > 30 || Fillers.Holds(word) || Fillers.IsVague(word)
-                || lexicon.Holds(word) || UnitWords.Of(word) is not null)
+            if (result[i].Kind != AtomKind.Word || !MayBeMisspelt(word) || lexicon.Holds(word))
             {
                 continue;
             }
@@ -34,23 +35,29 @@ internal static class Speller
         return (result, corrected);
     }
 
+    private static bool MayBeMisspelt(string word) => word.Length is >= 3 and <= 30
+        && !Fillers.Holds(word)
+        && !Fillers.IsVague(word)
+        && UnitWords.Of(word) is null;
+
     // A corrected word may complete a name of several words: lamp blck.
     private static void Replace(List<Atom> atoms, int at, string right, Vocabulary vocabulary)
     {
         var wrong = atoms[at];
         for (var first = Math.Max(0, at - 2); first <= at; first++)
         {
-            List<string> words = [];
-            for (var i = first; i < atoms.Count && i < first + 4 && atoms[i].Kind is AtomKind.Word or AtomKind.Name; i++)
-            {
-                words.Add(i == at ? right : atoms[i].Lower);
-            }
-
+            var words = atoms.Take(first + LongestName)
+                .Select((atom, i) => (atom.Kind, Lower: i == at ? right : atom.Lower))
+                .Skip(first)
+                .TakeWhile(word => word.Kind is AtomKind.Word or AtomKind.Name)
+                .Select(word => word.Lower)
+                .ToList();
             var (names, length) = vocabulary.Match(words);
             if (length > 0 && first + length > at && words.Count > at - first)
             {
                 var last = atoms[first + length - 1];
-                atoms[first] = new Atom(AtomKind.Name, atoms[first].Start, last.End, string.Join(' ', words.Take(length))) { Names = names };
+                var name = string.Join(' ', words.Take(length));
+                atoms[first] = new Atom(AtomKind.Name, atoms[first].Start, last.End, name) { Names = names };
                 atoms.RemoveRange(first + 1, length - 1);
                 return;
             }

@@ -24,12 +24,17 @@ internal static class StudioWords
             view.Pieces.All().Select(piece => piece.Number),
             view.Batches.All().Select(batch => batch.Number),
             view.Rooms.Shelves().Select(shelf => shelf.Label),
-            studio.Practice.Faults.Select(fault => new FaultWords(
-                fault.Name,
-                [.. fault.Words.Append(fault.Name).Select(words => words.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries))])),
+            studio.Practice.Faults.Select(fault =>
+                new FaultWords(fault.Name, [.. fault.Words.Append(fault.Name).Select(Words)])),
             materials.Where(material => material.Form == MaterialForm.Counted).Select(material => material.Name),
-            materials.Where(material => material.Form is not (MaterialForm.Counted or MaterialForm.Powder)).Select(material => material.Name));
+            materials.Where(IsPoured).Select(material => material.Name));
     }
+
+    private static string[] Words(string phrase) =>
+        phrase.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    private static bool IsPoured(Material material) =>
+        material.Form is not (MaterialForm.Counted or MaterialForm.Powder);
 
     // What the trade calls a material too, where the studio has it and calls nothing else so.
     private static IEnumerable<(string Word, Named Named)> OtherNames(Studio studio, IReadOnlyList<Material> materials)

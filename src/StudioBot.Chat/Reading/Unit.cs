@@ -6,6 +6,8 @@ namespace StudioBot.Chat.Reading;
 /// <param name="Name">Its short name.</param>
 internal sealed record Unit(Measure Measure, double Factor, string Name)
 {
-    /// <summary>Spoons, scoops and drops: fine for paint, not for resin, and no mass of a powder by themselves.</summary>
+    /// <summary>
+    /// Spoons, scoops and drops: fine for paint, not for resin, and no mass of a powder by themselves.
+    /// </summary>
     public bool IsSpoon => Name is "tsp" or "tbsp" or "scoop" or "drop" or "spoon";
 }

@@ -5,7 +5,7 @@ namespace StudioBot.Chat.Recording;
 /// <summary><c>batch 13 added 30 ml thinner</c>: what was added to a batch.</summary>
 internal sealed class BatchAmend() : Unopened(records: true)
 {
-    private static readonly ChoiceSlot Added = new("", "what was added", new Dictionary<string, string> { ["added"] = "added", ["add"] = "added" }) { IsRequired = true };
+    private static readonly ChoiceSlot Added = new("", "what was added", ["added", "add"]) { IsRequired = true };
     private static readonly ItemsSlot Items = new() { IsRequired = true };
     private static readonly BatchSlot Batch = new() { TakesBare = true, IsRequired = true };
 

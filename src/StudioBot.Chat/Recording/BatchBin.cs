@@ -5,7 +5,7 @@ namespace StudioBot.Chat.Recording;
 /// <summary><c>batch 13 bin sour</c>: a batch thrown away.</summary>
 internal sealed class BatchBin() : Unopened(records: true)
 {
-    private static readonly ChoiceSlot Bin = new("", "bin", new Dictionary<string, string> { ["bin"] = "bin", ["binned"] = "bin" }) { IsRequired = true };
+    private static readonly ChoiceSlot Bin = new("", "bin", ["bin", "binned"]) { IsRequired = true };
     private static readonly BatchSlot Batch = new() { TakesBare = true, IsRequired = true };
     private static readonly TextSlot Why = new("a reason", "sour") { After = Bin };
 

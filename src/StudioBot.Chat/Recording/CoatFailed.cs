@@ -6,7 +6,7 @@ namespace StudioBot.Chat.Recording;
 /// <summary><c>coat 18 failed fisheyes</c>: a coat that went wrong.</summary>
 internal sealed class CoatFailed() : Unopened(records: true)
 {
-    private static readonly ChoiceSlot Failed = new("", "failed", new Dictionary<string, string> { ["failed"] = "failed", ["fail"] = "failed" }) { IsRequired = true };
+    private static readonly ChoiceSlot Failed = new("", "failed", ["failed", "fail"]) { IsRequired = true };
     private static readonly PiecesSlot Pieces = new() { IsRequired = true, Most = 30 };
     private static readonly TextSlot Fault = new("what is wrong", "fisheyes") { After = Failed };
 

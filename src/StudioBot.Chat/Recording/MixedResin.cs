@@ -20,7 +20,8 @@ internal static class MixedResin
         {
             (Amount.ByVolume volume, { By: RatioBy.Volume }) =>
                 [new("answer_parts_ml", Joined(Parts.Of(ratio, volume.Volume).Select(part => part.Millilitres)))],
-            (Amount.ByMass mass, { By: RatioBy.Mass }) => [new("answer_parts_g", Joined(Parts.Of(ratio, mass.Mass).Select(part => part.Grams)))],
+            (Amount.ByMass mass, { By: RatioBy.Mass }) =>
+                [new("answer_parts_g", Joined(Parts.Of(ratio, mass.Mass).Select(part => part.Grams)))],
             _ => [],
         };
     }

@@ -6,7 +6,12 @@ namespace StudioBot.Chat.Recording;
 internal sealed class NoteCommand() : Unopened(records: true)
 {
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
-    private static readonly TextSlot Text = new("the words", "big cells lower left") { After = Piece, IsRequired = true, KeepsQuestions = true };
+    private static readonly TextSlot Text = new("the words", "big cells lower left")
+    {
+        After = Piece,
+        IsRequired = true,
+        KeepsQuestions = true,
+    };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

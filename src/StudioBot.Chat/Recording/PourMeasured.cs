@@ -7,9 +7,27 @@ namespace StudioBot.Chat.Recording;
 internal sealed class PourMeasured() : Unopened(records: true)
 {
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
-    private static readonly AmountSlot Left = new("what was left", "left 40") { Lead = "left", Bare = Measure.Volume, Only = Measure.Volume, Key = "left", MayBeNothing = true };
-    private static readonly AmountSlot Caught = new("what was caught", "caught 55") { Lead = "caught", Bare = Measure.Volume, Only = Measure.Volume, Key = "caught", MayBeNothing = true };
-    private static readonly AmountSlot Mixed = new("what was mixed", "318 ml") { IsRequired = true, Only = Measure.Volume };
+    private static readonly AmountSlot Left = new("what was left", "left 40")
+    {
+        Lead = "left",
+        Bare = Measure.Volume,
+        Only = Measure.Volume,
+        Key = "left",
+        MayBeNothing = true,
+    };
+    private static readonly AmountSlot Caught = new("what was caught", "caught 55")
+    {
+        Lead = "caught",
+        Bare = Measure.Volume,
+        Only = Measure.Volume,
+        Key = "caught",
+        MayBeNothing = true,
+    };
+    private static readonly AmountSlot Mixed = new("what was mixed", "318 ml")
+    {
+        IsRequired = true,
+        Only = Measure.Volume,
+    };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

@@ -7,7 +7,11 @@ namespace StudioBot.Chat.Recording;
 internal sealed class ShelfRoom() : Unopened(records: true)
 {
     private static readonly ShelfSlot Shelf = new() { IsRequired = true };
-    private static readonly NameSlot InRoom = new(NameKind.Room, "room", "a room", "cupboard") { IsRequired = true, Leads = ["in"] };
+    private static readonly NameSlot InRoom = new(NameKind.Room, "room", "a room", "cupboard")
+    {
+        IsRequired = true,
+        Leads = ["in"],
+    };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

@@ -6,8 +6,18 @@ namespace StudioBot.Chat.Recording;
 /// <summary><c>sold 17 85</c>: a piece sold.</summary>
 internal sealed class SoldCommand() : Unopened(records: true)
 {
-    private static readonly PiecesSlot Pieces = new() { IsRequired = true, Most = 10, LeavesLast = true, Doubts = pieces => pieces.Count > 1 ? "is one of several pieces sold for one sum" : null };
-    private static readonly NumberSlot Share = new(Measure.Percent, "share_pct", "a share", "40%") { Unit = "%", Most = 100 };
+    private static readonly PiecesSlot Pieces = new()
+    {
+        IsRequired = true,
+        Most = 10,
+        LeavesLast = true,
+        Doubts = pieces => pieces.Count > 1 ? "is one of several pieces sold for one sum" : null,
+    };
+    private static readonly NumberSlot Share = new(Measure.Percent, "share_pct", "a share", "40%")
+    {
+        Unit = "%",
+        Most = 100,
+    };
     private static readonly MoneySlot Price = new();
 
     /// <inheritdoc/>

@@ -6,7 +6,7 @@ namespace StudioBot.Chat.Recording;
 /// <summary><c>weigh 17 318.4 g</c>: a weighing.</summary>
 internal sealed class WeighCommand() : Unopened(records: true)
 {
-    private static readonly ChoiceSlot Bare = new("", "bare", new Dictionary<string, string> { ["bare"] = "bare", ["empty"] = "bare" });
+    private static readonly ChoiceSlot Bare = new("", "bare", ["bare", "empty"]);
     private static readonly WeighingsSlot Weighings = new() { IsRequired = true };
 
     /// <inheritdoc/>

@@ -6,7 +6,7 @@ namespace StudioBot.Chat.Sharing;
 /// <summary><c>count white 430 ml</c>: a stocktake.</summary>
 internal sealed class CountCommand() : Unopened(records: true)
 {
-    private static readonly ChoiceSlot Gross = new("", "gross", new Dictionary<string, string> { ["gross"] = "gross" });
+    private static readonly ChoiceSlot Gross = new("", "gross", ["gross"]);
     private static readonly ItemsSlot Items = new() { IsRequired = true, MayBeNothing = true };
 
     /// <inheritdoc/>

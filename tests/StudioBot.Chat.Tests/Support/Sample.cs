@@ -17,12 +17,16 @@ internal static class Sample
     /// <summary>Wednesday of week 48, ten in the morning.</summary>
     public static readonly DateTime Now = new(2026, 11, 25, 10, 0, 0, DateTimeKind.Unspecified);
 
-    public static Turn Turn(string words, ChatKind chat = ChatKind.Private) => new(words, chat, new Speaker("Mira", IsSteward: true), Now);
+    public static Turn Turn(string words, ChatKind chat = ChatKind.Private) =>
+        new(words, chat, new Speaker("Mira", IsSteward: true), Now);
 
-    public static HeardLine Hear(string words, ChatKind chat = ChatKind.Private) =>
-        HeardLine.From(Conversation.Hear(Turn(words, chat), Studio));
+    public static Heard Listen(string words, ChatKind chat = ChatKind.Private) =>
+        Conversation.Hear(Turn(words, chat), Studio);
 
-    public static Reply? Answer(string words, ChatKind chat = ChatKind.Private) => Conversation.Answer(Turn(words, chat), Studio);
+    public static HeardLine Hear(string words, ChatKind chat = ChatKind.Private) => HeardLine.From(Listen(words, chat));
+
+    public static Reply? Answer(string words, ChatKind chat = ChatKind.Private) =>
+        Conversation.Answer(Turn(words, chat), Studio);
 
     private static Craft.Practice.TradePractice Practice =>
         TradeSettings.Load(Path.Combine(AppContext.BaseDirectory, "config")) is TradeReading.Read read

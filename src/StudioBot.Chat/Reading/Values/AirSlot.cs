@@ -38,12 +38,7 @@ internal sealed class AirSlot() : Slot<AirWords>("a temperature and a humidity",
             return 1;
         }
 
-        if (TakesBare && atom.IsNumber && !atom.IsHashed)
-        {
-            return air.Air is null ? TakeDegrees(draft, air, at, atom.Value, "deg") : air.Humidity is null ? TakeHumidity(draft, air, at) : 0;
-        }
-
-        return 0;
+        return TakesBare && atom is { IsNumber: true, IsHashed: false } ? TakeFigure(draft, air, at) : 0;
     }
 
     internal override void Finish(PhraseDraft draft)
@@ -113,6 +108,14 @@ internal sealed class AirSlot() : Slot<AirWords>("a temperature and a humidity",
         return string.Join(' ', words);
     }
 
+    // The first bare number is degrees, the second percent.
+    private static int TakeFigure(PhraseDraft draft, Draft air, int at) => air switch
+    {
+        { Air: null } => TakeDegrees(draft, air, at, draft.Atoms[at].Value, "deg"),
+        { Humidity: null } => TakeHumidity(draft, air, at),
+        _ => 0,
+    };
+
     private static int TakeDegrees(PhraseDraft draft, Draft air, int at, double degrees, string unit)
     {
         var isFahrenheit = unit == "f" || (unit == "deg" && draft.Context.Who.Units == UnitSystem.Us);
@@ -123,8 +126,8 @@ internal sealed class AirSlot() : Slot<AirWords>("a temperature and a humidity",
         }
         else if (celsius is < Coldest or > Hottest)
         {
-            var swapped = draft.At(at + 1) is { } next && next.Measures(Measure.Percent) ? ": are the two swapped?" : "";
-            draft.Slip(at, 1, "is no temperature of a studio" + swapped);
+            var isSwapped = draft.At(at + 1)?.Measures(Measure.Percent) == true;
+            draft.Slip(at, 1, "is no temperature of a studio" + (isSwapped ? ": are the two swapped?" : ""));
         }
         else
         {

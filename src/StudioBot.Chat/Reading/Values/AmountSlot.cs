@@ -46,7 +46,9 @@ internal sealed class AmountSlot(string what, string example) : Slot<Amount>(wha
             return lead + 1;
         }
 
-        return Bare is { } bare && draft.At(at + lead) is { IsNumber: true, IsHashed: false } number && (Lead is not null || IsBare(draft, at + lead + 1))
+        return Bare is { } bare
+            && draft.At(at + lead) is { IsNumber: true, IsHashed: false } number
+            && (Lead is not null || IsBare(draft, at + lead + 1))
             ? lead + Put(draft, at + lead, Of(bare, number.Value), 1)
             : 0;
     }
@@ -68,7 +70,9 @@ internal sealed class AmountSlot(string what, string example) : Slot<Amount>(wha
 
     // A bare number before an unknown word may carry a unit we do not know.
     private static bool IsBare(PhraseDraft draft, int at) =>
-        draft.At(at) is not { Kind: AtomKind.Word } word || Fillers.Holds(word.Lower) || draft.Context.CommandWords.Contains(word.Lower);
+        draft.At(at) is not { Kind: AtomKind.Word } word
+        || Fillers.Holds(word.Lower)
+        || draft.Context.CommandWords.Contains(word.Lower);
 
     private int Put(PhraseDraft draft, int at, Amount amount, int taken)
     {

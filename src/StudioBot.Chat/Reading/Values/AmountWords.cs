@@ -16,20 +16,26 @@ internal static class AmountWords
     /// <summary>What these measures are called.</summary>
     public static readonly IReadOnlyCollection<Measure> Measures = [Measure.Volume, Measure.Mass];
 
-    /// <summary>The amount that begins here, summed over neighbours of one kind (1 L 2 dl), and its atoms; none where none does.</summary>
+    /// <summary>
+    /// The amount that begins here, summed over neighbours of one kind (1 L 2 dl), and its atoms; none where none does.
+    /// </summary>
     /// <param name="draft">The phrase.</param>
     /// <param name="at">Where.</param>
     /// <param name="isLiquid">Whether an ounce is of a liquid, as far as is known.</param>
     public static (Amount Amount, int Taken)? Read(PhraseDraft draft, int at, bool isLiquid = false)
     {
-        if (draft.At(at) is not { } first || Flaws.In(draft, at) is not null || One(draft, first, isLiquid) is not { } amount)
+        if (draft.At(at) is not { } first
+            || Flaws.In(draft, at) is not null
+            || One(draft, first, isLiquid) is not { } amount)
         {
             return null;
         }
 
         var taken = 1;
-        while (draft.At(at + taken) is { } next && Flaws.In(draft, at + taken) is null && next.Unit?.Factor < first.Unit!.Factor
-            && next.Unit.Measure == first.Unit.Measure && One(draft, next, isLiquid) is { } more)
+        while (draft.At(at + taken) is { } next
+            && IsSmaller(next.Unit, first.Unit!)
+            && Flaws.In(draft, at + taken) is null
+            && One(draft, next, isLiquid) is { } more)
         {
             amount = Sum(amount, more);
             taken++;
@@ -76,15 +82,17 @@ internal static class AmountWords
     /// <summary>By its key: <c>volume_ml</c>, <c>mass_g</c>, <c>pieces</c>.</summary>
     public static Meaning Mean(Amount amount, string what = "")
     {
-        var front = what.Length > 0 ? what + "_" : "";
         return amount switch
         {
-            Amount.ByVolume volume => new(front.Length > 0 ? front + "ml" : "volume_ml", Figures.Of(volume.Volume.Millilitres)),
-            Amount.ByMass mass => new(front.Length > 0 ? front + "g" : "mass_g", Figures.Of(mass.Mass.Grams)),
-            Amount.ByCount count => new(front + "pieces", Figures.Of(count.Count)),
+            Amount.ByVolume volume => new(Key(what, "volume", "ml"), Figures.Of(volume.Volume.Millilitres)),
+            Amount.ByMass mass => new(Key(what, "mass", "g"), Figures.Of(mass.Mass.Grams)),
+            Amount.ByCount count => new(what.Length > 0 ? what + "_pieces" : "pieces", Figures.Of(count.Count)),
             _ => new("", ""),
         };
     }
+
+    private static string Key(string what, string otherwise, string unit) =>
+        $"{(what.Length > 0 ? what : otherwise)}_{unit}";
 
     /// <summary>So many times as much.</summary>
     public static Amount Times(Amount amount, int times) => amount switch
@@ -94,6 +102,9 @@ internal static class AmountWords
         Amount.ByCount count => new Amount.ByCount(count.Count * times),
         _ => amount,
     };
+
+    private static bool IsSmaller(Unit? unit, Unit first) =>
+        unit is not null && unit.Measure == first.Measure && unit.Factor < first.Factor;
 
     private static Amount? One(PhraseDraft draft, Atom atom, bool isLiquid)
     {

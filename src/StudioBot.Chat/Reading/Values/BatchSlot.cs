@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace StudioBot.Chat.Reading.Values;
 
 /// <summary>The number of a batch: <c>batch 12</c>, <c>b12</c>.</summary>
@@ -16,15 +18,18 @@ internal sealed class BatchSlot() : Slot<int>("a batch's number", "batch 12")
         }
 
         var atom = draft.Atoms[at];
-        if (atom.Kind == AtomKind.Word && atom.Lower.Length is > 1 and < 8 && atom.Lower[0] == 'b' && int.TryParse(atom.Lower[1..], out var glued)
-            && (draft.Vocabulary.Batches.Contains(glued) || !TakesBare))
+        if (Glued(atom) is { } glued && (draft.Vocabulary.Batches.Contains(glued) || !TakesBare))
         {
-            return draft.Vocabulary.Shelves.Contains(atom.Lower) && !draft.Vocabulary.Batches.Contains(glued) ? 0 : Put(draft, at, 1, glued);
+            // B3 is a shelf as well: a batch only where there is one.
+            var isShelf = draft.Vocabulary.Shelves.Contains(atom.Lower) && !draft.Vocabulary.Batches.Contains(glued);
+            return isShelf ? 0 : Put(draft, at, 1, glued);
         }
 
         var lead = atom.IsWord("batch", "from") && draft.At(at + 1) is { IsNumber: true } ? 1 : 0;
         lead += lead == 1 && draft.At(at + 1)!.IsMark("#") ? 1 : 0;
-        if (draft.At(at + lead) is not { IsNumber: true } number || Flaws.In(draft, at + lead) is not null || (lead == 0 && !TakesBare))
+        if (draft.At(at + lead) is not { IsNumber: true } number
+            || Flaws.In(draft, at + lead) is not null
+            || (lead == 0 && !TakesBare))
         {
             return 0;
         }
@@ -35,6 +40,12 @@ internal sealed class BatchSlot() : Slot<int>("a batch's number", "batch 12")
     internal override IEnumerable<Meaning> Means(int value) => [new("batch", Figures.Of(value))];
 
     internal override string Say(int value) => TakesBare ? Figures.Of(value) : $"batch {value}";
+
+    // b12.
+    private static int? Glued(Atom atom) => atom is { Kind: AtomKind.Word, Lower: ['b', _, ..] and { Length: < 8 } }
+        && int.TryParse(atom.Lower[1..], NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : null;
 
     private int Put(PhraseDraft draft, int at, int taken, int number)
     {

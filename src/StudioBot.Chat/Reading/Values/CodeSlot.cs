@@ -5,7 +5,9 @@ internal sealed class CodeSlot() : Slot<string>("the code", "ABC123")
 {
     internal override int Take(PhraseDraft draft, int at)
     {
-        if (draft.Said.Has(this) || draft.At(at) is not { Kind: AtomKind.Word or AtomKind.Number } || draft.Chunk(at).Length is < 4 or > 64)
+        if (draft.Said.Has(this)
+            || draft.At(at) is not { Kind: AtomKind.Word or AtomKind.Number }
+            || draft.Chunk(at).Length is < 4 or > 64)
         {
             return 0;
         }

@@ -5,7 +5,8 @@ namespace StudioBot.Chat.Reading.Values;
 /// <param name="what">As an error says it.</param>
 /// <param name="nouns">What is counted; the first is the one that is shown.</param>
 /// <param name="most">The most that is still meant.</param>
-internal sealed class CountSlot(string key, string what, IReadOnlyList<string> nouns, int most) : Slot<int>(what, "2 " + nouns[0])
+internal sealed class CountSlot(string key, string what, IReadOnlyList<string> nouns, int most)
+    : Slot<int>(what, "2 " + nouns[0])
 {
     /// <summary>A word before a bare number that says what is counted: for eight, and nothing behind.</summary>
     public string? Lead { get; init; }

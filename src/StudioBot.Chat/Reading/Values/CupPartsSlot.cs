@@ -65,23 +65,36 @@ internal sealed class CupPartsSlot() : Slot<IReadOnlyList<CupPart>>("what is in 
         draft.Said.Put(this, parts.Parts);
     }
 
-    internal override IEnumerable<Meaning> Means(IReadOnlyList<CupPart> value) =>
-        Key.Length == 0 ? [] : [new(Key, string.Join('|', value.Select(part => $"{part.Name}:{AmountWords.Glued(part.Amount)}")))];
+    internal override IEnumerable<Meaning> Means(IReadOnlyList<CupPart> value)
+    {
+        if (Key.Length > 0)
+        {
+            var parts = value.Select(part => $"{part.Name}:{AmountWords.Glued(part.Amount)}");
+            yield return new(Key, string.Join('|', parts));
+        }
+    }
 
-    internal override string Say(IReadOnlyList<CupPart> value) =>
-        (Key == "have" ? "have " : "") + string.Join(' ', value.Select(part => $"{AmountWords.Say(part.Amount)} {part.Name}"));
+    internal override string Say(IReadOnlyList<CupPart> value)
+    {
+        var parts = string.Join(' ', value.Select(part => $"{AmountWords.Say(part.Amount)} {part.Name}"));
+        return Key == "have" ? "have " + parts : parts;
+    }
 
     // 120+60 ml.
     private static (Amount First, Amount Second)? Sum(PhraseDraft draft, int at)
     {
-        if (draft.At(at) is not { IsNumber: true, Value: > 0 } first || draft.At(at + 1)?.IsMark("+") != true || Read(draft, at + 2) is not { } second
-            || draft.At(at + 2) is not { Kind: AtomKind.Quantity })
+        if (draft.At(at) is not { IsNumber: true, Value: > 0 } first
+            || draft.At(at + 1)?.IsMark("+") != true
+            || draft.At(at + 2) is not { Kind: AtomKind.Quantity }
+            || Read(draft, at + 2) is not { } second)
         {
             return null;
         }
 
-        return (second.Amount is Amount.ByMass ? new Amount.ByMass(Mass.FromGrams(first.Value)) : new Amount.ByVolume(Volume.FromMillilitres(first.Value)),
-            second.Amount);
+        Amount alike = second.Amount is Amount.ByMass
+            ? new Amount.ByMass(Mass.FromGrams(first.Value))
+            : new Amount.ByVolume(Volume.FromMillilitres(first.Value));
+        return (alike, second.Amount);
     }
 
     private static (Amount Amount, int Taken)? Read(PhraseDraft draft, int at)

@@ -5,16 +5,22 @@ namespace StudioBot.Chat.Reading.Values;
 /// <summary>A flow cup with its seconds: <c>ford4 22 s</c>, <c>zahn #2 27 seconds</c>.</summary>
 internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
 {
+    // Longer than any cup drains; the curves refuse it long before.
+    private const double LongestSeconds = 1e6;
+
     private static readonly string[] Makes = ["ford", "iso", "zahn", "din"];
 
     /// <summary>Whether a word names a make of cup with its number.</summary>
     public static bool IsCup(string word) => word.Length > 3 && char.IsAsciiDigit(word[^1])
-        && Array.Exists(Makes, make => word.StartsWith(make, StringComparison.Ordinal));
+        && Make(word) is not null;
+
+    private static string? Make(string word) =>
+        Array.Find(Makes, make => word.StartsWith(make, StringComparison.Ordinal));
 
     internal override int Take(PhraseDraft draft, int at)
     {
         var atom = draft.Atoms[at];
-        if (draft.Said.Has(this) || atom.Kind != AtomKind.Word || Array.Find(Makes, make => atom.Lower.StartsWith(make, StringComparison.Ordinal)) is not { } named)
+        if (draft.Said.Has(this) || atom.Kind != AtomKind.Word || Make(atom.Lower) is not { } named)
         {
             return 0;
         }
@@ -40,16 +46,15 @@ internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
             return taken;
         }
 
-        TimeSpan? time = null;
-        if (draft.At(at + taken) is { } seconds && seconds.Measures(Measure.Time) && Flaws.In(draft, at + taken) is null)
-        {
-            time = TimeSpan.FromSeconds(Math.Min(seconds.Value, 1e6));
-            taken++;
-        }
-
+        var time = Drained(draft, at + taken);
         draft.Said.Put(this, new CupReading(cup, time));
-        return taken;
+        return time is null ? taken : taken + 1;
     }
+
+    private static TimeSpan? Drained(PhraseDraft draft, int at) =>
+        draft.At(at) is { } seconds && seconds.Measures(Measure.Time) && Flaws.In(draft, at) is null
+            ? TimeSpan.FromSeconds(Math.Min(seconds.Value, LongestSeconds))
+            : null;
 
     internal override IEnumerable<Meaning> Means(CupReading value)
     {

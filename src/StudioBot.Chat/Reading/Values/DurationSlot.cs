@@ -13,7 +13,10 @@ internal sealed class DurationSlot() : Slot<TimeSpan>("a time", "2 days")
     internal override int Take(PhraseDraft draft, int at)
     {
         var lead = draft.Atoms[at].IsWord("in") ? 1 : 0;
-        if (draft.Said.Has(this) || draft.At(at + lead) is not { } atom || !atom.Measures(Measure.Time) || Flaws.In(draft, at + lead) is not null)
+        if (draft.Said.Has(this)
+            || draft.At(at + lead) is not { } atom
+            || !atom.Measures(Measure.Time)
+            || Flaws.In(draft, at + lead) is not null)
         {
             return 0;
         }

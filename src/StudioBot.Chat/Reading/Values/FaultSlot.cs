@@ -1,12 +1,10 @@
 namespace StudioBot.Chat.Reading.Values;
 
-/// <summary>A fault of a piece in people's own words: <c>cracks</c>, <c>no cells</c>, <c>why is my resin sticky</c>.</summary>
+/// <summary>
+/// A fault of a piece in people's own words: <c>cracks</c>, <c>no cells</c>, <c>why is my resin sticky</c>.
+/// </summary>
 internal sealed class FaultSlot() : Slot<string>("a fault", "cracks")
 {
-    internal override bool NamesStrictly => true;
-
-    internal override IReadOnlyCollection<NameKind> NameKinds => [];
-
     internal override int Take(PhraseDraft draft, int at)
     {
         if (draft.Said.Has(this) || draft.Atoms[at].Kind is not (AtomKind.Word or AtomKind.Name))
@@ -14,7 +12,10 @@ internal sealed class FaultSlot() : Slot<string>("a fault", "cracks")
             return 0;
         }
 
-        var words = draft.Atoms.Where(atom => atom.Kind is AtomKind.Word or AtomKind.Name).SelectMany(atom => atom.Lower.Split(' ')).ToHashSet();
+        var words = draft.Atoms
+            .Where(atom => atom.Kind is AtomKind.Word or AtomKind.Name)
+            .SelectMany(atom => atom.Lower.Split(' '))
+            .ToHashSet();
         if (Best(draft.Vocabulary.Faults, words) is not { } fault)
         {
             return 0;
@@ -40,7 +41,8 @@ internal sealed class FaultSlot() : Slot<string>("a fault", "cracks")
     private static string? Best(IReadOnlyList<FaultWords> faults, HashSet<string> said)
     {
         var stems = said.Select(Stem).ToHashSet();
-        return faults.Select(fault => (fault.Name, Hits: fault.Phrases.Max(phrase => phrase.All(word => stems.Contains(Stem(word))) ? phrase.Count : 0)))
+        int Hits(IReadOnlyList<string> phrase) => phrase.All(word => stems.Contains(Stem(word))) ? phrase.Count : 0;
+        return faults.Select(fault => (fault.Name, Hits: fault.Phrases.Max(Hits)))
             .Where(fault => fault.Hits > 0)
             .OrderByDescending(fault => fault.Hits)
             .Select(fault => fault.Name)

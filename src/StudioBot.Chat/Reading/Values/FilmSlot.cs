@@ -3,7 +3,8 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Chat.Reading.Values;
 
 /// <summary>The film on the face: <c>3mm</c>, <c>film 1.4mm</c>.</summary>
-/// <param name="surface">The slot of the surface it lies on, where there is one: a length beside a size is a film.</param>
+/// <param name="surface">The slot of the surface it lies on, where there is one: a length beside a size is a film.
+/// </param>
 internal sealed class FilmSlot(SurfaceSlot? surface = null) : Slot<Length>("a film", "3mm")
 {
     private const double ThinnestMillimetres = 0.05;
@@ -28,8 +29,7 @@ internal sealed class FilmSlot(SurfaceSlot? surface = null) : Slot<Length>("a fi
         var tail = next is not null && next.IsWord("thick", "film", "layer") ? 1 : 0;
         var millimetres = atom.Value * 10;
         var isThin = atom.Unit!.Name == "mm" && millimetres <= ThickestMillimetres;
-        var isBesideSize = surface is not null && draft.Of<SurfaceDraft>(surface).Now is { Sizes.Count: > 0, Count: null or 1 }
-            && (next is null || !SurfaceWords.IsNoun(next.Lower));
+        var isBesideSize = HasSize(draft) && (next is null || !SurfaceWords.IsNoun(next.Lower));
         if (lead + tail == 0 && !isThin && !isBesideSize)
         {
             return 0;
@@ -46,6 +46,10 @@ internal sealed class FilmSlot(SurfaceSlot? surface = null) : Slot<Length>("a fi
 
         return lead + 1 + tail;
     }
+
+    // Of one piece: behind a count the length is the next group's size.
+    private bool HasSize(PhraseDraft draft) =>
+        surface is not null && draft.Of<SurfaceDraft>(surface).Now is { Sizes.Count: > 0, Count: null or 1 };
 
     internal override IEnumerable<Meaning> Means(Length value) => [new("film_mm", Figures.Of(value.Millimetres))];
 

@@ -5,7 +5,9 @@ internal sealed class HelpTopicSlot() : Slot<string>("a command", "resin")
 {
     internal override int Take(PhraseDraft draft, int at)
     {
-        if (draft.Said.Has(this) || draft.At(at) is not { Kind: AtomKind.Word or AtomKind.Name } word || !draft.Context.CommandWords.Contains(word.Lower))
+        if (draft.Said.Has(this)
+            || draft.At(at) is not { Kind: AtomKind.Word or AtomKind.Name } word
+            || !draft.Context.CommandWords.Contains(word.Lower))
         {
             return 0;
         }

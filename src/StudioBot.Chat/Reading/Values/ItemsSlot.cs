@@ -2,7 +2,9 @@ using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.Reading.Values;
 
-/// <summary>Amounts of materials: <c>20 ml white, 2 g blue mica</c>, <c>white 430 ml</c>, <c>2 x 1 L medium</c>, <c>8 cups</c>.</summary>
+/// <summary>
+/// Amounts of materials: <c>20 ml white, 2 g blue mica</c>, <c>white 430 ml</c>, <c>2 x 1 L medium</c>, <c>8 cups</c>.
+/// </summary>
 internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "20 ml white")
 {
     /// <summary>Whether nothing is a useful amount: a stocktake may find none.</summary>
@@ -20,44 +22,42 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
 
     internal override int Take(PhraseDraft draft, int at)
     {
-        var list = draft.Of<Draft>(this);
+        var list = draft.Of<ItemsDraft>(this);
         var atom = draft.Atoms[at];
         if (atom.NameOf(NameKind.Material) is { } name)
         {
-            return TakeName(draft, list, at, name.Name, 1);
+            list.TakeName(draft, at, name.Name, MayBeNothing);
+            return 1;
         }
 
-        if (atom.Kind is AtomKind.NewLine || (atom.Kind == AtomKind.Mark && atom.Lower is "," or "+" or "&" or ";") || atom.IsWord("and", "plus"))
+        if (IsBreak(atom))
         {
             list.Close(draft);
             return 0;
         }
 
-        if (PackCount(draft, at) is { } packs && AmountWords.Read(draft, at + packs.Taken, isLiquid: true) is { } pack)
+        if (Packs(draft, at) is { } packs)
         {
-            return TakeAmount(draft, list, at, packs.Taken + pack.Taken, pack.Amount, packs.Count);
+            list.TakeAmount(draft, at, packs.Taken, packs.Each, packs.Count, MayBeNothing);
+            return packs.Taken;
         }
 
         if (AmountWords.Read(draft, at, IsLiquid(draft, at)) is { } read)
         {
-            return TakeAmount(draft, list, at, read.Taken, read.Amount, 1);
+            list.TakeAmount(draft, at, read.Taken, read.Amount, 1, MayBeNothing);
+            return read.Taken;
         }
 
-        return Counted(draft, list, at) + Partial(draft, list, at);
+        return Counted(draft, list, at) is > 0 and var counted ? counted : Partial(draft, list, at);
     }
 
     internal override void Finish(PhraseDraft draft)
     {
-        var list = draft.Of<Draft>(this);
+        var list = draft.Of<ItemsDraft>(this);
         list.Close(draft);
-        if (draft.Slips.Count > 0 && list.Slip is not null && list.Slip.Start > draft.Slips[0].Start)
-        {
-            return;
-        }
-
         if (list.Slip is { } slip)
         {
-            draft.Slips.Insert(0, slip);
+            Explain(draft, slip);
         }
         else if (list.Items.Count > 0)
         {
@@ -69,7 +69,8 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
     {
         if (value.Items.Count > 1 || Key != "items")
         {
-            yield return new(Key, string.Join('|', value.Items.Select(item => $"{item.Material}:{AmountWords.Glued(item.Amount)}")));
+            var items = value.Items.Select(item => $"{item.Material}:{AmountWords.Glued(item.Amount)}");
+            yield return new(Key, string.Join('|', items));
             yield break;
         }
 
@@ -83,8 +84,11 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
         }
     }
 
-    internal override string Say(ItemList value) => string.Join(", ", value.Items.Select(item =>
-        item.Packs > 1 ? $"{item.Packs} x {AmountWords.Say(Each(item))} {item.Material}" : $"{AmountWords.Say(item.Amount)} {item.Material}"));
+    internal override string Say(ItemList value) => string.Join(", ", value.Items.Select(Say));
+
+    private static string Say(Item item) => item.Packs > 1
+        ? $"{item.Packs} x {AmountWords.Say(Each(item))} {item.Material}"
+        : $"{AmountWords.Say(item.Amount)} {item.Material}";
 
     private static Amount Each(Item item) => item.Amount switch
     {
@@ -94,258 +98,115 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
         _ => item.Amount,
     };
 
-    private int TakeName(PhraseDraft draft, Draft list, int at, string name, int taken)
+    // An earlier slip says more: the list may only follow from it.
+    private static void Explain(PhraseDraft draft, Slip slip)
     {
-        if (list.Name is not null)
+        if (draft.Slips.Count == 0 || slip.Start <= draft.Slips[0].Start)
         {
-            list.Close(draft);
+            draft.Slips.Insert(0, slip);
         }
-
-        (list.Name, list.NameAt) = (name, at);
-        if (list.Amount is not null)
-        {
-            list.Add(draft, MayBeNothing);
-        }
-
-        return taken;
     }
 
-    private int TakeAmount(PhraseDraft draft, Draft list, int at, int taken, Amount amount, int packs)
-    {
-        if (list.Amount is not null)
-        {
-            list.Close(draft);
-        }
-
-        (list.Amount, list.AmountAt, list.AmountAtoms, list.Packs) = (amount, at, taken, packs);
-        if (list.Name is not null)
-        {
-            list.Add(draft, MayBeNothing);
-        }
-
-        return taken;
-    }
+    private static bool IsBreak(Atom atom) => atom.Kind == AtomKind.NewLine
+        || atom is { Kind: AtomKind.Mark, Lower: "," or "+" or "&" or ";" }
+        || atom.IsWord("and", "plus");
 
     // 2 x 1 L, 2x1L, six 250ml.
-    private (int Count, int Taken)? PackCount(PhraseDraft draft, int at)
+    private (int Count, Amount Each, int Taken)? Packs(PhraseDraft draft, int at)
     {
-        if (!InPacks || draft.At(at) is not { IsNumber: true, IsWhole: true, Value: >= 1 and <= 1000 } || Flaws.In(draft, at) is not null)
+        if (!InPacks
+            || draft.At(at) is not { IsNumber: true, IsWhole: true, Value: >= 1 and <= 1000 } count
+            || Flaws.In(draft, at) is not null)
         {
             return null;
         }
 
-        var times = draft.At(at + 1) is { } next && (SizeJoiner.IsTimes(next) || next.IsWord("bottles", "packs", "bags", "tubs", "of")) ? 1 : 0;
-        return draft.At(at + 1 + times) is { Kind: AtomKind.Quantity } ? ((int)draft.Atoms[at].Value, 1 + times) : null;
+        var lead = draft.At(at + 1) is { } next && IsOfPacks(next) ? 2 : 1;
+        return AmountWords.Read(draft, at + lead, isLiquid: true) is { } each
+            ? ((int)count.Value, each.Amount, lead + each.Taken)
+            : null;
     }
 
+    private static bool IsOfPacks(Atom atom) =>
+        SizeJoiner.IsTimes(atom) || atom.IsWord("bottles", "packs", "bags", "tubs", "of");
+
     // 8 cups, 40 tiles 10cm: what is counted needs no unit.
-    private static int Counted(PhraseDraft draft, Draft list, int at)
+    private static int Counted(PhraseDraft draft, ItemsDraft list, int at)
     {
-        if (draft.At(at) is not { Kind: AtomKind.Number or AtomKind.Quantity } atom || Flaws.In(draft, at) is not null)
+        if (draft.At(at) is not { Kind: AtomKind.Number or AtomKind.Quantity } atom
+            || Flaws.In(draft, at) is not null
+            || CountedName(draft, list, at, atom) is not { } named)
         {
             return 0;
         }
 
-        if (atom.Measures(Measure.Cup) && draft.Vocabulary.Match(["cups"]).Words == 1)
+        list.TakeCount(draft, at, named.Name, atom.IsNumber ? atom.Value : atom.Typed);
+        return named.Taken;
+    }
+
+    private static (string Name, int Taken)? CountedName(PhraseDraft draft, ItemsDraft list, int at, Atom atom)
+    {
+        if (!atom.IsNumber)
         {
-            list.AddWhole(draft, at, "cups", atom.Typed);
-            return 1;
+            var isCups = atom.Measures(Measure.Cup) && draft.Vocabulary.Match(["cups"]).Words == 1;
+            return isCups ? ("cups", 1) : null;
         }
 
-        var name = draft.At(at + 1)?.NameOf(NameKind.Material);
-        if (name is not null && atom.IsNumber && draft.Context.IsCounted(name.Name))
+        if (draft.At(at + 1)?.NameOf(NameKind.Material) is { } name && draft.Context.IsCounted(name.Name))
         {
-            list.AddWhole(draft, at, name.Name, atom.Value);
-            return 2;
+            return (name.Name, 2);
         }
 
-        // 40 tiles 10cm: a name with a size in it.
-        if (atom.IsNumber && draft.At(at + 1) is { Kind: AtomKind.Word } noun && draft.At(at + 2) is { Kind: AtomKind.Quantity } size
-            && draft.Vocabulary.Match([noun.Lower, size.Lower.Replace(" ", "", StringComparison.Ordinal)]) is { Words: 2 } sized)
+        return Sized(draft, at) ?? (list.Name is { } before && draft.Context.IsCounted(before) ? (before, 1) : null);
+    }
+
+    // 40 tiles 10cm: a name with a size in it.
+    private static (string Name, int Taken)? Sized(PhraseDraft draft, int at)
+    {
+        if (draft.At(at + 1) is not { Kind: AtomKind.Word } noun
+            || draft.At(at + 2) is not { Kind: AtomKind.Quantity } size)
         {
-            list.AddWhole(draft, at, sized.Names[0].Name, atom.Value);
-            return 3;
+            return null;
         }
 
-        if (atom.IsNumber && list.Name is { } named && draft.Context.IsCounted(named))
-        {
-            list.AddWhole(draft, at, named, atom.Value);
-            return 1;
-        }
-
-        return 0;
+        var glued = size.Lower.Replace(" ", "", StringComparison.Ordinal);
+        return draft.Vocabulary.Match([noun.Lower, glued]) is { Words: 2 } sized ? (sized.Names[0].Name, 3) : null;
     }
 
     // mica, hardener: a part of a name that fits one material only, and nothing else known.
-    private int Partial(PhraseDraft draft, Draft list, int at)
+    private int Partial(PhraseDraft draft, ItemsDraft list, int at)
     {
-        if (draft.At(at) is not { Kind: AtomKind.Word } word || list.Amount is null || draft.IsTaken(at))
+        if (!list.AwaitsName || draft.At(at) is not { Kind: AtomKind.Word } word)
         {
             return 0;
         }
 
         var fitting = draft.Vocabulary.Holding(NameKind.Material, word.Lower);
-        if (fitting.Count == 1)
+        switch (fitting.Count)
         {
-            draft.Doubt(at, 1, $"is read as {fitting[0]}");
-            return TakeName(draft, list, at, fitting[0], 1);
+            case 0:
+                return 0;
+            case 1:
+                draft.Doubt(at, 1, $"is read as {fitting[0]}");
+                list.TakeName(draft, at, fitting[0], MayBeNothing);
+                return 1;
+            default:
+                draft.Slip(at, 1, $"fits several: {string.Join(", ", fitting)}");
+                return 1;
         }
-
-        if (fitting.Count > 1)
-        {
-            draft.Slip(at, 1, $"fits several: {string.Join(", ", fitting)}");
-            return 1;
-        }
-
-        return 0;
     }
 
+    // An ounce of what is poured may be a fluid one: the nearest name tells.
     private static bool IsLiquid(PhraseDraft draft, int at)
     {
-        for (var near = at - 1; near <= at + 3; near++)
+        for (var near = Math.Max(0, at - 1); near <= Math.Min(at + 3, draft.Atoms.Count - 1); near++)
         {
-            if (near >= 0 && near < draft.Atoms.Count && draft.Atoms[near].NameOf(NameKind.Material) is { } name)
+            if (draft.Atoms[near].NameOf(NameKind.Material) is { } name)
             {
                 return draft.Context.IsLiquid(name.Name);
             }
         }
 
         return false;
-    }
-
-    /// <summary>The list while it is being read: an amount and a name find each other.</summary>
-    private sealed class Draft
-    {
-        public List<Item> Items { get; } = [];
-
-        public Amount? Amount { get; set; }
-
-        public int AmountAt { get; set; }
-
-        public int AmountAtoms { get; set; }
-
-        public int Packs { get; set; } = 1;
-
-        public string? Name { get; set; }
-
-        public int NameAt { get; set; }
-
-        public Slip? Slip { get; private set; }
-
-        public void Add(PhraseDraft draft, bool mayBeNothing)
-        {
-            var amount = AmountWords.Times(Amount!, Packs);
-            if (AmountWords.IsAbsurd(amount))
-            {
-                Blame(draft, AmountAt, AmountAtoms, "is more than a studio has");
-            }
-            else if (AmountWords.IsNothing(amount) && !mayBeNothing)
-            {
-                Blame(draft, AmountAt, AmountAtoms, "is nothing to record");
-            }
-            else
-            {
-                Items.Add(new Item(Name!, amount, Packs));
-            }
-
-            (Amount, Name, Packs) = (null, null, 1);
-        }
-
-        public void AddWhole(PhraseDraft draft, int at, string name, double count)
-        {
-            if (count != Math.Floor(count) || count is < 0 or > 100_000)
-            {
-                Blame(draft, at, 1, "is no count of pieces");
-            }
-            else
-            {
-                Items.Add(new Item(name, new Amount.ByCount((int)count)));
-            }
-
-            (Amount, Name, Packs) = (null, null, 1);
-        }
-
-        /// <summary>Ends one entry: half of one is a slip.</summary>
-        public void Close(PhraseDraft draft)
-        {
-            if (Name is not null && Amount is null)
-            {
-                NoAmount(draft);
-            }
-            else if (Amount is not null && Name is null)
-            {
-                NoName(draft);
-            }
-
-            (Amount, Name, Packs) = (null, null, 1);
-        }
-
-        private void NoAmount(PhraseDraft draft)
-        {
-            for (var at = NameAt - 1; at >= Math.Max(0, NameAt - 3); at--)
-            {
-                var before = draft.Atoms[at];
-                if (before.IsNumber && !draft.IsTaken(at))
-                {
-                    Blame(draft, at, 1, "has no unit: ml or g?", $"{draft.Form.Sheet.Word} {before.Lower} ml {Name}");
-                    return;
-                }
-
-                if (before.Kind == AtomKind.Word && at > 0 && UnitWords.Of(before.Lower) is not null)
-                {
-                    Slip ??= new Slip(draft.Atoms[at - 1].Start, draft.Chunk(at - 1), "is not a number", $"{draft.Form.Sheet.Word} 20 ml {Name}");
-                    return;
-                }
-
-                if (before.Kind == AtomKind.Word && Fillers.IsVague(before.Lower))
-                {
-                    var article = at > 0 && draft.Atoms[at - 1].IsWord("a") ? 1 : 0;
-                    Blame(draft, at - article, 1 + article, "is no amount", $"{draft.Form.Sheet.Word} 20 ml {Name}");
-                    return;
-                }
-
-                if (before.Kind == AtomKind.Word && at > 0 && draft.Atoms[at - 1].IsNumber && !draft.IsTaken(at - 1) && !Fillers.Holds(before.Lower))
-                {
-                    Blame(draft, at, 1, "is no unit: ml or g?", $"{draft.Form.Sheet.Word} {draft.Atoms[at - 1].Lower} ml {Name}");
-                    return;
-                }
-
-                if (before.Kind == AtomKind.Quantity && !draft.IsTaken(at))
-                {
-                    return;
-                }
-            }
-
-            if (NameAt + 1 < draft.Atoms.Count && draft.Atoms[NameAt + 1].Kind is AtomKind.Quantity or AtomKind.Number)
-            {
-                return;
-            }
-
-            Blame(draft, NameAt, 1, "has no amount", $"{draft.Form.Sheet.Word} 20 ml {Name}");
-        }
-
-        private void NoName(PhraseDraft draft)
-        {
-            if (AmountAt > 0 && !draft.IsTaken(AmountAt - 1) && draft.Atoms[AmountAt - 1] is { Kind: AtomKind.Word } before && !Fillers.Holds(before.Lower))
-            {
-                Slip ??= new Slip(before.Start, draft.Chunk(AmountAt - 1), "is no material of this studio");
-                return;
-            }
-
-            for (var at = AmountAt + AmountAtoms; at < draft.Atoms.Count && draft.Atoms[at].Kind is AtomKind.Word or AtomKind.Mark or AtomKind.Number; at++)
-            {
-                var atom = draft.Atoms[at];
-                if (atom.Kind == AtomKind.Mark && atom.Lower is "<" or "$" or "{" || (atom.Kind == AtomKind.Word && !Fillers.Holds(atom.Lower)))
-                {
-                    Slip ??= new Slip(atom.Start, draft.Chunk(at), "is no material of this studio");
-                    return;
-                }
-            }
-
-            Blame(draft, AmountAt, AmountAtoms, "is of what? The material is missing", $"{draft.Form.Sheet.Word} {AmountWords.Say(Amount!)} white");
-        }
-
-        private void Blame(PhraseDraft draft, int at, int count, string why, string? example = null) =>
-            Slip ??= new Slip(draft.Atoms[at].Start, draft.Typed(at, count), why, example);
     }
 }

@@ -52,9 +52,12 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
     internal override IEnumerable<Meaning> Means(IReadOnlyList<string> value) =>
         [value.Count == 1 ? new("lot", value[0]) : new("lots", string.Join('|', value))];
 
-    internal override string Say(IReadOnlyList<string> value) => (value.Count == 1 ? "lot " : "lots ") + string.Join(' ', value);
+    internal override string Say(IReadOnlyList<string> value) =>
+        (value.Count == 1 ? "lot " : "lots ") + string.Join(' ', value);
 
-    private static bool IsLabel(Atom word) => word.IsNumber || word.Lower.Any(char.IsAsciiDigit) || (word.Lower.Length <= 4 && !Fillers.Holds(word.Lower));
+    private static bool IsLabel(Atom word) => word.IsNumber
+        || word.Lower.Any(char.IsAsciiDigit)
+        || (word.Lower.Length <= 4 && !Fillers.Holds(word.Lower));
 
     private void Unknown(PhraseDraft draft, int at, List<string> labels)
     {

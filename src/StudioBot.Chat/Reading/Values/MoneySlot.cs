@@ -31,11 +31,12 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
             return 0;
         }
 
-        if (atom.Flaw == NumberFlaw.Absurd || (atom.Flaw is NumberFlaw.None or NumberFlaw.TwoReadings && atom.Value > Most))
+        var isFigure = atom.Flaw is NumberFlaw.None or NumberFlaw.TwoReadings;
+        if (atom.Flaw == NumberFlaw.Absurd || (isFigure && atom.Value > Most))
         {
             draft.Slip(at + lead, 1, "is no sum of money");
         }
-        else if (atom.Flaw is not (NumberFlaw.None or NumberFlaw.TwoReadings) || atom.Typed < 0)
+        else if (!isFigure || atom.Typed < 0)
         {
             return 0;
         }
@@ -53,7 +54,8 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
 
     internal override void Finish(PhraseDraft draft)
     {
-        if (draft.Said.Has(this) && draft.Said.Of(this) is { IsEach: true } price && packs is not null && draft.Said.Has(packs))
+        if (packs is not null && draft.Said.Has(packs)
+            && draft.Said.Has(this) && draft.Said.Of(this) is { IsEach: true } price)
         {
             var count = draft.Said.Of(packs).Items.Sum(item => item.Packs);
             draft.Said.Put(this, price with { Sum = new Money(price.Sum.Cents * count), IsEach = false });
@@ -80,7 +82,8 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
     {
         var taken = 1;
         var currency = atom.Unit?.Name.ToUpperInvariant();
-        if (draft.At(at + taken) is { Kind: AtomKind.Word } word && UnitWords.Of(word.Lower) is { Measure: Measure.Money } unit)
+        if (draft.At(at + taken) is { Kind: AtomKind.Word } word
+            && UnitWords.Of(word.Lower) is { Measure: Measure.Money } unit)
         {
             currency = unit.Name.ToUpperInvariant();
             taken++;

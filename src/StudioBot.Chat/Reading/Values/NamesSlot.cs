@@ -17,7 +17,12 @@ internal sealed class NamesSlot() : Slot<IReadOnlyList<string>>("a material", "w
             return 1;
         }
 
-        var holding = atom.Kind == AtomKind.Word && !Fillers.Holds(atom.Lower) ? draft.Vocabulary.Holding(NameKind.Material, atom.Lower) : [];
+        if (atom.Kind != AtomKind.Word || Fillers.Holds(atom.Lower))
+        {
+            return 0;
+        }
+
+        var holding = draft.Vocabulary.Holding(NameKind.Material, atom.Lower);
         names.AddRange(holding);
         return holding.Count > 0 ? 1 : 0;
     }

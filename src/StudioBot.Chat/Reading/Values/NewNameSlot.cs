@@ -20,7 +20,7 @@ internal sealed class NewNameSlot(string key, string what, string example) : Slo
         }
 
         var taken = lead;
-        while (draft.At(at + taken) is { Kind: AtomKind.Word or AtomKind.Name } part && (taken == lead || part.Kind == AtomKind.Word || Lead is not null))
+        while (draft.At(at + taken) is { } part && GoesOn(part, isFirst: taken == lead))
         {
             taken++;
         }
@@ -42,6 +42,14 @@ internal sealed class NewNameSlot(string key, string what, string example) : Slo
 
         return taken;
     }
+
+    // Without a lead the first known name behind ends it: recipe reef medium 60 ml.
+    private bool GoesOn(Atom part, bool isFirst) => part.Kind switch
+    {
+        AtomKind.Word => true,
+        AtomKind.Name => isFirst || Lead is not null,
+        _ => false,
+    };
 
     internal override IEnumerable<Meaning> Means(string value) => [new(key, value)];
 

@@ -28,14 +28,12 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
 
     internal override int Take(PhraseDraft draft, int at)
     {
-        var lead = 0;
-        while (Leads.Count > 0 && draft.At(at + lead) is { } word && (word.IsWord([.. Leads]) || (lead > 0 && word.IsWord("reads", "is", "it", "to", "a"))))
-        {
-            lead++;
-        }
-
-        if (draft.Said.Has(this) || (Leads.Count > 0 && lead == 0) || draft.At(at + lead) is not { } atom || Flaws.In(draft, at + lead) is not null
-            || !(atom.Measures(measure) || (TakesBare && atom.IsNumber && !atom.IsHashed)))
+        var lead = Lead(draft, at);
+        if (draft.Said.Has(this)
+            || (Leads.Count > 0 && lead == 0)
+            || draft.At(at + lead) is not { } atom
+            || Flaws.In(draft, at + lead) is not null
+            || !Fits(atom))
         {
             return 0;
         }
@@ -54,6 +52,26 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
 
     internal override IEnumerable<Meaning> Means(double value) => [new(key, Figures.Of(value))];
 
-    internal override string Say(double value) => string.Join(' ', new[] { Leads.Count > 0 ? Leads[0] : "", Figures.Of(value), Unit }
-        .Where(word => !string.IsNullOrEmpty(word)));
+    internal override string Say(double value)
+    {
+        List<string> words = [.. Leads.Take(1), Figures.Of(value), Unit];
+        return string.Join(' ', words.Where(word => word.Length > 0));
+    }
+
+    private bool Fits(Atom atom) =>
+        atom.Measures(measure) || (TakesBare && atom is { IsNumber: true, IsHashed: false });
+
+    // density is 0.45: a few words may stand between.
+    private int Lead(PhraseDraft draft, int at)
+    {
+        var lead = 0;
+        while (Leads.Count > 0
+            && draft.At(at + lead) is { } word
+            && (word.IsWord([.. Leads]) || (lead > 0 && word.IsWord("reads", "is", "it", "to", "a"))))
+        {
+            lead++;
+        }
+
+        return lead;
+    }
 }

@@ -3,9 +3,12 @@ using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.Reading.Values;
 
-/// <summary>What is compared: <c>5.50/10g 1 g per 20ml</c>, or a material's name; the second stands behind vs.</summary>
+/// <summary>
+/// What is compared: <c>5.50/10g 1 g per 20ml</c>, or a material's name; the second stands behind vs.
+/// </summary>
 /// <param name="key">The front of its keys: a or b.</param>
-internal sealed class OfferSlot(string key) : Slot<Offer>(key == "a" ? "what to compare" : "the second material", key == "a" ? "white" : "vs lamp black")
+internal sealed class OfferSlot(string key)
+    : Slot<Offer>(key == "a" ? "what to compare" : "the second material", key == "a" ? "white" : "vs lamp black")
 {
     internal override IReadOnlyCollection<NameKind> NameKinds => [NameKind.Material];
 
@@ -25,10 +28,15 @@ internal sealed class OfferSlot(string key) : Slot<Offer>(key == "a" ? "what to 
             return 0;
         }
 
+        if (Name(draft, offer, at) + Pack(draft, offer, at) is > 0 and var taken)
+        {
+            return taken;
+        }
+
         var lead = draft.Atoms[at].IsWord("per", "for") ? 1 : 0;
-        return Name(draft, offer, at) + Pack(draft, offer, at) is > 0 and var taken
-            ? taken
-            : AmountWords.Read(draft, at + lead, isLiquid: true) is { } read ? Dose(offer, read.Amount, lead, read.Taken) : 0;
+        return AmountWords.Read(draft, at + lead, isLiquid: true) is { } read
+            ? Dose(offer, read.Amount, lead, read.Taken)
+            : 0;
     }
 
     internal override void Finish(PhraseDraft draft)
@@ -40,7 +48,9 @@ internal sealed class OfferSlot(string key) : Slot<Offer>(key == "a" ? "what to 
         }
         else if (offer.Price is not null && draft.Slips.Count == 0)
         {
-            draft.Missing(offer.Dose is null ? "how much of it colours how much: a dose is missing" : "what the dose colours is missing: per 20 ml");
+            draft.Missing(offer.Dose is null
+                ? "how much of it colours how much: a dose is missing"
+                : "what the dose colours is missing: per 20 ml");
         }
     }
 
@@ -58,8 +68,13 @@ internal sealed class OfferSlot(string key) : Slot<Offer>(key == "a" ? "what to 
         yield return AmountWords.Mean(value.Per!, $"{key}_per");
     }
 
-    internal override string Say(Offer value) => (key == "b" ? "vs " : "") + (value.Material
-        ?? $"{value.Price}/{AmountWords.Say(value.Pack!)} {AmountWords.Say(value.Dose!)} per {AmountWords.Say(value.Per!)}");
+    internal override string Say(Offer value) => (key == "b" ? "vs " : "") + (value.Material ?? Words(value));
+
+    private static string Words(Offer value)
+    {
+        var (pack, dose) = (AmountWords.Say(value.Pack!), AmountWords.Say(value.Dose!));
+        return $"{value.Price}/{pack} {dose} per {AmountWords.Say(value.Per!)}";
+    }
 
     private static int Name(PhraseDraft draft, Draft offer, int at)
     {
@@ -75,9 +90,12 @@ internal sealed class OfferSlot(string key) : Slot<Offer>(key == "a" ? "what to 
     // 5.50/10g, €9 / 25 g.
     private static int Pack(PhraseDraft draft, Draft offer, int at)
     {
-        var sum = draft.At(at);
-        if (offer.Price is not null || sum is null || !(sum.IsNumber || sum.Measures(Measure.Money)) || draft.At(at + 1) is not { } slash
-            || !(slash.IsMark("/") || slash.IsWord("for", "per")) || AmountWords.Read(draft, at + 2, isLiquid: true) is not { } pack)
+        if (offer.Price is not null
+            || draft.At(at) is not { } sum
+            || !(sum.IsNumber || sum.Measures(Measure.Money))
+            || draft.At(at + 1) is not { } slash
+            || !(slash.IsMark("/") || slash.IsWord("for", "per"))
+            || AmountWords.Read(draft, at + 2, isLiquid: true) is not { } pack)
         {
             return 0;
         }

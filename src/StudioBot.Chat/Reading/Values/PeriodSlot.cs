@@ -16,7 +16,7 @@ internal sealed class PeriodSlot() : Slot<string>("a month", "2026-11")
 
         if (atom.IsNumber && atom.Value is >= 2000 and <= 2200 && Dashed(draft, at) is { } iso)
         {
-            return Put(draft, at, draft.At(at + 1)!.IsNumber ? 2 : 3, (int)atom.Value, iso);
+            return Put(draft, at, 3, (int)atom.Value, iso);
         }
 
         if (atom.IsWord("this", "last") && draft.At(at + 1) is { } next && next.IsWord("month"))
@@ -25,7 +25,7 @@ internal sealed class PeriodSlot() : Slot<string>("a month", "2026-11")
             return Put(draft, at, 2, month.Year, month.Month);
         }
 
-        return atom.Kind == AtomKind.Word && atom.Lower.Length > 2 && WhenSlot.Month(atom.Lower) is { } named
+        return atom.Kind == AtomKind.Word && atom.Lower.Length > 2 && CalendarWords.Month(atom.Lower) is { } named
             ? Put(draft, at, 1, named > now.Month ? now.Year - 1 : now.Year, named)
             : 0;
     }
@@ -48,11 +48,7 @@ internal sealed class PeriodSlot() : Slot<string>("a month", "2026-11")
         return taken;
     }
 
-    // 2026-11: the dash glues the month to the year.
-    private static double? Dashed(PhraseDraft draft, int at) => draft.At(at + 1) switch
-    {
-        { IsNumber: true, Typed: < 0, Glued: true } month => -month.Typed,
-        { Kind: AtomKind.Mark, Lower: "-" } when draft.At(at + 2) is { IsNumber: true } month => month.Typed,
-        _ => null,
-    };
+    // The 11 of 2026-11.
+    private static double? Dashed(PhraseDraft draft, int at) =>
+        draft.At(at + 1)?.IsMark("-") == true && draft.At(at + 2) is { IsNumber: true } month ? month.Typed : null;
 }

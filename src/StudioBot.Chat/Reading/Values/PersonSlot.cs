@@ -26,7 +26,7 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
     internal override int Take(PhraseDraft draft, int at)
     {
         var lead = draft.Atoms[at].IsWord([.. Leads.Append("to")]) ? 1 : 0;
-        if (draft.Said.Has(this) || (Leads.Count > 0 && !draft.Atoms[at].IsWord([.. Leads]) && !(OpensLine && at == 0)) || draft.At(at + lead) is not { } atom)
+        if (draft.Said.Has(this) || !MayStand(draft, at) || draft.At(at + lead) is not { } atom)
         {
             return 0;
         }
@@ -43,7 +43,7 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
             return lead + 1;
         }
 
-        if (MayBeNew && atom.Kind == AtomKind.Word && !Fillers.Holds(atom.Lower) && !draft.Context.CommandWords.Contains(atom.Lower))
+        if (MayBeNew && IsNewName(draft, atom))
         {
             draft.Said.Put(this, draft.Typed(at + lead));
             return lead + 1;
@@ -51,6 +51,13 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
 
         return 0;
     }
+
+    private bool MayStand(PhraseDraft draft, int at) =>
+        Leads.Count == 0 || draft.Atoms[at].IsWord([.. Leads]) || (OpensLine && at == 0);
+
+    private static bool IsNewName(PhraseDraft draft, Atom atom) => atom.Kind == AtomKind.Word
+        && !Fillers.Holds(atom.Lower)
+        && !draft.Context.CommandWords.Contains(atom.Lower);
 
     internal override IEnumerable<Meaning> Means(string value) => [new(key, value)];
 

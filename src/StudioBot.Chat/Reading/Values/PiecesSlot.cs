@@ -70,24 +70,29 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
     internal override string Say(IReadOnlyList<int> value) =>
         (Leads.Count > 0 ? Leads[0] + " " : "") + string.Join(' ', value);
 
-    private static string? Wrong(PhraseDraft draft, Atom number) => number switch
+    /// <summary>Why this number is no piece's; none where it is.</summary>
+    public static string? Wrong(PhraseDraft draft, Atom number) => number switch
     {
         { Value: < 1 } => "is no piece: they count from 1",
         { IsWhole: false } => "is no piece: they have whole numbers",
-        _ when !draft.Vocabulary.Pieces.Contains((int)Math.Min(number.Value, int.MaxValue)) => "is no piece here: there is none of that number",
+        _ when !draft.Vocabulary.Pieces.Contains((int)Math.Min(number.Value, int.MaxValue)) =>
+            "is no piece here: there is none of that number",
         _ => null,
     };
 
     private int Lead(PhraseDraft draft, int at)
     {
         var lead = 0;
-        while (draft.At(at + lead) is { } word && (word.IsWord("piece", "pieces", "no", "number", "from", "of") || word.IsWord([.. Leads]) || (word.IsMark("#") && lead > 0)))
+        while (draft.At(at + lead) is { } word && (IsLead(word) || (word.IsMark("#") && lead > 0)))
         {
             lead++;
         }
 
         return lead;
     }
+
+    private bool IsLead(Atom word) =>
+        word.IsWord("piece", "pieces", "no", "number", "from", "of") || word.IsWord([.. Leads]);
 
     // The last bare number is a price; a number before a noun of its own is a count.
     private bool IsPiece(PhraseDraft draft, int at)
@@ -102,17 +107,20 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
             return false;
         }
 
-        return draft.At(at + 1) is not { Kind: AtomKind.Word } noun
-            || !(SurfaceWords.IsNoun(noun.Lower) || noun.IsWord("coats", "coat", "colours", "colors", "people", "cm", "a", "b")
-                || WhenSlot.Month(noun.Lower) is not null);
+        return draft.At(at + 1) is not { Kind: AtomKind.Word } noun || !IsCounted(noun);
     }
+
+    private static bool IsCounted(Atom noun) => SurfaceWords.IsNoun(noun.Lower)
+        || noun.IsWord("coats", "coat", "colours", "colors", "people", "cm", "a", "b")
+        || CalendarWords.Month(noun.Lower) is not null;
 
     // 40 from 17: the number behind from is the piece.
     private static bool IsLedLater(PhraseDraft draft, int at)
     {
         for (var later = at + 1; later + 1 < draft.Atoms.Count; later++)
         {
-            if (draft.Atoms[later].IsWord("from") && (draft.Atoms[later + 1].IsNumber || draft.Atoms[later + 1].IsWord("piece")))
+            var next = draft.Atoms[later + 1];
+            if (draft.Atoms[later].IsWord("from") && (next.IsNumber || next.IsWord("piece")))
             {
                 return true;
             }

@@ -18,41 +18,36 @@ internal sealed class QuietSlot() : Slot<string>("quiet hours", "quiet 22-8")
         var taken = 1;
         while (hours.Count < 2 && draft.At(at + taken) is { } atom)
         {
-            if (atom.Kind is AtomKind.Mark || atom.IsWord("hours", "to", "from", "till", "until", "and", "between"))
+            if (Times(atom) is { } times)
             {
-                taken++;
-            }
-            else if (atom.Kind == AtomKind.Ratio && atom.Parts.Count == 2 && atom.Lower.Contains("to", StringComparison.Ordinal))
-            {
-                if (!Add(draft, at + taken, hours, atom.Parts[0], 0) || !Add(draft, at + taken, hours, atom.Parts[1], 0))
+                foreach (var (hour, minute) in times)
                 {
-                    return taken + 1;
-                }
+                    if (Wrong(hour, minute) is { } why)
+                    {
+                        draft.Slip(at + taken, 1, why);
+                        return taken + 1;
+                    }
 
-                taken++;
-            }
-            else if (atom.Kind is AtomKind.Number or AtomKind.Ratio && atom.Parts.Count is 0 or 2)
-            {
-                if (!Add(draft, at + taken, hours, Math.Abs(atom.Parts.Count == 2 ? atom.Parts[0] : atom.Value), atom.Parts.Count == 2 ? atom.Parts[1] : 0))
-                {
-                    return taken + 1;
+                    hours.Add(new TimeSpan((int)hour, (int)minute, 0));
                 }
-
-                taken++;
             }
-            else
+            else if (!IsBetween(atom))
             {
                 break;
             }
+
+            taken++;
         }
 
         if (hours.Count == 2)
         {
             draft.Said.Put(this, $"{Clock(hours[0])}-{Clock(hours[1])}");
-            return taken;
+        }
+        else
+        {
+            draft.Slip(at, 1, "needs two hours: from and to", $"{draft.Form.Sheet.Word} quiet 22-8");
         }
 
-        draft.Slip(at, 1, "needs two hours: from and to", $"{draft.Form.Sheet.Word} quiet 22-8");
         return taken;
     }
 
@@ -60,17 +55,26 @@ internal sealed class QuietSlot() : Slot<string>("quiet hours", "quiet 22-8")
 
     internal override string Say(string value) => "quiet " + value;
 
-    private static bool Add(PhraseDraft draft, int at, List<TimeSpan> hours, double hour, double minute)
-    {
-        if (hour > 23 || minute > 59 || hour != Math.Floor(hour))
-        {
-            draft.Slip(at, 1, hour > 23 ? "is no hour: they go to 23" : "is no time of day");
-            return false;
-        }
+    private static bool IsBetween(Atom atom) =>
+        atom.Kind == AtomKind.Mark || atom.IsWord("hours", "to", "from", "till", "until", "and", "between");
 
-        hours.Add(new TimeSpan((int)hour, (int)minute, 0));
-        return true;
-    }
+    // 22, -8 behind a dash, 21:30, and both at once in 22 to 8.
+    private static IReadOnlyList<(double Hour, double Minute)>? Times(Atom atom) => atom switch
+    {
+        { Kind: AtomKind.Number } => [(Math.Abs(atom.Value), 0)],
+        { Kind: AtomKind.Ratio, Parts: [var from, var to] } when atom.Lower.Contains("to", StringComparison.Ordinal) =>
+            [(from, 0), (to, 0)],
+        { Kind: AtomKind.Ratio, Parts: [var hour, var minute] } => [(Math.Abs(hour), minute)],
+        _ => null,
+    };
+
+    private static string? Wrong(double hour, double minute) => (hour, minute) switch
+    {
+        ( > 23, _) => "is no hour: they go to 23",
+        (_, > 59) => "is no time of day",
+        _ when hour != Math.Floor(hour) => "is no time of day",
+        _ => null,
+    };
 
     private static string Clock(TimeSpan time) => time.ToString(@"hh\:mm", CultureInfo.InvariantCulture);
 }

@@ -21,6 +21,9 @@ internal sealed class ShelfSlot() : Slot<string>("a shelf", "B3")
     internal override string Say(string value) => value;
 
     // One or two letters and at most two digits.
-    private static bool IsLabel(string word) => word.Length <= 4 && char.IsAsciiLetter(word[0]) && word is not "a" and not "i" and not "s"
-        && word.SkipWhile(char.IsAsciiLetter).All(char.IsAsciiDigit) && (word.Length == 1 || char.IsAsciiDigit(word[^1]));
+    private static bool IsLabel(string word) => word.Length <= 4
+        && char.IsAsciiLetter(word[0])
+        && word is not ("a" or "i" or "s")
+        && word.SkipWhile(char.IsAsciiLetter).All(char.IsAsciiDigit)
+        && (word.Length == 1 || char.IsAsciiDigit(word[^1]));
 }

@@ -76,7 +76,9 @@ internal static class SurfaceBuild
     // A figure that nobody took says better what is wrong.
     private static void Unsized(PhraseDraft draft, SurfaceDraft.Group group)
     {
-        if (draft.Atoms.Where((_, at) => !draft.IsTaken(at)).Any(atom => atom.Kind is AtomKind.Quantity or AtomKind.Number))
+        var isFigureLeft = draft.Atoms.Where((_, at) => !draft.IsTaken(at))
+            .Any(atom => atom.Kind is AtomKind.Quantity or AtomKind.Number);
+        if (isFigureLeft)
         {
             return;
         }

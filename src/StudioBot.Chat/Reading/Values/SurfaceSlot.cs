@@ -3,9 +3,14 @@ using StudioBot.Craft.Units;
 
 namespace StudioBot.Chat.Reading.Values;
 
-/// <summary>What is to be covered: <c>30cm panel</c>, <c>six 4in tiles</c>, <c>2 tiles 10cm + 1 panel 40cm</c>, <c>A4</c>.</summary>
+/// <summary>
+/// What is to be covered: <c>30cm panel</c>, <c>six 4in tiles</c>, <c>2 tiles 10cm + 1 panel 40cm</c>, <c>A4</c>.
+/// </summary>
 internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
 {
+    // More pieces nobody pours at once.
+    private const int Most = 1000;
+
     internal override IEnumerable<string> Lexicon => SurfaceWords.All;
 
     internal override IReadOnlyCollection<Measure> Measures => [Measure.Length];
@@ -18,7 +23,8 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
         {
             AtomKind.Sizes => TakeSizes(draft, surface, at, atom.Parts),
             AtomKind.Quantity when atom.Measures(Measure.Length) => TakeLength(draft, surface, at),
-            AtomKind.Word when SurfaceWords.Sheet(atom.Lower) is { } sheet => TakeSizes(draft, surface, at, [sheet.Width, sheet.Height]),
+            AtomKind.Word when SurfaceWords.Sheet(atom.Lower) is { } sheet =>
+                TakeSizes(draft, surface, at, [sheet.Width, sheet.Height]),
             AtomKind.Word => TakeWord(draft, surface, at),
             AtomKind.Number => TakeNumber(draft, surface, at),
             AtomKind.Mark when atom.Lower is "+" or "&" && surface.Now.IsComplete => TakePlus(surface),
@@ -44,8 +50,7 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
     {
         if (value.Groups.Count > 1)
         {
-            yield return new("surfaces", string.Join('+', value.Groups.Select(group =>
-                $"{group.Count}*{Shape(group.Surface)} {string.Join('x', Sizes(group.Surface).Select(size => Figures.Of(size.Centimetres)))}")));
+            yield return new("surfaces", string.Join('+', value.Groups.Select(Short)));
         }
         else
         {
@@ -68,9 +73,19 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
     internal override string Say(SurfaceSet value) => Words(value);
 
     /// <summary>The surfaces as one would type them.</summary>
-    public static string Words(SurfaceSet value) =>
-        string.Join(" + ", value.Groups.Select(group => (group.Count > 1 ? $"{group.Count} x " : "") + Words(group.Surface)))
-        + (value.Depth is { } depth ? $" {Figures.Typed(depth)} deep" : "");
+    public static string Words(SurfaceSet value)
+    {
+        var groups = value.Groups.Select(group => (group.Count > 1 ? $"{group.Count} x " : "") + Words(group.Surface));
+        var depth = value.Depth is { } deep ? $" {Figures.Typed(deep)} deep" : "";
+        return string.Join(" + ", groups) + depth;
+    }
+
+    // 2*square 10.
+    private static string Short(SurfaceGroup group)
+    {
+        var sizes = Sizes(group.Surface).Select(size => Figures.Of(size.Centimetres));
+        return $"{group.Count}*{Shape(group.Surface)} {string.Join('x', sizes)}";
+    }
 
     private static string Words(Surface surface) => surface switch
     {
@@ -105,10 +120,13 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
     {
         Surface.Disc disc => [new("diameter_cm", Figures.Of(disc.Diameter.Centimetres))],
         Surface.Hexagon hexagon => [new("width_cm", Figures.Of(hexagon.AcrossFlats.Centimetres))],
-        Surface.Panel panel => [new("width_cm", Figures.Of(panel.Width.Centimetres)), new("height_cm", Figures.Of(panel.Height.Centimetres))],
-        Surface.Oval oval => [new("width_cm", Figures.Of(oval.Width.Centimetres)), new("height_cm", Figures.Of(oval.Height.Centimetres))],
+        Surface.Panel panel => Sides(panel.Width, panel.Height),
+        Surface.Oval oval => Sides(oval.Width, oval.Height),
         _ => [],
     };
+
+    private static IEnumerable<Meaning> Sides(Length width, Length height) =>
+        [new("width_cm", Figures.Of(width.Centimetres)), new("height_cm", Figures.Of(height.Centimetres))];
 
     private static int TakeSizes(PhraseDraft draft, SurfaceDraft surface, int at, IReadOnlyList<double> sizes)
     {
@@ -159,7 +177,7 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
             return 1;
         }
 
-        if (atom.Lower == "set" && draft.At(at + 1) is { } of && of.IsWord("of") && draft.At(at + 2) is { IsNumber: true } && TakeNumber(draft, surface, at + 2) > 0)
+        if (IsSetOf(draft, at) && TakeNumber(draft, surface, at + 2) > 0)
         {
             return 3;
         }
@@ -173,7 +191,7 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
         StartNext(surface, shape, atom.Lower);
         if (shape is not null)
         {
-            if (surface.Now.Shape is { } before && before != shape && !(before is "rect" or "square" && shape is "rect" or "square"))
+            if (surface.Now.Shape is { } before && !Agree(before, shape))
             {
                 var first = surface.Now.ShapeAt;
                 draft.Slip(first, at - first + 1, "says two shapes at once");
@@ -191,6 +209,14 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
         return 1 + CountBehind(draft, surface, at + 1);
     }
 
+    private static bool IsSetOf(PhraseDraft draft, int at) => draft.Atoms[at].IsWord("set")
+        && draft.At(at + 1)?.IsWord("of") == true
+        && draft.At(at + 2) is { IsNumber: true };
+
+    // Every square is a rectangle.
+    private static bool Agree(string first, string second) =>
+        first == second || (first is "rect" or "square" && second is "rect" or "square");
+
     // 2 tiles 10cm and a 40cm panel: a second noun behind a complete group begins the next.
     private static void StartNext(SurfaceDraft surface, string? shape, string word)
     {
@@ -204,8 +230,10 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
     // 10cm tiles x 12.
     private static int CountBehind(PhraseDraft draft, SurfaceDraft surface, int at)
     {
-        if (surface.Now.Count is null && draft.At(at) is { } times && SizeJoiner.IsTimes(times) && draft.At(at + 1) is { IsNumber: true, IsWhole: true } count
-            && Flaws.In(draft, at + 1) is null && count.Value is >= 1 and <= 1000)
+        if (surface.Now.Count is null
+            && draft.At(at) is { } times && SizeJoiner.IsTimes(times)
+            && draft.At(at + 1) is { IsNumber: true, IsWhole: true, Value: >= 1 and <= Most } count
+            && Flaws.In(draft, at + 1) is null)
         {
             surface.Now.Count = (int)count.Value;
             return 2;
@@ -220,39 +248,30 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
         return 1;
     }
 
+    // A count before a size or a noun; or, before a single noun, a size whose unit is left out.
     private static int TakeNumber(PhraseDraft draft, SurfaceDraft surface, int at)
     {
-        var atom = draft.Atoms[at];
-        var behind = at + 1;
-        if (draft.At(behind) is { } times && SizeJoiner.IsTimes(times))
-        {
-            behind++;
-        }
-
-        if (draft.At(behind) is not { } next || atom.IsHashed)
+        var behind = at + (draft.At(at + 1) is { } times && SizeJoiner.IsTimes(times) ? 2 : 1);
+        if (draft.At(behind) is not { } next || draft.Atoms[at].IsHashed)
         {
             return 0;
         }
 
-        var isBeforeSize = next.Kind == AtomKind.Sizes || next.Measures(Measure.Length);
-        var isBeforeNoun = next.Kind == AtomKind.Word && (SurfaceWords.Shape(next.Lower) is not null || SurfaceWords.IsNoun(next.Lower));
-        if (!isBeforeSize && !isBeforeNoun)
+        var isBeforeNoun = next.Kind == AtomKind.Word && SurfaceWords.All.Contains(next.Lower);
+        if (!isBeforeNoun && !IsSize(next))
         {
             return 0;
         }
 
-        // 30 round, 30 panel: a size whose unit is left out.
-        if (isBeforeNoun && !SurfaceWords.IsPlural(next.Lower) && atom.Value > 1 && surface.Now.Sizes.Count == 0 && !SizeFollows(draft, behind + 1))
+        if (isBeforeNoun && surface.Now.Sizes.Count == 0 && IsUnitLeftOut(draft, at, behind))
         {
-            var inUnits = draft.Context.Who.Units == UnitSystem.Us ? 2.54 : 1;
-            draft.Said.NoteList.Add($"{atom.Lower} taken as {(inUnits > 1 ? "inches" : "cm")}");
-            return TakeSizes(draft, surface, at, [atom.Value * inUnits]);
+            return TakeBareSize(draft, surface, at);
         }
 
-        if (!atom.IsWhole || atom.Value is < 1 or > 1000)
+        if (WrongCount(draft.Atoms[at]) is { } why)
         {
-            var why = atom.Value < 1 ? "is too few: at least one" : atom.IsWhole ? "is more than a studio pours" : "is no whole number";
-            draft.Slip(at, atom.Value < 1 && isBeforeNoun ? behind - at + 1 : 1, why);
+            var count = draft.Atoms[at].Value < 1 && isBeforeNoun ? behind - at + 1 : 1;
+            draft.Slip(at, count, why);
             return behind - at;
         }
 
@@ -261,10 +280,31 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
             surface.Next();
         }
 
-        surface.Now.Count = (int)atom.Value;
+        surface.Now.Count = (int)draft.Atoms[at].Value;
         return behind - at;
     }
 
-    private static bool SizeFollows(PhraseDraft draft, int at) =>
-        draft.At(at) is { } next && (next.Kind == AtomKind.Sizes || next.Measures(Measure.Length));
+    // 30 round, 30 panel; but "2 tiles" and "1 panel 40cm" count.
+    private static bool IsUnitLeftOut(PhraseDraft draft, int at, int noun) =>
+        draft.Atoms[at].Value > 1
+        && !SurfaceWords.IsPlural(draft.Atoms[noun].Lower)
+        && !(draft.At(noun + 1) is { } next && IsSize(next));
+
+    private static int TakeBareSize(PhraseDraft draft, SurfaceDraft surface, int at)
+    {
+        var number = draft.Atoms[at];
+        var (unit, centimetres) = draft.Context.Who.Units == UnitSystem.Us ? ("inches", 2.54) : ("cm", 1);
+        draft.Said.NoteList.Add($"{number.Lower} taken as {unit}");
+        return TakeSizes(draft, surface, at, [number.Value * centimetres]);
+    }
+
+    private static string? WrongCount(Atom number) => number switch
+    {
+        { Value: < 1 } => "is too few: at least one",
+        { IsWhole: false } => "is no whole number",
+        { Value: > Most } => "is more than a studio pours",
+        _ => null,
+    };
+
+    private static bool IsSize(Atom atom) => atom.Kind == AtomKind.Sizes || atom.Measures(Measure.Length);
 }

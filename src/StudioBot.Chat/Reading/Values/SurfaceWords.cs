@@ -5,11 +5,13 @@ internal static class SurfaceWords
 {
     private static readonly Dictionary<string, string> Shapes = new()
     {
-        ["square"] = "square", ["squares"] = "square", ["round"] = "round", ["rounds"] = "round", ["circle"] = "round",
-        ["circles"] = "round", ["circular"] = "round", ["disc"] = "round", ["discs"] = "round", ["disk"] = "round",
-        ["disks"] = "round", ["oval"] = "oval", ["ovals"] = "oval", ["ellipse"] = "oval", ["hexagon"] = "hexagon",
-        ["hexagons"] = "hexagon", ["hex"] = "hexagon", ["hexagonal"] = "hexagon", ["coaster"] = "round", ["coasters"] = "round",
+        ["square"] = "square", ["squares"] = "square",
         ["rectangle"] = "rect", ["rectangular"] = "rect",
+        ["round"] = "round", ["rounds"] = "round", ["circle"] = "round", ["circles"] = "round", ["circular"] = "round",
+        ["disc"] = "round", ["discs"] = "round", ["disk"] = "round", ["disks"] = "round",
+        ["coaster"] = "round", ["coasters"] = "round",
+        ["oval"] = "oval", ["ovals"] = "oval", ["ellipse"] = "oval",
+        ["hexagon"] = "hexagon", ["hexagons"] = "hexagon", ["hex"] = "hexagon", ["hexagonal"] = "hexagon",
     };
 
     private static readonly HashSet<string> Nouns =
@@ -21,7 +23,7 @@ internal static class SurfaceWords
     };
 
     /// <summary>Every word that says what kind of surface it is.</summary>
-    public static IEnumerable<string> All => Shapes.Keys.Concat(Nouns);
+    public static IReadOnlySet<string> All { get; } = Shapes.Keys.Concat(Nouns).ToHashSet();
 
     /// <summary>The shape that this word says; none where it says none.</summary>
     public static string? Shape(string word) => Shapes.GetValueOrDefault(word);
@@ -33,5 +35,6 @@ internal static class SurfaceWords
     public static bool IsPlural(string word) => word[^1] == 's' && word != "canvas";
 
     /// <summary>The sheet of paper of this name (ISO 216), in cm; none where it is none.</summary>
-    public static (double Width, double Height)? Sheet(string word) => Sheets.TryGetValue(word, out var size) ? size : null;
+    public static (double Width, double Height)? Sheet(string word) =>
+        Sheets.TryGetValue(word, out var size) ? size : null;
 }

@@ -21,7 +21,7 @@ internal sealed class TextSlot(string what, string example) : Slot<string>(what,
         }
 
         var start = at;
-        while (draft.At(start) is { Kind: AtomKind.Mark, Lower: ":" or "," or "-" or ";" } mark && (start + 1 < draft.Atoms.Count) && (start > at || !mark.Glued || mark.Lower != "-"))
+        while (start + 1 < draft.Atoms.Count && draft.At(start) is { } mark && Parts(mark, isFirst: start == at))
         {
             start++;
         }
@@ -35,6 +35,11 @@ internal sealed class TextSlot(string what, string example) : Slot<string>(what,
         draft.Said.Put(this, text);
         return draft.Atoms.Count - at;
     }
+
+    // What stands between the piece and the words; the dash of 17-1 is no such mark.
+    private static bool Parts(Atom mark, bool isFirst) =>
+        mark is { Kind: AtomKind.Mark, Lower: ":" or "," or "-" or ";" }
+        && !(isFirst && mark is { Glued: true, Lower: "-" });
 
     internal override IEnumerable<Meaning> Means(string value) => [new("text", value)];
 

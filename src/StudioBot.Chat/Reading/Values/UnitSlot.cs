@@ -11,7 +11,9 @@ internal sealed class UnitSlot() : Slot<string>("a unit", "to ml")
             return 0;
         }
 
-        if (word.Lower is "fl" or "fluid" && draft.At(at + lead + 1) is { Kind: AtomKind.Word } ounce && UnitWords.Of(ounce.Lower)?.Measure == Measure.Ounce)
+        if (word.Lower is "fl" or "fluid"
+            && draft.At(at + lead + 1) is { Kind: AtomKind.Word } ounce
+            && UnitWords.Of(ounce.Lower)?.Measure == Measure.Ounce)
         {
             draft.Said.Put(this, "fl oz");
             return lead + 2;

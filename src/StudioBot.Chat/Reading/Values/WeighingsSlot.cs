@@ -29,13 +29,15 @@ internal sealed class WeighingsSlot() : Slot<IReadOnlyList<(int Piece, Mass Mass
             return Weigh(draft, list, at, atom.Value);
         }
 
-        if (!atom.IsWhole || atom.Value < 1 || !draft.Vocabulary.Pieces.Contains((int)Math.Min(atom.Value, int.MaxValue)))
+        if (PiecesSlot.Wrong(draft, atom) is { } why)
         {
-            draft.Slip(at, 1, atom.Value < 1 ? "is no piece: they count from 1" : "is no piece here: there is none of that number");
-            return 1;
+            draft.Slip(at, 1, why);
+        }
+        else
+        {
+            list.Piece = (int)atom.Value;
         }
 
-        (list.Piece, list.PieceAt) = ((int)atom.Value, at);
         return 1;
     }
 
@@ -47,7 +49,7 @@ internal sealed class WeighingsSlot() : Slot<IReadOnlyList<(int Piece, Mass Mass
             return;
         }
 
-        if (list.MassAt >= 0)
+        if (list.LacksPiece)
         {
             draft.Missing("the piece is missing");
         }
@@ -61,9 +63,16 @@ internal sealed class WeighingsSlot() : Slot<IReadOnlyList<(int Piece, Mass Mass
         }
     }
 
-    internal override IEnumerable<Meaning> Means(IReadOnlyList<(int Piece, Mass Mass)> value) => value.Count == 1
-        ? [new("piece", Figures.Of(value[0].Piece)), new("mass_g", Figures.Of(value[0].Mass.Grams))]
-        : [new("items", string.Join('|', value.Select(weighing => $"{weighing.Piece}:{Figures.Of(weighing.Mass.Grams)}g")))];
+    internal override IEnumerable<Meaning> Means(IReadOnlyList<(int Piece, Mass Mass)> value)
+    {
+        if (value is [var only])
+        {
+            return [new("piece", Figures.Of(only.Piece)), new("mass_g", Figures.Of(only.Mass.Grams))];
+        }
+
+        var items = value.Select(weighing => $"{weighing.Piece}:{Figures.Of(weighing.Mass.Grams)}g");
+        return [new("items", string.Join('|', items))];
+    }
 
     internal override string Say(IReadOnlyList<(int Piece, Mass Mass)> value) =>
         string.Join(' ', value.Select(weighing => $"{weighing.Piece} {Figures.Of(weighing.Mass.Grams)} g"));
@@ -82,7 +91,7 @@ internal sealed class WeighingsSlot() : Slot<IReadOnlyList<(int Piece, Mass Mass
         }
         else
         {
-            list.MassAt = at;
+            list.LacksPiece = true;
         }
 
         return 1;
@@ -94,8 +103,6 @@ internal sealed class WeighingsSlot() : Slot<IReadOnlyList<(int Piece, Mass Mass
 
         public int? Piece { get; set; }
 
-        public int PieceAt { get; set; }
-
-        public int MassAt { get; set; } = -1;
+        public bool LacksPiece { get; set; }
     }
 }
