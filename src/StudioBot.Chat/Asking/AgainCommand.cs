@@ -16,7 +16,10 @@ internal sealed class AgainCommand : Ask
 
     private static readonly PiecesSlot Number = new() { IsRequired = true };
     private static readonly SurfaceSlot Size = new() { IsRequired = true };
-    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["parts"] = "parts" });
+    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
+    {
+        ["parts"] = "parts",
+    });
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -38,20 +41,27 @@ internal sealed class AgainCommand : Ask
     {
         var piece = studio.View.Pieces.Find(said.Of(Number)[0])
             ?? throw new InvalidOperationException("The reader lets only numbers of pieces pass.");
-        var technique = studio.Technique(studio.Practice.Techniques.Any(one => one.Name == piece.Technique) ? piece.Technique : null);
+        var isKnown = studio.Practice.Techniques.Any(one => one.Name == piece.Technique);
+        var technique = studio.Technique(isKnown ? piece.Technique : null);
         var colours = piece.Colours ?? studio.Practice.Pours.UsualColours.Value;
         var sides = studio.Practice.Pours.SideFilm.Value;
         var before = PourAmounts.For(technique, new SurfaceSet(piece.Surface, depth: piece.Depth), colours, sides);
         var now = PourAmounts.For(technique, said.Of(Size), colours, sides);
-        var rows = piece.Parts.Count > 0 ? Scaled(piece, now.Need / before.Need, isWhole: said.Has(Detail)) : Layers(now);
+        var rows = piece.Parts.Count > 0
+            ? Scaled(piece, now.Need / before.Need, isWhole: said.Has(Detail))
+            : Layers(now);
         var total = piece.Parts.Count > 0
-            ? piece.Parts.Select(part => part.Amount).OfType<Amount.ByVolume>().Aggregate(default(Craft.Units.Volume), (sum, part) => sum + part.Volume) * (now.Need / before.Need)
+            ? piece.Parts
+                .Select(part => part.Amount)
+                .OfType<Amount.ByVolume>()
+                .Aggregate(default(Craft.Units.Volume), (sum, part) => sum + part.Volume) * (now.Need / before.Need)
             : now.TotalMixed;
         List<Block> blocks =
         [
             new Block.Headline($"{piece.Number} again: mix {Show.ToMeasure(total)}"),
             new Block.Figures(rows),
-            new Block.Line($"{Show.Surfaces(said.Of(Size))}, {Show.Number(now.Need / before.Need, 2)} times as much as {piece.Number} {Origin(piece, technique, studio)}"),
+            new Block.Line($"{Show.Surfaces(said.Of(Size))}, {Show.Number(now.Need / before.Need, 2)} times as much as "
+                + $"{piece.Number} {Origin(piece, technique, studio)}"),
         ];
         if (piece.Parts.Any(part => part.Amount is Amount.ByMass))
         {
@@ -82,7 +92,7 @@ internal sealed class AgainCommand : Ask
         List<Figure> rows = [.. piece.Parts.Take(shown).Select(part => new Figure(part.Material, part.Amount switch
         {
             Amount.ByVolume volume => Show.ToMeasure(volume.Volume * times),
-            Amount.ByMass mass => Show.Mass(mass.Mass * times),
+            Amount.ByMass mass => (mass.Mass * times).Grams < 0.1 ? "under 0.1 g" : Show.Mass(mass.Mass * times),
             _ => "",
         }))];
         if (piece.Parts.Count > shown)
@@ -95,7 +105,9 @@ internal sealed class AgainCommand : Ask
 
     private static List<Figure> Layers(PourAmounts amounts)
     {
-        List<Figure> rows = [new(amounts.Colours == 1 ? "1 colour" : $"{amounts.Colours} colours, each", Show.ToMeasure(amounts.PerColour))];
+        List<Figure> rows = [new(
+            amounts.Colours == 1 ? "1 colour" : $"{amounts.Colours} colours, each",
+            Show.ToMeasure(amounts.PerColour))];
         if (amounts.Base.Millilitres > 0)
         {
             rows.Insert(0, new Figure("Base coat", Show.ToMeasure(amounts.Base)));
@@ -113,7 +125,7 @@ internal sealed class AgainCommand : Ask
     {
         var recipe = piece.Recipe is { } name ? name + ", " : "";
         var record = piece.Parts.Count > 0 ? "" : " Its colours are not on record: by layers, common practice.";
-        return $"({recipe}{technique.Name}, {Words(piece.Stage)}).{record}{(studio.IsSample ? " (Invented studio.)" : "")}";
+        return $"({recipe}{technique.Name}, {Words(piece.Stage)}).{record}{Sentences.Invented(studio)}";
     }
 
     private static string Words(Stage stage) => stage switch

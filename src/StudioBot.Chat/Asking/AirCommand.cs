@@ -61,13 +61,8 @@ internal sealed class AirCommand : Ask
 
     private static Reply Verdict(RoomAir room, ResinAir resin, AirTaken taken, AirWords words, Studio studio)
     {
-        var cold = taken.Flow(studio.Practice.UsualResin) switch
-        {
-            Finding<WorkingTime>.None none => none.Why,
-            Finding<WorkingTime>.Cautioned cautioned => cautioned.Caution,
-            _ => null,
-        };
-        var isTooCold = taken.Flow(studio.Practice.UsualResin) is Finding<WorkingTime>.None;
+        var flow = taken.Flow(studio.Practice.UsualResin);
+        var isTooCold = flow is Finding<WorkingTime>.None;
         List<Block> blocks =
         [
             new Block.Headline($"Resin: {(isTooCold ? "no" : AirWording.Answer(resin.Answer))}"),
@@ -78,7 +73,7 @@ internal sealed class AirCommand : Ask
             blocks.Add(new Block.Line($"{taken.Words}: {taken.Grounds}.{(studio.IsSample ? " (Invented studio.)" : "")}"));
         }
 
-        blocks.AddRange(Whys(resin, cold));
+        blocks.AddRange(Whys(resin, flow, room.Temperature < studio.Practice.UsualResin.TimesAt.Value));
         if (resin.Now is { Assumed: true } || resin.AtNight is { Assumed: true })
         {
             blocks.Add(new Block.Line(Assumed(resin)));
@@ -93,17 +88,24 @@ internal sealed class AirCommand : Ask
             blocks.Add(new Block.Caution(Sentence(slow.Caution)));
         }
 
-        return new Reply(blocks, Buttons(room, resin, words));
+        return new Reply(blocks, Buttons(room, isTooCold ? null : resin.Cheapest, words));
     }
 
-    // The gravest reason alone; the way leads past all of them.
-    private static IEnumerable<Block> Whys(ResinAir resin, string? cold)
+    // The gravest reason alone; the way leads past all of them. Where it is too cold to cure, dry air is no help.
+    private static IEnumerable<Block> Whys(ResinAir resin, Finding<WorkingTime> flow, bool isCool)
     {
-        if (cold is not null)
+        if (flow is Finding<WorkingTime>.None cold)
         {
-            yield return new Block.Line(Sentence(cold));
+            yield return new Block.Line(Sentence($"{cold.Why}: {cold.Instead}"));
+            yield break;
         }
-        else if (resin.Reasons.Count > 0)
+
+        if (flow is Finding<WorkingTime>.Cautioned cool && isCool)
+        {
+            yield return new Block.Caution(Sentence(cool.Caution));
+        }
+
+        if (resin.Reasons.Count > 0)
         {
             yield return new Block.Line(Sentence(AirWording.Reason(resin.Reasons[0])));
         }
@@ -134,10 +136,10 @@ internal sealed class AirCommand : Ask
         return $"Taken: {string.Join(", ", new[] { piece, night }.Where(part => part.Length > 0))} under the air. Sheet first.";
     }
 
-    private static List<Button> Buttons(RoomAir room, ResinAir resin, AirWords words)
+    private static List<Button> Buttons(RoomAir room, WayToYes? way, AirWords words)
     {
         List<Button> buttons = [];
-        if (resin.Cheapest is { } way)
+        if (way is not null)
         {
             buttons.Add(new Button("If you do that", "air " + Air.Say(After(way, room, words))));
         }

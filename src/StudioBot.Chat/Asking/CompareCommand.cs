@@ -64,11 +64,13 @@ internal sealed class CompareCommand : Ask
             new Block.Figures(rows),
             new Block.Line(first.IsNeat && second.IsNeat
                 ? "For 100 ml of each, as it comes from the bottle."
-                : $"To 100 ml of paint. Doses {first.Dose} and {second.Dose}, assumed equal in effect: nobody has held the two side by side yet."),
+                : $"To 100 ml of paint. Doses {first.Dose} and {second.Dose}, assumed equal in effect: "
+                    + "nobody has held the two side by side yet."),
         ];
-        if (!second.IsNeat && second.EqualTo(first) is { } equal)
+        if (!second.IsNeat && first.Price.PerHundredMillilitres > 0 && second.EqualTo(first) is { } equal)
         {
-            blocks.Add(new Block.Line($"They would cost the same at {equal} of {second.Name} to {Show.Volume(second.Price.Per)}."));
+            blocks.Add(new Block.Line(
+                $"They would cost the same at {equal} of {second.Name} to {Show.Volume(second.Price.Per)}."));
         }
 
         if (Grounds(first, second, said, studio) is { Length: > 0 } grounds)
@@ -93,7 +95,8 @@ internal sealed class CompareCommand : Ask
 
         var (cheap, dear) = one < other ? (first, second) : (second, first);
         var least = cheap.Price.PerHundredMillilitres;
-        return $"{Sentences.Capital(cheap.Name)} is cheaper{(least > 0 ? $", {Show.Number((double)(dear.Price.PerHundredMillilitres / least), 1)} times" : "")}";
+        return $"{Sentences.Capital(cheap.Name)} is cheaper"
+            + (least > 0 ? $", {Show.Number((double)(dear.Price.PerHundredMillilitres / least))} times" : "");
     }
 
     private static string Grounds(ComparedColour first, ComparedColour second, Phrase said, Studio studio)
@@ -101,12 +104,13 @@ internal sealed class CompareCommand : Ask
         List<string> grounds = [];
         if ((first.Spoon ?? second.Spoon) is { } spoon)
         {
-            grounds.Add($"Taken: a level tsp of powder weighs {Show.Mass(Volume.FromUsFluidOunces(1) / 6 * spoon)} (common practice){Holds(first, second)}.");
+            var weighs = Show.Mass(Volume.FromUsFluidOunces(1) / 6 * spoon);
+            grounds.Add($"Taken: a level tsp of powder weighs {weighs} (common practice){Holds(first, second)}.");
         }
 
         if (said.Of(First).Material is not null || said.Of(Second).Material is not null)
         {
-            grounds.Add($"Usual doses, prices from the lots here.{(studio.IsSample ? " (Invented studio.)" : "")}");
+            grounds.Add($"Usual doses, prices from the lots here.{Sentences.Invented(studio)}");
         }
 
         return string.Join(' ', grounds);
@@ -117,7 +121,8 @@ internal sealed class CompareCommand : Ask
     {
         var (one, other) = (first.Price.PerHundredMillilitres, second.Price.PerHundredMillilitres);
         return first.Spoon is not null && second.Spoon is not null && Math.Min(one, other) > 0
-            ? $"; it holds unless a spoon of {(one < other ? first : second).Name} weighs {Show.Number((double)(Math.Max(one, other) / Math.Min(one, other)))} times the other's"
+            ? $"; it holds unless a spoon of {(one < other ? first : second).Name} weighs "
+                + $"{Show.Number((double)(Math.Max(one, other) / Math.Min(one, other)))} times the other's"
             : "; weigh yours";
     }
 
@@ -126,20 +131,31 @@ internal sealed class CompareCommand : Ask
         { Material: { } material } => said.Context.IsCounted(material)
             ? new Misread(material, "is counted, so it colours nothing", "compare blue mica vs ultramarine")
             : null,
-        { Per: not Amount.ByVolume } => new Misread(AmountWords.Say(offer.Per!), "is a mass where a volume of paint is needed", Example),
-        _ when new[] { offer.Pack!, offer.Dose!, offer.Per! }.FirstOrDefault(amount => Need.UnitsOf(amount) < LeastUnits) is { } nothing =>
+        { Per: not Amount.ByVolume } => new Misread(
+            AmountWords.Say(offer.Per!),
+            "is a mass where a volume of paint is needed",
+            Example),
+        _ when Amounts(offer).FirstOrDefault(amount => Need.UnitsOf(amount) < LeastUnits) is { } nothing =>
             new Misread(AmountWords.Say(nothing), "is too little to be meant", Example),
-        { Price: { } price } when price > Dearest => new Misread(price.ToString(), "is more than a pack costs", Example),
+        { Price: { } price } when price > Dearest => new Misread(
+            price.ToString(),
+            "is more than a pack costs",
+            Example),
         { Pack: Amount.ByVolume, Dose: Amount.ByMass } =>
             new Misread(AmountWords.Say(offer.Dose!), "is weighed and the pack is poured: give both alike", Example),
         _ => null,
     };
 
-    private static string Name(ComparedColour colour) => Sentences.Capital(colour.Name.Length <= 18 ? colour.Name : colour.Name[..17] + "…");
+    private static Amount[] Amounts(Offer offer) => [offer.Pack!, offer.Dose!, offer.Per!];
+
+    private static string Name(ComparedColour colour) =>
+        Sentences.Capital(colour.Name.Length <= 18 ? colour.Name : colour.Name[..17] + "…");
 
     private static string Cost(ComparedColour colour)
     {
         var cost = (double)colour.Price.PerHundredMillilitres;
-        return cost < 0.1 ? Show.Number(cost, 4) : cost.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+        return cost < 0.1
+            ? Show.Number(cost, 4)
+            : cost.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
     }
 }

@@ -37,7 +37,12 @@ internal sealed record ComparedColour(string Name, ColourPrice Price, Density? S
             (Amount.ByMass pack, Amount.ByMass weighed) =>
                 new(name, new ColourPrice(price, pack.Mass, weighed.Mass, per), null, false, dose),
             (Amount.ByMass pack, Amount.ByVolume spooned) =>
-                new(name, new ColourPrice(price, pack.Mass, spooned.Volume * SpoonOf(studio), per), SpoonOf(studio), false, Show.Number(spooned.Volume / Teaspoon, 2) + " tsp"),
+                new(
+                    name,
+                    new ColourPrice(price, pack.Mass, spooned.Volume * SpoonOf(studio), per),
+                    SpoonOf(studio),
+                    false,
+                    Show.Number(spooned.Volume / Teaspoon, 2) + " tsp"),
             _ => throw new InvalidOperationException("The command's check lets no weighed dose of a poured pack pass."),
         };
     }
@@ -54,15 +59,26 @@ internal sealed record ComparedColour(string Name, ColourPrice Price, Density? S
         if (found.Form == MaterialForm.Powder)
         {
             var powder = Hundred * studio.Practice.Pours.PowderPerMedium.Value;
-            return new(material, new ColourPrice(price, Mass.FromKilograms(1), powder, Hundred), null, false, Show.Mass(powder));
+            return new(
+                material,
+                new ColourPrice(price, Mass.FromKilograms(1), powder, Hundred),
+                null,
+                false,
+                Show.Mass(powder));
         }
 
-        var isColour = studio.Practice.Materials.FirstOrDefault(one => one.Name == material)?.Kind is MaterialKind.Paint or null;
+        var isColour =
+            studio.Practice.Materials.FirstOrDefault(one => one.Name == material)?.Kind is MaterialKind.Paint or null;
         var dose = isColour && found.Form == MaterialForm.Liquid ? PaintDose : Hundred;
-        return new(material, ColourPrice.Liquid(price, Volume.FromLitres(1), dose, Hundred), null, true, Show.Volume(dose));
+        return new(
+            material,
+            ColourPrice.Liquid(price, Volume.FromLitres(1), dose, Hundred),
+            null,
+            true,
+            Show.Volume(dose));
     }
 
-    /// <summary>The dose of this at which <paramref name="other"/> costs as much, as this one is measured; none where this
+    /// <summary>The dose of this at which <paramref name="other"/> costs as much, in its own measure; none where this
     /// costs nothing.</summary>
     public string? EqualTo(ComparedColour other) => other.Price.BreakEven(Price) is Craft.Finding<Mass>.Found(var dose)
         ? Measured(dose)
@@ -77,5 +93,5 @@ internal sealed record ComparedColour(string Name, ColourPrice Price, Density? S
 
     // What a level teaspoon of the trade's first powder weighs stands for any powder that nobody weighed.
     private static Density SpoonOf(Studio studio) =>
-        studio.Practice.Materials.First(material => material.GramsPerTeaspoon is not null).GramsPerTeaspoon!.Value / Teaspoon;
+        studio.Practice.Materials.Select(one => one.GramsPerTeaspoon).OfType<Sourced<Mass>>().First().Value / Teaspoon;
 }

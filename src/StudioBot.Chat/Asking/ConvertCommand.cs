@@ -45,6 +45,21 @@ internal sealed class ConvertCommand : Ask
     }
 
     /// <inheritdoc/>
+    internal override IEnumerable<Meaning> AlsoUnderstood(Phrase said)
+    {
+        var value = said.Of(Value);
+        if (value.Measure != Measure.Ounce)
+        {
+            return [];
+        }
+
+        var fluid = said.Context.Who.Units == UnitSystem.Imperial
+            ? Volume.FromImperialFluidOunces(value.Typed)
+            : Volume.FromUsFluidOunces(value.Typed);
+        return [AmountWords.Mean(IsFluid(said) ? new Amount.ByVolume(fluid) : new Amount.ByMass(Mass.FromOunces(value.Typed)))];
+    }
+
+    /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
         var value = said.Of(Value);
@@ -55,9 +70,7 @@ internal sealed class ConvertCommand : Ask
 
         var material = said.Has(Material) ? studio.View.Materials.All().First(one => one.Name == said.Of(Material)) : null;
         var (from, to) = (UnitSize.Of(value.Unit, turn.Who, studio), UnitSize.Of(said.Of(To), turn.Who, studio));
-        var isLiquid = material is null ? (from.Measure == Measure.Volume || to.Measure == Measure.Volume)
-            : material.Form != MaterialForm.Powder && turn.Who.Units != UnitSystem.Metric;
-        (from, to) = (from.Settled(isLiquid, turn.Who), to.Settled(isLiquid, turn.Who));
+        (from, to) = (from.Settled(IsFluid(said), turn.Who), to.Settled(IsFluid(said), turn.Who));
         var asked = from.Count(Figures.Of(value.Typed));
         if (from.Measure == to.Measure)
         {
@@ -87,6 +100,11 @@ internal sealed class ConvertCommand : Ask
             [new Block.Headline($"{Figures.Of(value.Typed)} °{value.Unit.ToUpperInvariant()} = {Show.Number(result)} °{to.ToUpperInvariant()}")],
             [new Button("The way back", $"convert {Show.Number(result)}{to} to {value.Unit}")]);
     }
+
+    // Whether an ounce can only be a fluid one: beside a volume, or of a liquid for who says ounces of liquids.
+    private static bool IsFluid(Phrase said) => said.Has(Material)
+        ? said.Context.Who.Units != UnitSystem.Metric && said.Context.Vocabulary.Liquid.Contains(said.Of(Material))
+        : said.Of(Value).Measure == Measure.Volume || Measures(said.Of(To)) == Measure.Volume;
 
     private static Measure? Measures(string unit) => unit == "fl oz" ? Measure.Volume : UnitWords.Of(unit)?.Measure;
 }

@@ -17,16 +17,24 @@ internal static class CupViscosity
         List<Figure> rows =
         [
             new("Viscosity", Show.Number(viscosity.SquareMillimetresPerSecond) + " mm²/s"),
-            new($"{cup.Title} tells", $"{Show.Number(cup.Times.From.TotalSeconds, 0)} to {Show.Number(cup.Times.To.TotalSeconds, 0)} s"),
+            new(
+                $"{cup.Title} tells",
+                $"{Show.Number(cup.Times.From.TotalSeconds, 0)} to {Show.Number(cup.Times.To.TotalSeconds, 0)} s"),
         ];
-        if (studio.View.Materials.All().FirstOrDefault(material => material.Name == PourNeeds.Medium)?.Density is { } density)
+        var medium = studio.View.Materials.All().FirstOrDefault(material => material.Name == PourNeeds.Medium);
+        if (medium?.Density is { } density)
         {
-            rows.Insert(1, new Figure($"as medium, {Show.Number(density.GramsPerMillilitre, 2)} g/ml", Show.Number((viscosity * density).MillipascalSeconds) + " mPa·s"));
+            rows.Insert(
+                1,
+                new Figure(
+                    $"as medium, {Show.Number(density.GramsPerMillilitre, 2)} g/ml",
+                    Show.Number((viscosity * density).MillipascalSeconds) + " mPa·s"));
         }
 
         List<Block> blocks =
         [
-            new Block.Headline($"{cup.Title}, {Show.Number(time.TotalSeconds, 2)} s: {Show.Number(viscosity.SquareMillimetresPerSecond, 0)} mm²/s"),
+            new Block.Headline($"{cup.Title}, {Show.Number(time.TotalSeconds, 2)} s: "
+                + $"{Show.Number(viscosity.SquareMillimetresPerSecond, 0)} mm²/s"),
             new Block.Figures(rows),
             new Block.Line(Warmth(run.At, studio)),
             new Block.Line("Paint thins as it is sheared: good for “same as last time”, in the same cup."),
@@ -51,22 +59,26 @@ internal static class CupViscosity
         return new Reply(
         [
             new Block.Headline($"{cup.Title}, {Show.Number(time.TotalSeconds, 2)} s, elsewhere about"),
-            .. rows.Count > 0 ? (IEnumerable<Block>)[new Block.Figures(rows)] : [new Block.Line("No other cup reads it within its range.")],
+            .. rows.Count > 0
+                ? (IEnumerable<Block>)[new Block.Figures(rows)]
+                : [new Block.Line("No other cup reads it within its range.")],
             new Block.Line("By the cups' curves, for oil. With paint, cups of two makes disagree."),
         ]);
     }
 
-    private static (KinematicViscosity Viscosity, string? Caution) Read(FlowCup cup, TimeSpan time) => CupCurves.Viscosity(cup, time) switch
+    private static (KinematicViscosity Viscosity, string? Caution) Read(FlowCup cup, TimeSpan time) =>
+        CupCurves.Viscosity(cup, time) switch
     {
         Finding<KinematicViscosity>.Found found => (found.Value, null),
         Finding<KinematicViscosity>.Cautioned cautioned => (cautioned.Value, cautioned.Caution),
-        var none => throw new InvalidOperationException($"The reader lets only seconds within the cup's range pass: {none}."),
+        var none => throw new InvalidOperationException($"The check lets no such seconds pass: {none}."),
     };
 
     private static string Warmth(Temperature? said, Studio studio) => (said, studio.View.Rooms.Current()) switch
     {
         ({ } at, _) => $"At {Show.Degrees(at)}; compare only within 2 °C.",
-        (null, [var room, ..]) => $"Taken: {Show.Degrees(room.Temperature)}, the {room.Room}'s last reading; compare only within 2 °C.{(studio.IsSample ? " (Invented studio.)" : "")}",
+        (null, [var room, ..]) => $"Taken: {Show.Degrees(room.Temperature)}, the {room.Room}'s last reading; "
+            + $"compare only within 2 °C.{Sentences.Invented(studio)}",
         _ => "Note how warm it is: compare only within 2 °C.",
     };
 }

@@ -20,12 +20,19 @@ internal sealed record FaultRecord(PieceSigns Signs, string Line)
         var readings = studio.View.Rooms.Current();
         var room = studio.View.Rooms.Shelves().FirstOrDefault(shelf => shelf.Label == piece?.Shelf)?.Room;
         var reading = readings.FirstOrDefault(one => one.Room == room) ?? (readings is [var first, ..] ? first : null);
-        var air = reading is not null && RoomAir.Read(reading.Temperature, reading.Humidity) is Finding<RoomAir>.Found(var read) ? read : null;
-        var now = air is null ? "" : $"{reading!.Room} now {Show.Degrees(air.Temperature)}, {Show.Share(air.Humidity.Share)}";
+        var air = reading is not null
+            && RoomAir.Read(reading.Temperature, reading.Humidity) is Finding<RoomAir>.Found(var read)
+            ? read
+            : null;
+        var now = air is null
+            ? ""
+            : $"{reading!.Room} now {Show.Degrees(air.Temperature)}, {Show.Share(air.Humidity.Share)}";
         var signs = new PieceSigns { MostWater = studio.Practice.Pours.MostWater.Value, Air = air };
         return piece is null
             ? new FaultRecord(signs, now.Length > 0 ? Sentences.Capital(now) + "." : "")
-            : new FaultRecord(With(piece, signs, studio), $"{piece.Number}: {Poured(piece)}{(now.Length > 0 ? "; " + now : "")}.");
+            : new FaultRecord(
+                With(piece, signs, studio),
+                $"{piece.Number}: {Poured(piece)}{(now.Length > 0 ? "; " + now : "")}.");
     }
 
     private static PieceSigns With(Piece piece, PieceSigns signs, Studio studio)
@@ -38,7 +45,10 @@ internal sealed record FaultRecord(PieceSigns Signs, string Line)
         }
 
         var wet = Wet(piece);
-        var powder = piece.Parts.Select(part => part.Amount).OfType<Amount.ByMass>().Aggregate(default(Mass), (sum, part) => sum + part.Mass);
+        var powder = piece.Parts
+            .Select(part => part.Amount)
+            .OfType<Amount.ByMass>()
+            .Aggregate(default(Mass), (sum, part) => sum + part.Mass);
         var face = new SurfaceSet(piece.Surface, depth: piece.Depth).Total;
         return signs with
         {
@@ -66,7 +76,10 @@ internal sealed record FaultRecord(PieceSigns Signs, string Line)
     }
 
     private static Volume Wet(Piece piece) =>
-        piece.Parts.Select(part => part.Amount).OfType<Amount.ByVolume>().Aggregate(default(Volume), (sum, part) => sum + part.Volume);
+        piece.Parts
+            .Select(part => part.Amount)
+            .OfType<Amount.ByVolume>()
+            .Aggregate(default(Volume), (sum, part) => sum + part.Volume);
 
     private static Volume VolumeOf(Piece piece, string material) =>
         piece.Parts.Where(part => part.Material == material).Select(part => part.Amount).OfType<Amount.ByVolume>()

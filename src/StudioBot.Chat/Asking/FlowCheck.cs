@@ -33,8 +33,14 @@ internal static class FlowCheck
         var limit = tooShort ? cup.Times.AtLeast : cup.Times.AtMost;
         var why = $"is {(tooShort ? "under" : "over")} the {Seconds(limit)} that a {cup.Title} cup can tell";
         return CupCurves.Instead(cup, time) is { } other
-            ? new Misread(Seconds(time), $"{why}: take a {other.Cup.Title}", $"flow {other.Cup.Name} {Seconds(Whole(other.Time ?? other.Cup.Times.From))}")
-            : new Misread(Seconds(time), $"{why}: take a {(tooShort ? "smaller" : "larger")} hole", $"flow {cup.Name} {Seconds(limit)}");
+            ? new Misread(
+                Seconds(time),
+                $"{why}: take the {other.Cup.Title} cup",
+                $"flow {other.Cup.Name} {Seconds(Whole(other.Time ?? other.Cup.Times.From))}")
+            : new Misread(
+                Seconds(time),
+                $"{why}: take a {(tooShort ? "smaller" : "larger")} hole",
+                $"flow {cup.Name} {Seconds(limit)}");
     }
 
     private static Misread? OfRun(FlowRun run) => run switch
@@ -49,9 +55,15 @@ internal static class FlowCheck
 
     private static Misread? OfOne(FlowRun run) => run switch
     {
-        { Before: null, Cup: { } cup } => new Misread("", "the cup's seconds are missing", $"flow {cup.Name} {Seconds(cup.Times.From)}"),
+        { Before: null, Cup: { } cup } => new Misread(
+            "",
+            "the cup's seconds are missing",
+            $"flow {cup.Name} {Seconds(cup.Times.From)}"),
         { Before: null } => Missing("a reading is missing"),
-        { Want: null, Cup: null } => new Misread("", "the trace you want is missing", $"flow {Seconds(run.Before.Value)} want {Seconds(run.Before.Value * 2)}"),
+        { Want: null, Cup: null } => new Misread(
+            "",
+            "the trace you want is missing",
+            $"flow {Seconds(run.Before.Value)} want {Seconds(run.Before.Value * 2)}"),
         _ => null,
     };
 

@@ -76,13 +76,19 @@ internal static class FlowSteps
     {
         var liquid = start.What == AddedLiquid.Medium ? "medium" : "thinner";
         var have = run.Have ?? Hundred;
+        var cup = run.Cup is { } named ? named.Name + " " : "";
         var first = Floor(have * start.Share, studio);
         var between = TimeSpan.FromSeconds(Math.Sqrt(run.Before!.Value.TotalSeconds * run.Want!.Value.TotalSeconds));
         return new Reply(
             new Block.Headline($"Add {Measured(first, studio)} {liquid}, stir, read again"),
-            new Block.Line($"That is {Show.Share(start.Share)} of {(run.Have is null ? "each 100 ml; how much is in the cup?" : "what is in the cup.")} Common practice."),
+            new Block.Line(run.Have is null
+                ? $"That is {Show.Share(start.Share)} of each 100 ml; how much is in the cup? Common practice."
+                : $"That is {Show.Share(start.Share)} of what is in the cup. Common practice."),
             new Block.Line("One reading can't say how much in all. After the second, send it like this:"),
-            new Block.Sample(Typed.In(turn, $"flow {(run.Cup is { } cup ? cup.Name + " " : "")}have {Show.Volume(have)} {Seconds(run.Before.Value)}, added {Show.Volume(first)} {liquid}, now {Seconds(between)}, want {Seconds(run.Want.Value)}")),
+            new Block.Sample(Typed.In(
+                turn,
+                $"flow {cup}have {Show.Volume(have)} {Seconds(run.Before.Value)}, "
+                    + $"added {Show.Volume(first)} {liquid}, now {Seconds(between)}, want {Seconds(run.Want.Value)}")),
             new Block.Line($"The {Seconds(between)} is only an example: put your own there."));
     }
 
@@ -92,7 +98,9 @@ internal static class FlowSteps
     private static string Echo(FlowRun run)
     {
         var have = run.Have is { } volume ? $"{Show.Volume(volume)} at " : "";
-        var added = run.IsRun ? $", with {Show.Volume(run.Added!.Value)} {run.Liquid ?? "more"} {Seconds(run.After!.Value)}" : "";
+        var added = run.IsRun
+            ? $", with {Show.Volume(run.Added!.Value)} {run.Liquid ?? "more"} {Seconds(run.After!.Value)}"
+            : "";
         var at = run.At is { } warm ? $", {Show.Degrees(warm)}" : "";
         return $"Read as: {have}{Seconds(run.Before!.Value)}{added}; wanted {Seconds(run.Want!.Value)}{at}.";
     }
@@ -107,7 +115,8 @@ internal static class FlowSteps
     }
 
     // No finer than a hand pours it.
-    private static string Poured(Volume volume) => Show.Number(volume.Millilitres, volume.Millilitres < 30 ? 1 : 0) + " ml";
+    private static string Poured(Volume volume) =>
+        Show.Number(volume.Millilitres, volume.Millilitres < 30 ? 1 : 0) + " ml";
 
     private static Volume Floor(Volume volume, Studio studio)
     {

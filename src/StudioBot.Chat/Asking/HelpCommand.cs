@@ -15,7 +15,10 @@ internal sealed class HelpCommand : Ask
         ["asking"] = "asking", ["recording"] = "recording", ["sharing"] = "sharing", ["house"] = "house",
     });
 
-    private static readonly ChoiceSlot Page = new("", "a page", new Dictionary<string, string> { ["more"] = "more", ["rest"] = "rest" });
+    private static readonly ChoiceSlot Page = new("", "a page", new Dictionary<string, string>
+    {
+        ["more"] = "more", ["rest"] = "rest",
+    });
 
     // Found at the first question for help: this command is one of those it holds.
     private readonly Lazy<Catalogue> _catalogue = new(Catalogue.Find);
@@ -49,13 +52,17 @@ internal sealed class HelpCommand : Ask
     private List<Command> Answered(Turn turn)
     {
         var menu = _catalogue.Value.Menu(turn.Chat, turn.Who.IsSteward).Select(row => row.Word).ToHashSet();
-        return [.. _catalogue.Value.Forms.Where(form => form is Ask && menu.Contains(form.Sheet.Word)).DistinctBy(form => form.Sheet.Word)];
+        return [.. _catalogue.Value.Forms
+            .Where(form => form is Ask && menu.Contains(form.Sheet.Word))
+            .DistinctBy(form => form.Sheet.Word)];
     }
 
     private static Reply Today(List<Command> answered, Turn turn, Studio studio)
     {
         var messages = HelpToday.Messages(answered, turn, studio);
-        List<Block> blocks = [new Block.Headline(turn.Chat == ChatKind.Group ? "Send one of these, slash and all:" : "Send a message like one of these:")];
+        var isGroup = turn.Chat == ChatKind.Group;
+        List<Block> blocks =
+            [new Block.Headline(isGroup ? "Send one of these, slash and all:" : "Send a message like one of these:")];
         foreach (var (says, message) in messages)
         {
             blocks.Add(new Block.Line(says));
@@ -71,9 +78,12 @@ internal sealed class HelpCommand : Ask
         var skipped = page switch { "more" => OnAPage, "rest" => 2 * OnAPage, _ => 0 };
         var next = page switch { "" => "more", "more" => "rest", _ => "" };
         List<Command> shown = [.. all.Skip(skipped).Take(next.Length > 0 ? OnAPage : int.MaxValue)];
-        List<Block> blocks = [new Block.Headline(shown.Count > 0 ? Label(room) : $"{Label(room)}: nothing is answered yet")];
+        List<Block> blocks =
+            [new Block.Headline(shown.Count > 0 ? Label(room) : $"{Label(room)}: nothing is answered yet")];
         blocks.AddRange(shown.Select(form => new Block.Line($"{form.Sheet.Word}: {Lower(form.Sheet.Says)}")));
-        List<Button> buttons = [.. shown.Take(OnAPage).Select(form => new Button(form.Sheet.Word, $"help {form.Sheet.Word}"))];
+        List<Button> buttons = [.. shown
+            .Take(OnAPage)
+            .Select(form => new Button(form.Sheet.Word, $"help {form.Sheet.Word}"))];
         if (next.Length > 0 && all.Count > skipped + OnAPage)
         {
             buttons.Add(new Button("More", $"help {Word(room)} {next}"));
@@ -88,12 +98,18 @@ internal sealed class HelpCommand : Ask
 
     private Reply Of(string topic, List<Command> answered, Turn turn)
     {
-        var form = _catalogue.Value.Of(topic).Select(one => one.Sheet.Word).Select(word => answered.Find(one => one.Sheet.Word == word))
+        var form = _catalogue.Value.Of(topic)
+            .Select(one => one.Sheet.Word)
+            .Select(word => answered.Find(one => one.Sheet.Word == word))
             .FirstOrDefault(found => found is not null);
         if (form is null)
         {
             return new Reply(
-                [new Block.Headline($"{Sentences.Capital(topic)} is not answered here yet"), new Block.Line("What is answered, by room:"), .. Roomed(answered).Select(button => new Block.Sample(Typed.In(turn, button.Line)))],
+                [
+                    new Block.Headline($"{Sentences.Capital(topic)} is not answered here yet"),
+                    new Block.Line("What is answered, by room:"),
+                    .. Roomed(answered).Select(button => new Block.Sample(Typed.In(turn, button.Line))),
+                ],
                 Roomed(answered))
             {
                 IsTrouble = true,
@@ -101,26 +117,45 @@ internal sealed class HelpCommand : Ask
         }
 
         var sheet = form.Sheet;
-        List<Block> blocks = [new Block.Headline($"{Sentences.Capital(sheet.Word)}: {Lower(sheet.Says)}"), new Block.Line("Type it like this:")];
+        List<Block> blocks =
+        [
+            new Block.Headline($"{Sentences.Capital(sheet.Word)}: {Lower(sheet.Says)}"),
+            new Block.Line("Type it like this:"),
+        ];
         blocks.AddRange(sheet.Examples.Take(3).Select(example => new Block.Sample(Typed.In(turn, example))));
         if (Takes(sheet) is { Count: > 0 } takes)
         {
             blocks.Add(new Block.Line($"It takes {Sentences.And(takes)}, in any order."));
         }
 
-        if (sheet.Also.Concat(sheet.AlsoSaying).Where(word => word != sheet.Word).Take(5).ToList() is { Count: > 0 } others)
+        if (sheet.Also
+            .Concat(sheet.AlsoSaying)
+            .Where(word => word != sheet.Word)
+            .Take(5)
+            .ToList() is { Count: > 0 } others)
         {
             blocks.Add(new Block.Line($"Other words for it: {string.Join(", ", others)}."));
         }
 
-        return new Reply(blocks, [.. sheet.Examples.Take(3).Select(example => new Button(Short(example), example)), new Button(Label(sheet.Room), $"help {Word(sheet.Room)}")]);
+        return new Reply(blocks,
+        [
+            .. sheet.Examples.Take(3).Select(example => new Button(Short(example), example)),
+            new Button(Label(sheet.Room), $"help {Word(sheet.Room)}"),
+        ]);
     }
 
     private static List<Button> Roomed(List<Command> answered) =>
-        [.. Rooms.Where(room => answered.Exists(form => form.Sheet.Room == room)).Select(room => new Button(Label(room), $"help {Word(room)}"))];
+        [.. Rooms
+            .Where(room => answered.Exists(form => form.Sheet.Room == room))
+            .Select(room => new Button(Label(room), $"help {Word(room)}"))];
 
     private static List<string> Takes(CommandSheet sheet) =>
-        [.. sheet.Takes.OrderByDescending(slot => slot.IsRequired).Select(slot => slot.What).Where(what => what is not ("a detail" or "a page")).Distinct().Take(4)];
+        [.. sheet.Takes
+            .OrderByDescending(slot => slot.IsRequired)
+            .Select(slot => slot.What)
+            .Where(what => what is not ("a detail" or "a page"))
+            .Distinct()
+            .Take(4)];
 
     private static string Short(string example)
     {

@@ -26,13 +26,21 @@ internal static class HelpToday
     ];
 
     /// <summary>Each message with what it is for; those that today's pieces call for come first.</summary>
-    public static IReadOnlyList<(string Says, string Message)> Messages(IReadOnlyList<Command> answered, Turn turn, Studio studio) =>
+    public static IReadOnlyList<(string Says, string Message)> Messages(
+        IReadOnlyList<Command> answered,
+        Turn turn,
+        Studio studio) =>
     [
         .. Called(turn, studio)
             .Concat(Usual.Select(usual => (usual.Word, usual.Says, Message: "")))
-            .Concat(answered.Where(form => form is not HelpCommand).Select(form => (form.Sheet.Word, Says: "", Message: "")))
+            .Concat(answered
+                .Where(form => form is not HelpCommand)
+                .Select(form => (form.Sheet.Word, Says: "", Message: "")))
             .DistinctBy(call => call.Word)
-            .Select(call => (Form: answered.FirstOrDefault(form => form.Sheet.Word == call.Word), call.Says, call.Message))
+            .Select(call => (
+                Form: answered.FirstOrDefault(form => form.Sheet.Word == call.Word),
+                call.Says,
+                call.Message))
             .Where(call => call.Form is not null)
             .Select(call => (
                 call.Says.Length > 0 ? call.Says : call.Form!.Sheet.Says,
@@ -47,7 +55,10 @@ internal static class HelpToday
         var ready = pieces.Where(piece => piece.Stage == Stage.Ready).Select(piece => piece.Number).Take(4).ToList();
         if (ready.Count > 0)
         {
-            yield return ("resin", $"{(ready.Count == 1 ? "A piece is" : "Pieces are")} dry: how much resin?", $"resin {string.Join(' ', ready)}");
+            yield return (
+                "resin",
+                $"{(ready.Count == 1 ? "A piece is" : "Pieces are")} dry: how much resin?",
+                $"resin {string.Join(' ', ready)}");
         }
 
         if (pieces.LastOrDefault(piece => piece.Maker == turn.Who.Name) is { } own)
@@ -56,5 +67,6 @@ internal static class HelpToday
         }
     }
 
-    private static string Example(Command form) => form.Sheet.Examples.FirstOrDefault(example => example.Length <= Longest) ?? form.Sheet.Examples[0];
+    private static string Example(Command form) =>
+        form.Sheet.Examples.FirstOrDefault(example => example.Length <= Longest) ?? form.Sheet.Examples[0];
 }

@@ -30,8 +30,8 @@ internal static class PourMixes
                 new Figure("  gloss varnish", Show.Volume(parts[1])),
             ]),
             new Block.Line($"Medium {practice.MediumRatio.Value} by volume; nearer {practice.WarmMediumRatio.Value} in the heat. "
-                + "Wet the powder in a little varnish, add three quarters of the medium, read the trace, then the rest."),
-            Cautions.About(studio, SafetySubject.Powder),
+                + "Wet the powder in varnish, add most of the medium, read the trace, then the rest."),
+            Cautions.InShort(studio, SafetySubject.Powder),
         ];
         if (colours.Names.Count > 1 && colours.Names.All(name => name.EndsWith("mica", StringComparison.Ordinal)))
         {

@@ -46,7 +46,9 @@ internal sealed class PourNeeds(Studio studio)
                 Colour(name, each);
             }
 
-            Powdered([.. _materials.Where(material => material.Form == MaterialForm.Powder)], each * (amounts.Colours - colours.Names.Count));
+            Powdered(
+                [.. _materials.Where(material => material.Form == MaterialForm.Powder)],
+                each * (amounts.Colours - colours.Names.Count));
         }
 
         Add(Cup, amounts.Cups * times);
@@ -68,7 +70,7 @@ internal sealed class PourNeeds(Studio studio)
         foreach (var group in surfaces.Groups)
         {
             var kept = group.Surface is Surface.Panel { IsSquare: true } square
-                ? _materials.FirstOrDefault(material => material.Form == MaterialForm.Counted && IsBare(material.Name, square.Width))
+                ? _materials.FirstOrDefault(one => one.Form == MaterialForm.Counted && IsBare(one.Name, square.Width))
                 : null;
             isAll &= kept is not null;
             if (kept is not null)

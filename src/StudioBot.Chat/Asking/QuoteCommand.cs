@@ -13,17 +13,40 @@ internal sealed class QuoteCommand : Ask
     private static readonly CountSlot Coats = new("coats", "a number of coats", ["coats", "coat"], 20);
     private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
     private static readonly ColoursSlot Colours = new();
-    private static readonly ChoiceSlot Resin = new("", "resin", new Dictionary<string, string> { ["resin"] = "resin", ["epoxy"] = "resin" });
-    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["materials"] = "materials" });
-    private static readonly NumberSlot Rate = new(Measure.Money, "rate", "what an hour is worth", "rate 18") { Leads = ["rate"], TakesBare = true, Most = 1000 };
-    private static readonly NumberSlot Markup = new(Measure.Percent, "markup_pct", "a markup", "markup 60%") { Leads = ["markup"], TakesBare = true, Unit = "%", Least = 0, Most = 1000 };
-    private static readonly NumberSlot Work = new(Measure.Time, "labour_s", "hours of work", "labour 90 min") { Leads = ["labour", "labor"], Unit = "s", Least = 60, Most = 360_000 };
+    private static readonly ChoiceSlot Resin = new("", "resin", new Dictionary<string, string>
+    {
+        ["resin"] = "resin", ["epoxy"] = "resin",
+    });
+
+    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
+    {
+        ["materials"] = "materials",
+    });
+
+    private static readonly NumberSlot Rate = new(Measure.Money, "rate", "what an hour is worth", "rate 18")
+    {
+        Leads = ["rate"], TakesBare = true, Most = 1000,
+    };
+
+    private static readonly NumberSlot Markup = new(Measure.Percent, "markup_pct", "a markup", "markup 60%")
+    {
+        Leads = ["markup"], TakesBare = true, Unit = "%", Least = 0, Most = 1000,
+    };
+
+    private static readonly NumberSlot Work = new(Measure.Time, "labour_s", "hours of work", "labour 90 min")
+    {
+        Leads = ["labour", "labor"], Unit = "s", Least = 60, Most = 360_000,
+    };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "quote", Room.Asking, "What a piece costs to make, and a price.",
         [Rate, Markup, Work, Coats, Size, Way, Resin, Colours, Detail],
-        ["quote 40cm round bloom resin 2 coats", "what should I charge for a 30cm bloom?", "quote 30cm panel rate 20 markup 80%"])
+        [
+            "quote 40cm round bloom resin 2 coats",
+            "what should I charge for a 30cm bloom?",
+            "quote 30cm panel rate 20 markup 80%",
+        ])
     {
         Also = ["price"],
         Cues =
@@ -59,7 +82,9 @@ internal sealed class QuoteCommand : Ask
             return QuoteShow.Materials(stock, needs.Unknown, studio);
         }
 
-        var work = said.Has(Work) ? TimeSpan.FromSeconds(said.Of(Work)) : UsualWork.On(size.Count, coat is null ? 0 : said.Or(Coats, 1));
+        var work = said.Has(Work)
+            ? TimeSpan.FromSeconds(said.Of(Work))
+            : UsualWork.On(size.Count, coat is null ? 0 : said.Or(Coats, 1));
         var rate = said.Has(Rate) ? Money.Rounded(said.Of(Rate)) : UsualWork.RatePerHour;
         var markup = said.Has(Markup) ? (decimal)said.Of(Markup) / 100 : UsualWork.Markup;
         var cost = new PieceCost(stock.Total, work, rate, UsualWork.OverheadPerHour);
@@ -68,7 +93,12 @@ internal sealed class QuoteCommand : Ask
             cost,
             size.Count,
             [
-                QuoteShow.Made(size, said.Has(Way) ? technique.Name : "", said.Has(Colours) ? amounts.Colours : 0, coat, said.Or(Coats, 1)),
+                QuoteShow.Made(
+                    size,
+                    said.Has(Way) ? technique.Name : "",
+                    said.Has(Colours) ? amounts.Colours : 0,
+                    coat,
+                    said.Or(Coats, 1)),
                 Taken(said, amounts, rate, markup),
                 ReadyDay.Line(amounts, size, coat is not null, turn, studio),
                 QuoteShow.Without(hasSurfaces, [.. stock.Unpriced, .. needs.Unknown], studio),

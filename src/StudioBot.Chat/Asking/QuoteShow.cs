@@ -17,7 +17,12 @@ internal static class QuoteShow
     /// <param name="buttons">What could be asked next.</param>
     /// <param name="studio">Whose currency.</param>
     public static Reply Price(
-        Quote quote, PieceCost cost, int pieces, IReadOnlyList<string> lines, IReadOnlyList<Button> buttons, Studio studio)
+        Quote quote,
+        PieceCost cost,
+        int pieces,
+        IReadOnlyList<string> lines,
+        IReadOnlyList<Button> buttons,
+        Studio studio)
     {
         var currency = studio.View.Studio.Settings()?.Currency ?? "";
         var each = pieces > 1 ? $" for {pieces}, {Money.Rounded((double)quote.Price.Sum / pieces)} each" : "";
@@ -37,7 +42,12 @@ internal static class QuoteShow
     }
 
     /// <summary>What was asked for; a technique or colours that were only taken stand elsewhere.</summary>
-    public static string Made(SurfaceSet size, string technique, int colours, CoatNeeds? coat, int coats) => string.Join(", ", new[]
+    public static string Made(
+        SurfaceSet size,
+        string technique,
+        int colours,
+        CoatNeeds? coat,
+        int coats) => string.Join(", ", new[]
     {
         Show.Surfaces(size),
         technique,
@@ -60,10 +70,14 @@ internal static class QuoteShow
     public static Reply Materials(StockCost stock, IReadOnlyList<string> unknown, Studio studio)
     {
         var currency = studio.View.Studio.Settings()?.Currency ?? "";
-        List<Figure> rows = [.. stock.Rows.Take(MostRows).Select(row => new Figure(row.Name, Money.Rounded((double)row.Cost).ToString()))];
+        List<Figure> rows = [.. stock.Rows
+            .Take(MostRows)
+            .Select(row => new Figure(row.Name, Money.Rounded((double)row.Cost).ToString()))];
         if (stock.Rows.Count > MostRows)
         {
-            rows.Add(new Figure("the others", Money.Rounded((double)stock.Rows.Skip(MostRows).Sum(row => row.Cost)).ToString()));
+            rows.Add(new Figure(
+                "the others",
+                Money.Rounded((double)stock.Rows.Skip(MostRows).Sum(row => row.Cost)).ToString()));
         }
 
         List<Block> blocks = [new Block.Headline($"Materials {stock.Total} {currency}")];
@@ -72,7 +86,8 @@ internal static class QuoteShow
             blocks.Add(new Block.Figures(rows));
         }
 
-        blocks.Add(new Block.Line($"Oldest lots first, with run-off and what stays in cups.{(studio.IsSample ? " (Invented studio.)" : "")}"));
+        blocks.Add(new Block.Line(
+            $"Oldest lots first, with run-off and what stays in cups.{Sentences.Invented(studio)}"));
         if (stock.Unpriced.Concat(unknown).ToList() is { Count: > 0 } unpriced)
         {
             blocks.Add(new Block.Line($"No price here: {string.Join(", ", unpriced)}."));

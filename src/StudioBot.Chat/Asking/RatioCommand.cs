@@ -33,10 +33,15 @@ internal sealed class RatioCommand : Ask
     internal override Misread? Check(Phrase said)
     {
         var ratio = said.Of(Ratio);
+        if (ratio.Parts.Count > RatioCup.MostParts)
+        {
+            return new Misread(ratio.ToString(), $"has more parts than one mixes: up to {RatioCup.MostParts}", Sheet.Examples[0]);
+        }
+
         if (Figures(said).FirstOrDefault(amount => IsOtherKind(amount, ratio.By, said)) is { } other)
         {
             return new Misread(
-                AmountWords.Say(other),
+                TypedWords.Amount(said, other),
                 ratio.By == RatioBy.Mass
                     ? "is a volume and the ratio goes by weight: give g"
                     : "is a mass and the ratio goes by volume: ml, or say by weight",

@@ -10,17 +10,20 @@ namespace StudioBot.Chat.Asking;
 /// <summary>What a cup that already holds something still needs.</summary>
 internal static class RatioCup
 {
+    /// <summary>As many as there are letters for, and lines to show them.</summary>
+    public const int MostParts = 8;
+
     private const string Letters = "ABCDEFGH";
 
     // Less than a figure shows.
     private const double Nothing = 0.05;
 
     /// <summary>A for the first part of a ratio, B for the second.</summary>
-    public static string Letter(int part) => part < Letters.Length ? Letters[part].ToString() : $"{part + 1}";
+    public static string Letter(int part) => Letters[part].ToString();
 
     /// <summary>The name that finds no place in the ratio; none where all do.</summary>
     public static string? Misplaced(MixRatio ratio, IReadOnlyList<CupPart> have) =>
-        have.Where((_, i) => Places(have)[i] >= ratio.Parts.Count).Select(part => part.Name).FirstOrDefault();
+        have.Where((_, i) => Places(have, _ => -1)[i] >= ratio.Parts.Count).Select(part => part.Name).FirstOrDefault();
 
     /// <summary>What to add, and the new total.</summary>
     /// <param name="ratio">The ratio.</param>
@@ -30,7 +33,19 @@ internal static class RatioCup
     /// <param name="studio">The studio.</param>
     public static Reply Of(MixRatio ratio, IReadOnlyList<CupPart> have, Amount? total, bool isBare, Studio studio)
     {
-        var cup = new Cup(ratio, have, isBare, IsResin(have, studio));
+        var forms = studio.View.Materials.All().ToDictionary(material => material.Name, material => material.Form);
+        var places = Places(have, name => Fixed(forms, name));
+        if (places.Distinct().Count() < places.Length || places.Max() >= ratio.Parts.Count)
+        {
+            return new Reply(
+                new Block.Headline($"No figure: {string.Join(" and ", have.Select(part => part.Name))} are not the parts of {ratio}."),
+                new Block.Line("Name each part once, as A, B and so on."))
+            {
+                IsTrouble = true,
+            };
+        }
+
+        var cup = new Cup(ratio, have, places, isBare, have.Any(part => part.Name is "A" or "B" || Fixed(forms, part.Name) >= 0));
         if (ratio.By == RatioBy.Mass)
         {
             var wanted = (total as Amount.ByMass)?.Mass;
@@ -43,10 +58,12 @@ internal static class RatioCup
         return cup.Told(TopUp.Complete(ratio, poured, size, size), poured, Show.Volume, volume => volume.Millilitres, studio);
     }
 
-    // A, B and C say their place; materials take those that are left, in the order they are named.
-    private static int[] Places(IReadOnlyList<CupPart> have)
+    // A, B and C say their place, and so do resin and hardener; other materials take those that are left, as named.
+    private static int[] Places(IReadOnlyList<CupPart> have, Func<string, int> isFixed)
     {
-        var places = have.Select(part => part.Name.Length == 1 ? Letters.IndexOf(part.Name[0], StringComparison.Ordinal) : -1).ToArray();
+        var places = have.Select(part => part.Name.Length == 1
+            ? Letters.IndexOf(part.Name[0], StringComparison.Ordinal)
+            : isFixed(part.Name)).ToArray();
         for (var i = 0; i < places.Length; i++)
         {
             if (places[i] < 0)
@@ -58,14 +75,17 @@ internal static class RatioCup
         return places;
     }
 
-    private static bool IsResin(IReadOnlyList<CupPart> have, Studio studio) => have.Any(part => part.Name is "A" or "B")
-        || studio.View.Materials.All().Any(material =>
-            material.Form is MaterialForm.ResinA or MaterialForm.HardenerB && have.Any(part => part.Name == material.Name));
+    private static int Fixed(Dictionary<string, MaterialForm> forms, string name) =>
+        !forms.TryGetValue(name, out var form) ? -1
+        : form switch
+        {
+            MaterialForm.ResinA => 0,
+            MaterialForm.HardenerB => 1,
+            _ => -1,
+        };
 
-    private sealed class Cup(MixRatio ratio, IReadOnlyList<CupPart> have, bool isBare, bool isResin)
+    private sealed class Cup(MixRatio ratio, IReadOnlyList<CupPart> have, int[] places, bool isBare, bool isResin)
     {
-        private readonly int[] _places = Places(have);
-
         public T[] There<T>(Func<CupPart, T> amount)
             where T : struct => [.. ratio.Parts.Select((_, i) => At(i) is { } part ? amount(part) : default)];
 
@@ -110,7 +130,7 @@ internal static class RatioCup
             return new Reply(blocks, []);
         }
 
-        private CupPart? At(int place) => Array.IndexOf(_places, place) is var index and >= 0 ? have[index] : null;
+        private CupPart? At(int place) => Array.IndexOf(places, place) is var index and >= 0 ? have[index] : null;
 
         private string Name(int place, bool isLong) => At(place)?.Name
             ?? (isLong && !have.All(part => part.Name.Length == 1) ? $"of the other part ({Letter(place)})" : Letter(place));

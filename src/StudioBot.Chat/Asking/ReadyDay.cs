@@ -17,7 +17,9 @@ internal static class ReadyDay
         var reading = studio.View.Rooms.Current() is [var first, ..] ? first : null;
         var air = reading is null ? null : Air(reading);
         var outlook = ReadyOutlook.Of(
-            new DryingPiece(amounts.Technique.Laid.Usual, WaterContent.OfFilm(surfaces.Faces * amounts.Technique.Laid.Usual)),
+            new DryingPiece(
+                amounts.Technique.Laid.Usual,
+                WaterContent.OfFilm(surfaces.Faces * amounts.Technique.Laid.Usual)),
             TimeSpan.Zero,
             air is null ? RoomPace.Assumed : RoomPace.Of(air),
             air,
@@ -27,7 +29,11 @@ internal static class ReadyDay
             : $"{reading!.Room} {Show.Degrees(air.Temperature)}, {Show.Share(air.Humidity.Share)}";
         return outlook switch
         {
-            ReadyOutlook.Expected(var estimate) => Days(estimate, isCoated, DateOnly.FromDateTime(turn.Local), studio) + $" ({room}).",
+            ReadyOutlook.Expected(var estimate) => Days(
+                estimate,
+                isCoated,
+                DateOnly.FromDateTime(turn.Local),
+                studio) + $" ({room}).",
             ReadyOutlook.NoDay none => $"No ready day: {none.Why}; {none.Instead}. ({room})",
             _ => throw new InvalidOperationException($"No such outlook: {outlook}."),
         };

@@ -51,7 +51,7 @@ internal sealed record ResinJob(
         var a = materials.Where(material => material.Form == MaterialForm.ResinA).ToList();
         var b = materials.Where(material => material.Form == MaterialForm.HardenerB).ToList();
         return a is [{ Density: { } denseA }] && b is [{ Density: { } denseB }]
-            ? (system, new Resin(ratio ?? system.Ratio.Value, denseA, denseB), $"of {a[0].Name} and {b[0].Name} as recorded")
+            ? (system, new Resin(ratio ?? system.Ratio.Value, denseA, denseB), "as recorded")
             : (system, new Resin(ratio ?? system.Ratio.Value, system.DensityA.Value, system.DensityB.Value), system.DensityA.Provenance.Words);
     }
 

@@ -57,7 +57,7 @@ internal static class ResinPages
 
         var (a, b) = (job.Resin.PartA.GramsPerMillilitre, job.Resin.PartB.GramsPerMillilitre);
         rows.Add(new Figure("A, B in g/ml", $"{Show.Number(a, 2)}, {Show.Number(b, 2)}"));
-        rows.Add(new Figure("B to 100 A by weight", Show.Number(job.Resin.MassOfBPer100A)));
+        rows.Add(new Figure("B to 100 g A", Show.Number(job.Resin.MassOfBPer100A) + " g"));
         if (ResinWarnings.Time(job.Working) is { } time)
         {
             rows.Add(new Figure("Flows", $"{Show.Number(time.Shortest.TotalMinutes)} to {Show.Number(time.Longest.TotalMinutes)} min"));
@@ -65,9 +65,9 @@ internal static class ResinPages
 
         return new Reply(
             [
-                new Block.Headline($"{job.Need.What} at {job.Ratio}"),
+                new Block.Headline(job.Need.What),
                 new Block.Figures(rows),
-                new Block.Line($"Densities {job.DensitiesFrom}; film, run-off common practice; {Show.Time(job.System.WorkingTime.Value)} at "
+                new Block.Line($"{job.Ratio}; densities {job.DensitiesFrom}; film, run-off common practice; {Show.Time(job.System.WorkingTime.Value)} at "
                     + $"{Show.Degrees(job.System.TimesAt.Value)} {job.System.WorkingTime.Provenance.Words}: your sheet comes first."
                     + (studio.IsSample ? " (Invented studio.)" : "")),
             ],
@@ -111,20 +111,28 @@ internal static class ResinPages
             return $"{job.Need.What} at {job.Ratio}{(job.Taken.Count > 0 ? ", taken" : "")}; no run-off added.";
         }
 
-        var sides = job.Need.OnSides.Millilitres > 0
-            ? $"{Show.Film(job.System.SideFilm.Value)} sides {Show.Volume(job.Need.OnSides)}, "
-            : "";
-        return $"{what}{Show.Film(film)} film {Show.Volume(job.Need.OnFaces)}, {sides}"
-            + $"run-off {Show.Share(job.System.RunOff.Value.Usual)} {Show.Volume(job.Need.RunOff)}."
-            + (job.Taken.Count > 0 ? $" Taken: {string.Join(", ", job.Taken)}." : "");
+        var isShort = what.Length == 0;
+        var sideFilm = isShort ? "" : Show.Film(job.System.SideFilm.Value) + " ";
+        var sides = job.Need.OnSides.Millilitres > 0 ? $"{sideFilm}sides {Show.Volume(job.Need.OnSides)}, " : "";
+        var share = isShort ? "" : Show.Share(job.System.RunOff.Value.Usual) + " ";
+        return $"{what}{Show.Film(film)} film {Show.Volume(job.Need.OnFaces)}, {sides}run-off {share}{Show.Volume(job.Need.RunOff)}."
+            + (job.Taken.Count > 0 ? $" Taken: {(isShort ? Brief(job) : string.Join(", ", job.Taken))}." : "");
     }
+
+    // The table has both measures: what the ratio goes by can be left to the grounds.
+    private static string Brief(ResinJob job) => string.Join(", ", job.Taken.Select(taken => taken.Split(" by ")[0]));
 
     private static string Room(ResinJob job)
     {
-        var flows = ResinWarnings.Time(job.Working) is { } time ? $"flows {Show.Time(time.Likely)}" : "too cold, no working time";
+        var where = job.Air.IsSaid ? $"At {job.Air.Words}" : $"{job.Air.Words}, {job.Air.Grounds}";
+        if (ResinWarnings.Time(job.Working) is not { } time)
+        {
+            return $"{where}: too cold, nobody can say whether it cures.";
+        }
+
         var air = job.Verdict is { } verdict
             ? $"air {AirWording.Answer(verdict.Answer)}{(verdict.Now is { } now ? $", dew point {Show.Number(now.Degrees)} °C off" : "")}"
             : "say the humidity too for the air";
-        return job.Air.IsSaid ? $"At {job.Air.Words}: {flows}; {air}." : $"{job.Air.Words}, {job.Air.Grounds}: {flows}; {air}.";
+        return $"{where}: flows {Show.Time(time.Likely)}; {air}.";
     }
 }

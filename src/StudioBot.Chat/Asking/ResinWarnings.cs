@@ -21,21 +21,22 @@ internal static class ResinWarnings
             yield return new Block.Caution($"Kept, sold or binned: {gone}.");
         }
 
-        if (job.Verdict is { Reasons: [var reason, ..] } verdict)
+        // Where it is too cold to cure, dry air is no help.
+        if (Time(job.Working) is not null && job.Verdict is { Reasons: [var reason, ..] } verdict)
         {
             yield return new Block.Caution(verdict.Cheapest is { } way
                 ? $"First {AirWording.Way(way)}."
                 : Capital(AirWording.Reason(reason)) + ".");
         }
 
-        if (Mind(job.Working) is { } mind)
+        if (job.Working is Finding<WorkingTime>.Cautioned cool)
         {
-            yield return new Block.Caution(Capital(mind) + ".");
+            yield return new Block.Caution(Capital(cool.Caution) + ".");
         }
 
         if (job.Need.Caution is { } film)
         {
-            yield return new Block.Caution(Capital(film.Split(',')[0]) + ".");
+            yield return new Block.Caution(Capital(film) + ".");
         }
     }
 
@@ -49,13 +50,6 @@ internal static class ResinWarnings
     {
         Finding<WorkingTime>.Found found => found.Value,
         Finding<WorkingTime>.Cautioned cautioned => cautioned.Value,
-        _ => null,
-    };
-
-    private static string? Mind(Finding<WorkingTime> finding) => finding switch
-    {
-        Finding<WorkingTime>.Cautioned cautioned => cautioned.Caution,
-        Finding<WorkingTime>.None none => none.Why,
         _ => null,
     };
 }

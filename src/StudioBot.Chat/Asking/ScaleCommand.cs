@@ -42,7 +42,7 @@ internal sealed class ScaleCommand : Ask
         if (said.Has(Size))
         {
             return said.Has(Total)
-                ? new Misread(AmountWords.Say(said.Of(Total)), "stands beside a surface: one of the two says the size", Sheet.Examples[0])
+                ? new Misread(TypedWords.Amount(said, said.Of(Total)), "stands beside a surface: one of the two says the size", Sheet.Examples[0])
                 : null;
         }
 
@@ -53,7 +53,7 @@ internal sealed class ScaleCommand : Ask
 
         return TypedWords.Of(said).FirstOrDefault(word => SurfaceWords.Shape(word.ToLowerInvariant()) is not null) is { } shape
             ? new Misread(
-                $"{AmountWords.Say(said.Of(Total))} {shape}",
+                $"{TypedWords.Amount(said, said.Of(Total))} {shape}",
                 $"is {(said.Of(Total) is Amount.ByMass ? "a mass" : "a volume")} where a surface's size is needed",
                 Sheet.Examples[1])
             : null;

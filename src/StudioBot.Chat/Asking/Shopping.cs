@@ -6,7 +6,7 @@ using CraftPack = StudioBot.Craft.Stock.Pack;
 
 namespace StudioBot.Chat.Asking;
 
-/// <summary>What is needed beyond what stands on the shelf, mixtures by their parts, in the packs it is sold in.</summary>
+/// <summary>What is needed beyond what stands on the shelf, mixtures by their parts, in packs.</summary>
 /// <param name="Needs">All that is needed, with what is here.</param>
 /// <param name="Buys">What to buy, each in a few words with its cost where packs are known.</param>
 /// <param name="Mixes">Mixtures to make from what is here or bought.</param>
@@ -25,7 +25,9 @@ internal sealed record Shopping(
     /// <summary>What to buy for these needs.</summary>
     public static Shopping Of(PourNeeds needs, Studio studio)
     {
-        var here = studio.View.Materials.Levels().ToDictionary(level => level.MaterialId, level => Need.UnitsOf(level.Left));
+        var here = studio.View.Materials.Levels().ToDictionary(
+            level => level.MaterialId,
+            level => Need.UnitsOf(level.Left));
         var raw = new PourNeeds(studio);
         List<Need> mixes = [];
         foreach (var need in needs.All)
@@ -48,7 +50,10 @@ internal sealed record Shopping(
 
         return new Shopping(
             [.. needs.All.Select(need => (need, need with { Units = here.GetValueOrDefault(need.Material.Id) }))],
-            [.. raw.All.Select(need => need with { Units = need.Units - here.GetValueOrDefault(need.Material.Id) }).Where(need => need.Units > 0).Select(Buy)],
+            [.. raw.All
+                .Select(need => need with { Units = need.Units - here.GetValueOrDefault(need.Material.Id) })
+                .Where(need => need.Units > 0)
+                .Select(Buy)],
             mixes,
             needs.Unknown);
     }
@@ -56,7 +61,7 @@ internal sealed record Shopping(
     /// <summary>In one line, against the shelf.</summary>
     public string Short(Studio studio)
     {
-        var invented = studio.IsSample ? " (Invented studio.)" : "";
+        var invented = Sentences.Invented(studio);
         var unknown = Unknown.Count > 0 ? $" Not among the materials: {string.Join(", ", Unknown)}." : "";
         return (Buys.Count switch
         {
@@ -91,11 +96,13 @@ internal sealed record Shopping(
 
         if (Mixes.Count > 0)
         {
-            blocks.Add(new Block.Line($"Mix first: {string.Join(", ", Mixes.Select(mix => $"{Words(mix)} {mix.Material.Name}"))}."));
+            var mixes = Mixes.Select(mix => $"{Words(mix)} {mix.Material.Name}");
+            blocks.Add(new Block.Line($"Mix first: {string.Join(", ", mixes)}."));
         }
 
-        blocks.Add(new Block.Line($"{(Unknown.Count > 0 ? $"Not among the materials: {string.Join(", ", Unknown)}. " : "")}"
-            + $"“Of” is what is here; the rest in the cheapest packs.{(studio.IsSample ? " (Invented studio.)" : "")}"));
+        var unknown = Unknown.Count > 0 ? $"Not among the materials: {string.Join(", ", Unknown)}. " : "";
+        blocks.Add(new Block.Line(
+            $"{unknown}“Of” is what is here; the rest in the cheapest packs.{Sentences.Invented(studio)}"));
         return new Reply(blocks);
     }
 

@@ -25,11 +25,14 @@ internal sealed record StockCost(IReadOnlyList<(string Name, decimal Cost)> Rows
             .Select(need => (need.Material.Name, Cost: Cost(need, studio)))
             .ToList();
         return new StockCost(
-            [.. raw.Where(row => row.Cost is not null).Select(row => (row.Name, row.Cost!.Value)).OrderByDescending(row => row.Value)],
+            [.. raw
+                .Where(row => row.Cost is not null)
+                .Select(row => (row.Name, row.Cost!.Value))
+                .OrderByDescending(row => row.Value)],
             [.. raw.Where(row => row.Cost is null).Select(row => row.Name)]);
     }
 
-    /// <summary>What a litre or a kilogram of a material costs, to the cent; none where something in it has no price.</summary>
+    /// <summary>What a litre or a kilogram of a material costs; none where something in it has no price.</summary>
     public static Money? PerThousand(Material material, Studio studio) =>
         Of([new Need(material, 1000)], studio) is { Unpriced: [] } cost ? cost.Total : null;
 
@@ -67,7 +70,9 @@ internal sealed record StockCost(IReadOnlyList<(string Name, decimal Cost)> Rows
     {
         List<PricedLot> lots = [.. studio.View.Lots.All()
             .Where(lot => lot.MaterialId == need.Material.Id && lot.Price is not null && Need.UnitsOf(lot.Bought) > 0)
-            .Select(lot => new PricedLot((decimal)Need.UnitsOf(lot.Left), lot.Price!.Value.Sum / (decimal)Need.UnitsOf(lot.Bought)))];
+            .Select(lot => new PricedLot(
+                (decimal)Need.UnitsOf(lot.Left),
+                lot.Price!.Value.Sum / (decimal)Need.UnitsOf(lot.Bought)))];
         if (lots.Count > 0)
         {
             return Valuing.OldestFirst(lots, (decimal)need.Units).Cost;

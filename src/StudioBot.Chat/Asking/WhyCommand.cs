@@ -10,7 +10,11 @@ internal sealed class WhyCommand : Ask
 {
     private const int OnAPage = 3;
 
-    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["further"] = "further", ["last"] = "last" });
+    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
+    {
+        ["further"] = "further", ["last"] = "last",
+    });
+
     private static readonly PiecesSlot Number = new();
     private static readonly FaultSlot Fault = new() { IsRequired = true };
 
@@ -30,7 +34,9 @@ internal sealed class WhyCommand : Ask
         var fault = studio.Practice.Faults.First(one => one.Name == said.Of(Fault));
         var piece = said.Has(Number) ? studio.View.Pieces.Find(said.Of(Number)[0]) : null;
         var record = FaultRecord.Of(piece, studio);
-        List<Cause> ranked = [.. fault.Causes.OrderBy(cause => record.Signs.Of(cause.Sign)).ThenBy(cause => cause.Rank)];
+        List<Cause> ranked = [.. fault.Causes
+            .OrderBy(cause => record.Signs.Of(cause.Sign))
+            .ThenBy(cause => cause.Rank)];
         var before = 0;
         for (var page = 0; ; page++)
         {
@@ -61,12 +67,19 @@ internal sealed class WhyCommand : Ask
     }
 
     private static Reply Causes(
-        Phrase said, Fault fault, IReadOnlyList<Cause> causes, int page, bool hasMore, FaultRecord record, Studio studio)
+        Phrase said,
+        Fault fault,
+        IReadOnlyList<Cause> causes,
+        int page,
+        bool hasMore,
+        FaultRecord record,
+        Studio studio)
     {
         List<Block> blocks =
         [
-            new Block.Headline(causes.Count == 0 ? $"{Sentences.Capital(fault.Name)}: no further causes" : $"{Sentences.Capital(fault.Name)}: {(page > 0 ? "less likely" : "likeliest first")}"),
-            .. causes.Select((cause, at) => new Block.Line($"{at + 1}. {cause.Why} {cause.Change}{Speaks(cause, record, said)}")),
+            new Block.Headline($"{Sentences.Capital(fault.Name)}: {Order(causes.Count, page)}"),
+            .. causes.Select((cause, at) =>
+                new Block.Line($"{at + 1}. {cause.Why} {cause.Change}{Speaks(cause, record, said)}")),
         ];
         if (page == 0 && record.Line.Length > 0)
         {
@@ -75,7 +88,7 @@ internal sealed class WhyCommand : Ask
 
         if (causes.Count > 0)
         {
-            blocks.Add(new Block.Line($"{Grounds(causes, record)}{(studio.IsSample ? " (Invented studio.)" : "")}"));
+            blocks.Add(new Block.Line($"{Grounds(causes, record)}{Sentences.Invented(studio)}"));
         }
 
         if (Subjects(fault, causes) is { Length: > 0 } subjects)
@@ -98,6 +111,9 @@ internal sealed class WhyCommand : Ask
         return new Reply(blocks, buttons);
     }
 
+    private static string Order(int causes, int page) =>
+        causes == 0 ? "no further causes" : page > 0 ? "less likely" : "likeliest first";
+
     private static string Speaks(Cause cause, FaultRecord record, Phrase said) =>
         record.Signs.Of(cause.Sign) != SignVerdict.For ? ""
         : said.Has(Number) ? " Its record speaks for it." : " The room speaks for it.";
@@ -105,7 +121,9 @@ internal sealed class WhyCommand : Ask
     private static string Grounds(IReadOnlyList<Cause> causes, FaultRecord record)
     {
         var words = causes.Select(cause => cause.Provenance.Words).Distinct().ToList();
-        var order = causes.Any(cause => record.Signs.Of(cause.Sign) != SignVerdict.Silent) ? "Order by the records here" : "The records here don't say";
+        var order = causes.Any(cause => record.Signs.Of(cause.Sign) != SignVerdict.Silent)
+            ? "Order by the records here"
+            : "The records here don't say";
         return $"{Sentences.Capital(string.Join("; ", words))}. {order}.";
     }
 

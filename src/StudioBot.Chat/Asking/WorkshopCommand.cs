@@ -3,6 +3,7 @@ using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Coats;
+using StudioBot.Craft.Mixing;
 using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Surfaces;
@@ -12,15 +13,30 @@ namespace StudioBot.Chat.Asking;
 /// <summary><c>workshop 8 people 2 tiles 10cm 5 colours</c>: paint for a group, each and all.</summary>
 internal sealed class WorkshopCommand : Ask
 {
-    private static readonly CountSlot People = new("people", "a number of people", ["people", "persons", "person", "pers", "students", "guests", "participants", "folks", "kids", "adults"], 200) { Lead = "for", IsRequired = true };
+    private static readonly CountSlot People = new(
+        "people",
+        "a number of people",
+        ["people", "persons", "person", "pers", "students", "guests", "participants", "folks", "kids", "adults"],
+        200)
+    {
+        Lead = "for", IsRequired = true,
+    };
+
     private static readonly WhenSlot When = new(isPast: false, "when");
     private static readonly SurfaceSlot Size = new() { IsRequired = true };
     private static readonly FilmSlot Film = new(Size);
     private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
     private static readonly ColoursSlot Colours = new();
     private static readonly RatioSlot Ratio = new();
-    private static readonly ChoiceSlot Resin = new("", "resin", new Dictionary<string, string> { ["resin"] = "resin", ["epoxy"] = "resin" });
-    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["shopping"] = "shopping", ["layers"] = "layers" });
+    private static readonly ChoiceSlot Resin = new("", "resin", new Dictionary<string, string>
+    {
+        ["resin"] = "resin", ["epoxy"] = "resin",
+    });
+
+    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
+    {
+        ["shopping"] = "shopping", ["layers"] = "layers",
+    });
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -44,9 +60,15 @@ internal sealed class WorkshopCommand : Ask
     internal override Misread? Check(Phrase said) => said switch
     {
         _ when said.Has(Ratio) && said.Of(Ratio).Parts.Count != 2 =>
-            new Misread(said.Of(Ratio).ToString(), "is no resin: it has two parts", "workshop 8 people 30cm panel 2:1 2mm"),
+            new Misread(
+                said.Of(Ratio).ToString(),
+                "is no resin: it has two parts",
+                "workshop 8 people 30cm panel 2:1 2mm"),
         _ when said.Has(Film) && said.Of(Film) > CoatAmounts.ThickestCoat =>
-            new Misread(Figures.Of(said.Of(Film).Millimetres) + "mm", "is a cast, not a coat: it heats up; up to 10 mm", "workshop 8 people 30cm panel 2:1 2mm"),
+            new Misread(
+                Figures.Of(said.Of(Film).Millimetres) + "mm",
+                "is a cast, not a coat: it heats up; up to 10 mm",
+                "workshop 8 people 30cm panel 2:1 2mm"),
         _ => null,
     };
 
@@ -57,7 +79,12 @@ internal sealed class WorkshopCommand : Ask
         var colours = said.Or(Colours, new Colours(studio.Practice.Pours.UsualColours.Value, []));
         var each = PourAmounts.For(technique, said.Of(Size), colours.Count, studio.Practice.Pours.SideFilm.Value);
         var coat = said.Has(Ratio) || said.Has(Film) || said.Has(Resin)
-            ? CoatNeeds.Of(All(said), 1, said.Has(Film) ? said.Of(Film) : null, said.Has(Ratio) ? said.Of(Ratio) : null, studio)
+            ? CoatNeeds.Of(
+                All(said),
+                1,
+                said.Has(Film) ? said.Of(Film) : null,
+                said.Has(Ratio) ? said.Of(Ratio) : null,
+                studio)
             : null;
         var needs = new PourNeeds(studio);
         needs.Pour(each, colours, said.Of(People));
@@ -85,7 +112,7 @@ internal sealed class WorkshopCommand : Ask
         List<Figure> rows =
         [
             new($"{people} {(people == 1 ? "person" : "people")}, each", Show.ToMeasure(each.TotalMixed)),
-            new("Cups of their own", $"{people} x {each.Cups}{(coat is null ? "" : $" + {coat.Cups}")}"),
+            new("Cups, own each", $"{people} x {each.Cups}{(coat is null ? "" : $" + {coat.Cups}")}"),
         ];
         if (coat is null)
         {
@@ -93,7 +120,11 @@ internal sealed class WorkshopCommand : Ask
         }
         else
         {
-            rows.Insert(1, new Figure("Resin A + B", $"{Show.ToMeasure(coat.Total.PartA.Volume)} + {Show.ToMeasure(coat.Total.PartB.Volume)}"));
+            rows.Insert(
+                1,
+                new Figure(
+                    "Resin A + B",
+                    $"{Show.ToMeasure(coat.Total.PartA.Volume)} + {Show.ToMeasure(coat.Total.PartB.Volume)}"));
         }
 
         List<Block> blocks =
@@ -105,7 +136,11 @@ internal sealed class WorkshopCommand : Ask
         ];
         if (coat is not null)
         {
-            blocks.Add(Cautions.InShort(studio, SafetySubject.ResinSkin, SafetySubject.ResinAir, SafetySubject.CupHeat));
+            blocks.Add(Cautions.InShort(
+                studio,
+                SafetySubject.ResinSkin,
+                SafetySubject.ResinAir,
+                SafetySubject.CupHeat));
         }
 
         return new Reply(blocks,
@@ -114,7 +149,9 @@ internal sealed class WorkshopCommand : Ask
             new Button("Each person", $"{said.Line} layers"),
             coat is null
                 ? new Button("With resin", $"{said.Line} resin")
-                : new Button("Resin in detail", $"resin {SurfaceSlot.Words(All(said))} {Figures.Of(coat.Film.Millimetres)}mm"),
+                : new Button(
+                    "Resin in detail",
+                    $"resin {SurfaceSlot.Words(All(said))} {Figures.Of(coat.Film.Millimetres)}mm"),
         ]);
     }
 
@@ -134,7 +171,12 @@ internal sealed class WorkshopCommand : Ask
 
         if (coat is not null && !said.Has(Film))
         {
-            taken.Add($"resin {Show.Film(coat.Film)}");
+            taken.Add(Show.Film(coat.Film));
+        }
+
+        if (coat is not null && !said.Has(Ratio))
+        {
+            taken.Add(coat.Ratio + (coat.Ratio.By == RatioBy.Mass ? " by weight" : ""));
         }
 
         var times = said.Of(People) == 1 ? "" : $"{said.Of(People)} times ";
@@ -151,7 +193,9 @@ internal sealed class WorkshopCommand : Ask
             rows.Add(new Figure("base coat", Show.ToMeasure(each.Base)));
         }
 
-        rows.Add(new Figure(each.Colours == 1 ? "1 colour" : $"{each.Colours} colours, each", Show.ToMeasure(each.PerColour)));
+        rows.Add(new Figure(
+            each.Colours == 1 ? "1 colour" : $"{each.Colours} colours, each",
+            Show.ToMeasure(each.PerColour)));
         if (each.Activator.Millilitres > 0)
         {
             rows.Add(new Figure("cell activator", Show.ToMeasure(each.Activator)));

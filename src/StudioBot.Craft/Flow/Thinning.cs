@@ -88,7 +88,7 @@ public static class Thinning
         if (Math.Abs(change) < (reading is FlowReading.OfTrace ? TraceChange : CupChange))
         {
             return new Finding<ThinningStart>.None(
-                NoFigure.Undetermined, "the two are one within what a reading is good for", "Pour a test tile as it is.");
+                NoFigure.Undetermined, "a reading is too rough to tell the two apart", "Pour a test tile as it is.");
         }
 
         return new Finding<ThinningStart>.Found(change > 0

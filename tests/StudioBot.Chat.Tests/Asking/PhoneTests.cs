@@ -15,6 +15,7 @@ public sealed class PhoneTests
     [MemberData(nameof(Examples))]
     [InlineData("quote set of 4 coasters bloom 1 coat")]
     [InlineData("workshop sat 10:00 8 people 2 tiles 10cm 5 colours 2:1 2mm")]
+    [InlineData("workshop 8 people 30cm panel resin")]
     [InlineData("flow zahn2 27 s")]
     [InlineData("again 3 on 3 x 10cm tile")]
     [InlineData("compare 5,50/10g 1 tsp per 20 ml vs 18,00/50g 0,3 tsp per 20 ml")]

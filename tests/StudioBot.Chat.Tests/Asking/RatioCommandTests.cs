@@ -1,3 +1,5 @@
+using StudioBot.Chat.Tests.Support;
+
 namespace StudioBot.Chat.Tests.Asking;
 
 public sealed class RatioCommandTests
@@ -22,6 +24,8 @@ public sealed class RatioCommandTests
     [InlineData("ratio 2:1 have 80 A 300 ml", "Add 120 ml A and 100 ml B", "300 ml")] // 200 + 100
     [InlineData("ratio 3:1 have 200 ml medium", "Add 66.7 ml of the other part (B)", "266.7 ml")]
     [InlineData("ratio 3:1 have 60 medium 40 thinner 80 ml", "First stir and take 50 ml out; add 30 ml medium", "80 ml")]
+    [InlineData("ratio 2:1 have 50 hardener B", "Add 100 ml of the other part (A)", "150 ml")] // B, whoever is named first
+    [InlineData("ratio 2:1 have 40 hardener B 100 resin A", "Add 10 ml hardener B", "150 ml")]
     [InlineData("ratio 2:1 have 120 A 60 B", "Nothing to add", "180 ml")]
     public void A_cup_gets_the_least_that_puts_it_right(string words, string add, string total)
     {
@@ -45,9 +49,14 @@ public sealed class RatioCommandTests
 
     [Theory]
     [InlineData("ratio 3:1 have 60 ml medium 25 g thinner", "25 g")]
+    [InlineData("ratio 3:1 have 4 oz medium", "4 oz")]
     [InlineData("ratio 100:45 by weight 300 ml", "300 ml")]
     [InlineData("ratio 3:1 have 10 white 20 medium 30 thinner", "thinner")]
     public void Volume_and_mass_are_never_mixed_silently(string words, string word) => Assert.Equal(word, Phone.Blames(words));
+
+    [Fact]
+    public void One_part_under_two_names_is_no_mixture() =>
+        Assert.True(Sample.Answer("ratio 2:1 have 80 A 20 resin A")!.IsTrouble);
 
     [Fact]
     public void Resin_comes_with_its_caution() =>

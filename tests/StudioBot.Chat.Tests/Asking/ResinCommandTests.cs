@@ -39,8 +39,8 @@ public sealed class ResinCommandTests
     }
 
     [Fact]
-    public void A_total_by_weight_is_split_by_weight() => // 300 g at 100:45: 206.9 and 93.1 g; said in words the reader keeps
-        Assert.Contains("206.9 g", Phone.Says("resin 100:45 by weight 300 g"), StringComparison.Ordinal);
+    public void A_total_by_weight_is_split_by_weight() => // 300 g at 100:45: proportion
+        Assert.Contains("206.9 g", Phone.Says("resin 300g 100:45 by weight"), StringComparison.Ordinal);
 
     [Fact]
     public void The_room_last_read_says_how_long_it_flows_and_whether_the_air_suits()
@@ -74,6 +74,7 @@ public sealed class ResinCommandTests
     [InlineData("resin 30cm round 3mm 2:1")]
     [InlineData("resin 30cm round")]
     [InlineData("resin 17 18 2mm")]
+    [InlineData("resin for 17 two coats")]
     [InlineData("resin 60x120cm 2mm 2:1")]
     [InlineData("resin 30cm round 5mm 1:1 8C 90%")]
     [InlineData("resin 2 tiles 10cm + 1 panel 40cm 2 cm deep 3:1 2 coats 18C 72%")]

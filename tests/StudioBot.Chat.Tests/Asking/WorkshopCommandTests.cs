@@ -9,7 +9,7 @@ public sealed class WorkshopCommandTests
     // for eight 728 mL
     [InlineData(@"Mix 730 ml")]
     [InlineData(@"8 people, each +95 ml")]
-    [InlineData(@"Cups of their own +8 x 7")]
+    [InlineData(@"Cups, own each +8 x 7")]
     [InlineData(@"8 times 2 panels 10 × 10 cm = 1600 cm²")]
     [InlineData(@"Taken: bloom")]
     [InlineData(@"To buy: nothing")]            // 26 tiles, 88 cups, 950 mL of medium and 1700 mL of wall paint are here
