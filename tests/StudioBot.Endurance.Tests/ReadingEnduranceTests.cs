@@ -49,7 +49,7 @@ public sealed class ReadingEnduranceTests(ITestOutputHelper output)
         Assert.True(slowest < 100_000, $"{line}: {slowestText}");
     }
 
-    // A pause of the machine is no trait of a message: what took over a millisecond is read twice more; the best counts.
+    // A pause of the machine is no trait of a message: what took over a millisecond is read again; the best counts.
     private static double Timed(string text)
     {
         var best = double.MaxValue;

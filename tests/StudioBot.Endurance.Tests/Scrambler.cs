@@ -12,8 +12,9 @@ internal sealed class Scrambler(int seed)
     [
         "30cm", "panel", "bloom", "6", "colours", "3:1", "250 ml", "-5", "1e9", "½", "1/2", "x", "×", "17", "#17",
         "white", "lamp black", "lot H-12", "\u200b", "\u202e", "٢٠", "😬", "👍🏽", "<b>", "&amp;", "'; drop table",
-        "\n", "\t", "\"", "’", "°", "%", "€", "NaN", "∞", "1,200", "30..5", "9999999999999999999999", "/", "@studio_bot",
-        "?", "why", "have", "want 2s", "ford4", "22 s", "21C", "55%", "tuesday", "28 Nov", "31 Feb", "11/12",
+        "\n", "\t", "\"", "’", "°", "%", "€", "NaN", "∞", "1,200", "30..5",
+        "9999999999999999999999", "/", "@studio_bot", "?", "why", "have", "want 2s", "ford4", "22 s", "21C", "55%", "tuesday", "28 Nov",
+        "31 Feb", "11/12",
     ];
 
     private static readonly IReadOnlyList<string> Real = [.. MessageRow.All.Select(row => row.Text)];

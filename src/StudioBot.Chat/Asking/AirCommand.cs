@@ -50,8 +50,10 @@ internal sealed class AirCommand : Ask
         var taken = AirTaken.Of(words, turn, studio);
         return taken.Room switch
         {
-            Finding<RoomAir>.Found found => Verdict(found.Value, ResinAir.Judge(found.Value, words.Surface, words.Night), taken, words, studio),
-            Finding<RoomAir>.None none => new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line($"Instead: {none.Instead}."))
+            Finding<RoomAir>.Found found =>
+                Verdict(found.Value, ResinAir.Judge(found.Value, words.Surface, words.Night), taken, words, studio),
+            Finding<RoomAir>.None none =>
+                new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line($"Instead: {none.Instead}."))
             {
                 IsTrouble = true,
             },
@@ -70,7 +72,8 @@ internal sealed class AirCommand : Ask
         ];
         if (!taken.IsSaid)
         {
-            blocks.Add(new Block.Line($"{taken.Words}: {taken.Grounds}.{(studio.IsSample ? " (Invented studio.)" : "")}"));
+            blocks.Add(
+                new Block.Line($"{taken.Words}: {taken.Grounds}.{(studio.IsSample ? " (Invented studio.)" : "")}"));
         }
 
         blocks.AddRange(Whys(resin, flow, room.Temperature < studio.Practice.UsualResin.TimesAt.Value));
@@ -123,7 +126,8 @@ internal sealed class AirCommand : Ask
         {
             rows.Insert(0, new Figure("Dew point", Show.Degrees(now.DewPoint)));
             rows.Insert(1, new Figure($"Margin, piece {Show.Degrees(now.Surface)}", Show.Number(now.Degrees) + " °C"));
-            rows.Insert(2, new Figure($"Margin, night {Show.Degrees(night.Surface)}", Show.Number(night.Degrees) + " °C"));
+            rows.Insert(
+                2, new Figure($"Margin, night {Show.Degrees(night.Surface)}", Show.Number(night.Degrees) + " °C"));
         }
 
         return rows;
@@ -133,7 +137,8 @@ internal sealed class AirCommand : Ask
     {
         var piece = resin.Now is { Assumed: true } ? $"piece {Show.Number(ResinAir.AssumedSurfaceDrop)} °C" : "";
         var night = resin.AtNight is { Assumed: true } ? $"night {Show.Number(ResinAir.AssumedNightDrop)} °C" : "";
-        return $"Taken: {string.Join(", ", new[] { piece, night }.Where(part => part.Length > 0))} under the air. Sheet first.";
+        var parts = new[] { piece, night }.Where(part => part.Length > 0);
+        return $"Taken: {string.Join(", ", parts)} under the air. Sheet first.";
     }
 
     private static List<Button> Buttons(RoomAir room, WayToYes? way, AirWords words)

@@ -8,7 +8,9 @@ using StudioBot.Craft.Units;
 
 namespace StudioBot.Chat.Asking;
 
-/// <summary>The air an answer reckons with: what was said, else the room last recorded, else what the trade assumes.</summary>
+/// <summary>
+/// The air an answer reckons with: what was said, else the room last recorded, else what the trade assumes.
+/// </summary>
 /// <param name="Temperature">How warm it is.</param>
 /// <param name="Humidity">How damp it is; none where only a temperature was said.</param>
 /// <param name="Grounds">Where that comes from, with the age of a record: studio 80 min ago.</param>
@@ -24,10 +26,12 @@ internal sealed record AirTaken(Temperature Temperature, RelativeHumidity? Humid
         : new Finding<RoomAir>.None(NoFigure.Undetermined, "no humidity was said", "say it too: 55%");
 
     /// <summary>How long a resin flows in it once spread, or why nobody can say.</summary>
-    public Finding<WorkingTime> Flow(ResinSystem resin) => new PotLife(resin.WorkingTime.Value, resin.TimesAt.Value).In(Temperature);
+    public Finding<WorkingTime> Flow(ResinSystem resin) =>
+        new PotLife(resin.WorkingTime.Value, resin.TimesAt.Value).In(Temperature);
 
     /// <summary>20 °C 55 %.</summary>
-    public string Words => Show.Degrees(Temperature) + (Humidity is { } humidity ? $" {Show.Number(humidity.Percent)} %" : "");
+    public string Words =>
+        Show.Degrees(Temperature) + (Humidity is { } humidity ? $" {Show.Number(humidity.Percent)} %" : "");
 
     /// <summary>The air for an answer.</summary>
     /// <param name="said">What the message said of it; none where it said nothing.</param>
@@ -42,11 +46,16 @@ internal sealed record AirTaken(Temperature Temperature, RelativeHumidity? Humid
 
         if (studio.View.Rooms.Current().MaxBy(reading => reading.At) is not { } newest)
         {
-            return new AirTaken(RoomAir.Assumed.Temperature, said?.Humidity ?? RoomAir.Assumed.Humidity, "taken, no room read yet", IsSaid: false);
+            return new AirTaken(
+                RoomAir.Assumed.Temperature,
+                said?.Humidity ?? RoomAir.Assumed.Humidity,
+                "taken, no room read yet",
+                IsSaid: false);
         }
 
         var age = turn.Local - Local(newest.At, studio);
-        var read = $"{newest.Room} {Show.Time(age > TimeSpan.Zero ? age : TimeSpan.Zero)} ago" + (age > Old ? ", read it again" : "");
+        var read = $"{newest.Room} {Show.Time(age > TimeSpan.Zero ? age : TimeSpan.Zero)} ago"
+            + (age > Old ? ", read it again" : "");
         return new AirTaken(newest.Temperature, said?.Humidity ?? newest.Humidity, read, IsSaid: false);
     }
 

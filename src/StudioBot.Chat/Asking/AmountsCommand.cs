@@ -54,7 +54,9 @@ internal sealed class AmountsCommand : Ask
         [
             new Block.Headline($"Mix {Show.Number(Measured(amounts), 0)} ml in all"),
             new Block.Figures(Rows(amounts)),
-            new Block.Line($"{Show.Surfaces(said.Of(Size))} = {Show.Area(said.Of(Size).Total)}; {amounts.Technique.Name}.{Taken(said, amounts)}"),
+            new Block.Line(
+                $"{Show.Surfaces(said.Of(Size))} = {Show.Area(said.Of(Size).Total)}; "
+                + $"{amounts.Technique.Name}.{Taken(said, amounts)}"),
             new Block.Line($"Common practice: {Show.ToMeasure(amounts.Low)} to {Show.ToMeasure(amounts.High)}."),
         ];
         if (ShelfCheck.Of(amounts, colours, studio) is { } shelf)
@@ -85,7 +87,9 @@ internal sealed class AmountsCommand : Ask
             rows.Add(new Figure("Base coat", Show.ToMeasure(amounts.Base)));
         }
 
-        rows.Add(new Figure(amounts.Colours == 1 ? "1 colour" : $"{amounts.Colours} colours, each", Show.ToMeasure(amounts.PerColour)));
+        rows.Add(new Figure(
+            amounts.Colours == 1 ? "1 colour" : $"{amounts.Colours} colours, each",
+            Show.ToMeasure(amounts.PerColour)));
         if (amounts.Activator.Millilitres > 0)
         {
             rows.Add(new Figure("Cell activator", Show.ToMeasure(amounts.Activator)));
@@ -137,6 +141,7 @@ internal sealed class AmountsCommand : Ask
             new Block.Headline($"{Show.Volume(amounts.TotalMixed)}, and how"),
             new Block.Figures(rows),
             new Block.Line("1 mm over 1 m² is 1 L. Run-off leaves over the rim, so small pieces lose more of it."),
-            new Block.Line("Films and run-off are common practice and scatter by half; your own pours will tell better."));
+            new Block.Line(
+                "Films and run-off are common practice and scatter by half; your own pours will tell better."));
     }
 }

@@ -11,7 +11,10 @@ internal sealed class ConvertCommand : Ask
 {
     private static readonly UnitSlot To = new() { IsRequired = true };
     private static readonly QuantitySlot Value = new() { IsRequired = true };
-    private static readonly NameSlot Material = new(NameKind.Material, "material", "a material", "resin A") { IsStrict = false };
+    private static readonly NameSlot Material = new(NameKind.Material, "material", "a material", "resin A")
+    {
+        IsStrict = false,
+    };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -32,15 +35,21 @@ internal sealed class ConvertCommand : Ask
     internal override Misread? Check(Phrase said)
     {
         var (from, to) = (said.Of(Value).Measure, Measures(said.Of(To)));
-        var word = TypedWords.Of(said).LastOrDefault(typed => UnitWords.Of(typed.ToLowerInvariant())?.Name == said.Of(To)) ?? said.Of(To);
-        var isAmount = from is Measure.Volume or Measure.Mass or Measure.Ounce && to is Measure.Volume or Measure.Mass or Measure.Ounce;
+        var word = TypedWords.Of(said)
+            .LastOrDefault(typed => UnitWords.Of(typed.ToLowerInvariant())?.Name == said.Of(To))
+            ?? said.Of(To);
+        var isAmount = from is Measure.Volume or Measure.Mass or Measure.Ounce
+            && to is Measure.Volume or Measure.Mass or Measure.Ounce;
         if (!isAmount)
         {
             return from == to ? null : new Misread(word, "measures something else", Sheet.Examples[0]);
         }
 
         return !said.Has(Material) && from != to && from != Measure.Ounce && to != Measure.Ounce
-            ? new Misread(word, $"is {(to == Measure.Mass ? "a mass" : "a volume")}: volume and mass meet in a material, name it", Sheet.Examples[1])
+            ? new Misread(
+                word,
+                $"is {(to == Measure.Mass ? "a mass" : "a volume")}: volume and mass meet in a material, name it",
+                Sheet.Examples[1])
             : null;
     }
 
@@ -56,7 +65,10 @@ internal sealed class ConvertCommand : Ask
         var fluid = said.Context.Who.Units == UnitSystem.Imperial
             ? Volume.FromImperialFluidOunces(value.Typed)
             : Volume.FromUsFluidOunces(value.Typed);
-        return [AmountWords.Mean(IsFluid(said) ? new Amount.ByVolume(fluid) : new Amount.ByMass(Mass.FromOunces(value.Typed)))];
+        Amount amount = IsFluid(said)
+            ? new Amount.ByVolume(fluid)
+            : new Amount.ByMass(Mass.FromOunces(value.Typed));
+        return [AmountWords.Mean(amount)];
     }
 
     /// <inheritdoc/>
@@ -68,7 +80,9 @@ internal sealed class ConvertCommand : Ask
             return Degrees(value, said.Of(To));
         }
 
-        var material = said.Has(Material) ? studio.View.Materials.All().First(one => one.Name == said.Of(Material)) : null;
+        var material = said.Has(Material)
+            ? studio.View.Materials.All().First(one => one.Name == said.Of(Material))
+            : null;
         var (from, to) = (UnitSize.Of(value.Unit, turn.Who, studio), UnitSize.Of(said.Of(To), turn.Who, studio));
         (from, to) = (from.Settled(IsFluid(said), turn.Who), to.Settled(IsFluid(said), turn.Who));
         var asked = from.Count(Figures.Of(value.Typed));
@@ -87,17 +101,26 @@ internal sealed class ConvertCommand : Ask
         };
     }
 
-    private static Reply Told(string asked, double result, Phrase said, UnitSize to, IReadOnlyList<string> notes) => new(
-        [new Block.Headline($"{asked} = {to.Count(Show.Significant(result))}"), .. notes.Select(note => new Block.Line(note))],
+    private static Reply Told(
+        string asked, double result, Phrase said, UnitSize to, IReadOnlyList<string> notes) => new(
+        [
+            new Block.Headline($"{asked} = {to.Count(Show.Significant(result))}"),
+            .. notes.Select(note => new Block.Line(note)),
+        ],
         [new Button("The way back", $"convert {Show.Significant(result)} {to.Name} "
             + $"{(said.Has(Material) ? said.Of(Material) + " " : "")}to {said.Of(Value).Unit}")]);
 
     private static Reply Degrees(AnyQuantity value, string to)
     {
-        var temperature = value.Unit == "f" ? Temperature.FromFahrenheit(value.Typed) : Temperature.FromCelsius(value.Typed);
+        var temperature = value.Unit == "f"
+            ? Temperature.FromFahrenheit(value.Typed)
+            : Temperature.FromCelsius(value.Typed);
         var result = to == "f" ? temperature.Fahrenheit : temperature.Celsius;
         return new Reply(
-            [new Block.Headline($"{Figures.Of(value.Typed)} °{value.Unit.ToUpperInvariant()} = {Show.Number(result)} °{to.ToUpperInvariant()}")],
+            [
+                new Block.Headline($"{Figures.Of(value.Typed)} °{value.Unit.ToUpperInvariant()} = "
+                    + $"{Show.Number(result)} °{to.ToUpperInvariant()}"),
+            ],
             [new Button("The way back", $"convert {Show.Number(result)}{to} to {value.Unit}")]);
     }
 

@@ -9,6 +9,7 @@ internal static class FitRows
     public static Block.Figures Of(IReadOnlyList<Figure> rows)
     {
         var room = FigureTable.Width - 2 - rows.Max(row => row.Value.Length);
-        return new Block.Figures([.. rows.Select(row => row.Name.Length > room ? row with { Name = row.Name[..(room - 1)] + "…" } : row)]);
+        return new Block.Figures(
+            [.. rows.Select(row => row.Name.Length > room ? row with { Name = row.Name[..(room - 1)] + "…" } : row)]);
     }
 }

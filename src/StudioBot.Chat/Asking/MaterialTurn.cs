@@ -19,9 +19,11 @@ internal sealed record MaterialTurn(double Value, string Grounds)
     /// <param name="to">The unit wanted.</param>
     /// <param name="who">By whose spoons.</param>
     /// <param name="studio">The studio.</param>
-    public static (MaterialTurn? Turned, Reply? Trouble) Of(Material material, double value, UnitSize from, UnitSize to, Speaker who, Studio studio)
+    public static (MaterialTurn? Turned, Reply? Trouble) Of(
+        Material material, double value, UnitSize from, UnitSize to, Speaker who, Studio studio)
     {
-        if (material.Form is MaterialForm.ResinA or MaterialForm.HardenerB && (Spoons.Contains(from.Name) || Spoons.Contains(to.Name)))
+        var isInSpoons = Spoons.Contains(from.Name) || Spoons.Contains(to.Name);
+        if (isInSpoons && material.Form is MaterialForm.ResinA or MaterialForm.HardenerB)
         {
             return (null, Trouble(
                 $"Not {material.Name} by the spoon",
@@ -40,9 +42,14 @@ internal sealed record MaterialTurn(double Value, string Grounds)
 
         return (null, material.Form switch
         {
-            MaterialForm.Powder => Trouble($"Nobody weighed a spoon of {material.Name}", "Weigh a level teaspoon and set it as its grams per spoon."),
-            MaterialForm.Counted => Trouble($"{material.Name} is counted, not measured", "Name what is poured or weighed."),
-            _ => Trouble($"The density of {material.Name} is not known", "Weigh 100 ml of it: grams by 100 are its density."),
+            MaterialForm.Powder => Trouble(
+                $"Nobody weighed a spoon of {material.Name}",
+                "Weigh a level teaspoon and set it as its grams per spoon."),
+            MaterialForm.Counted =>
+                Trouble($"{material.Name} is counted, not measured", "Name what is poured or weighed."),
+            _ => Trouble(
+                $"The density of {material.Name} is not known",
+                "Weigh 100 ml of it: grams by 100 are its density."),
         });
     }
 
@@ -55,8 +62,10 @@ internal sealed record MaterialTurn(double Value, string Grounds)
     };
 
     private static string Used(Material material, Density density) => material.Form == MaterialForm.Powder
-        ? $"Loose, {Show.Mass(material.GramsPerTeaspoon!.Value)} a level teaspoon as recorded: {Show.Number(density.GramsPerMillilitre, 2)} g/ml."
+        ? $"Loose, {Show.Mass(material.GramsPerTeaspoon!.Value)} a level teaspoon as recorded: "
+            + $"{Show.Number(density.GramsPerMillilitre, 2)} g/ml."
         : $"At {Show.Number(density.GramsPerMillilitre, 3)} g/ml, as recorded for {material.Name}.";
 
-    private static Reply Trouble(string why, string instead) => new(new Block.Headline(why + "."), new Block.Line(instead)) { IsTrouble = true };
+    private static Reply Trouble(string why, string instead) =>
+        new(new Block.Headline(why + "."), new Block.Line(instead)) { IsTrouble = true };
 }

@@ -29,15 +29,18 @@ internal static class PourMixes
                 new Figure("  thick base", Show.Volume(parts[0])),
                 new Figure("  gloss varnish", Show.Volume(parts[1])),
             ]),
-            new Block.Line($"Medium {practice.MediumRatio.Value} by volume; nearer {practice.WarmMediumRatio.Value} in the heat. "
+            new Block.Line($"Medium {practice.MediumRatio.Value} by volume; "
+                + $"nearer {practice.WarmMediumRatio.Value} in the heat. "
                 + "Wet the powder in varnish, add most of the medium, read the trace, then the rest."),
             Cautions.InShort(studio, SafetySubject.Powder),
         ];
         if (colours.Names.Count > 1 && colours.Names.All(name => name.EndsWith("mica", StringComparison.Ordinal)))
         {
-            blocks.Insert(3, new Block.Line("All mica tends to sink and shift: one tube colour among them steadies it."));
+            blocks.Insert(
+                3, new Block.Line("All mica tends to sink and shift: one tube colour among them steadies it."));
         }
 
-        return new Reply(blocks, [new Button("Back to the cups", said.Line.Replace(" mixes", "", StringComparison.Ordinal))]);
+        return new Reply(
+            blocks, [new Button("Back to the cups", said.Line.Replace(" mixes", "", StringComparison.Ordinal))]);
     }
 }

@@ -35,7 +35,8 @@ internal sealed class RatioCommand : Ask
         var ratio = said.Of(Ratio);
         if (ratio.Parts.Count > RatioCup.MostParts)
         {
-            return new Misread(ratio.ToString(), $"has more parts than one mixes: up to {RatioCup.MostParts}", Sheet.Examples[0]);
+            return new Misread(
+                ratio.ToString(), $"has more parts than one mixes: up to {RatioCup.MostParts}", Sheet.Examples[0]);
         }
 
         if (Figures(said).FirstOrDefault(amount => IsOtherKind(amount, ratio.By, said)) is { } other)
@@ -57,7 +58,8 @@ internal sealed class RatioCommand : Ask
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
         var ratio = said.Of(Ratio);
-        var isBare = Figures(said).Any(amount => amount is Amount.ByVolume) && !TypedWords.HoldUnit(said, Measure.Volume);
+        var isBare = Figures(said).Any(amount => amount is Amount.ByVolume)
+            && !TypedWords.HoldUnit(said, Measure.Volume);
         var total = said.Has(Total) ? InBasis(said.Of(Total), ratio.By) : null;
         if (!said.Has(Have))
         {
@@ -67,7 +69,8 @@ internal sealed class RatioCommand : Ask
             return Split(ratio, total ?? InBasis(Ml(UsualTotal), ratio.By), taken, studio);
         }
 
-        IReadOnlyList<CupPart> have = [.. said.Of(Have).Select(part => part with { Amount = InBasis(part.Amount, ratio.By) })];
+        IReadOnlyList<CupPart> have =
+            [.. said.Of(Have).Select(part => part with { Amount = InBasis(part.Amount, ratio.By) })];
         return RatioCup.Of(ratio, have, total, isBare, studio);
     }
 
@@ -78,7 +81,8 @@ internal sealed class RatioCommand : Ask
             : Parts.Of(ratio, ((Amount.ByVolume)total).Volume).Select(Show.Volume);
         List<Block> blocks =
         [
-            new Block.Headline($"{Show.Amount(total)} at {ratio} by {(ratio.By == RatioBy.Mass ? "weight" : "volume")}"),
+            new Block.Headline(
+                $"{Show.Amount(total)} at {ratio} by {(ratio.By == RatioBy.Mass ? "weight" : "volume")}"),
             new Block.Figures([.. parts.Select((part, i) => new Figure("Part " + RatioCup.Letter(i), part))]),
         ];
         List<Button> buttons = [];
@@ -104,7 +108,8 @@ internal sealed class RatioCommand : Ask
     {
         var parts = string.Join(" + ", rounded.Parts.Select(part => Show.Number(part.Millilitres)));
         var off = rounded.WorstError < 0.0005 ? "ratio kept"
-            : $"ratio {Show.Number(rounded.WorstError * 100)} % off" + (rounded.DoesForResin ? "" : ": weigh it if it is resin");
+            : $"ratio {Show.Number(rounded.WorstError * 100)} % off"
+                + (rounded.DoesForResin ? "" : ": weigh it if it is resin");
         return $"In steps of {Show.Volume(step)}: {parts} = {Show.Volume(rounded.Total)}, {off}.";
     }
 
@@ -114,7 +119,8 @@ internal sealed class RatioCommand : Ask
         : studio.Practice.Pours.Tools.Spoon.Value;
 
     private static IEnumerable<Amount> Figures(Phrase said) =>
-        (said.Has(Have) ? said.Of(Have).Select(part => part.Amount) : []).Concat(said.Has(Total) ? [said.Of(Total)] : []);
+        (said.Has(Have) ? said.Of(Have).Select(part => part.Amount) : [])
+            .Concat(said.Has(Total) ? [said.Of(Total)] : []);
 
     // Bare figures are in the ratio's own basis, whatever it is.
     private static bool IsOtherKind(Amount amount, RatioBy by, Phrase said) => by == RatioBy.Volume

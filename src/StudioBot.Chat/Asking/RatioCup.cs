@@ -38,14 +38,16 @@ internal static class RatioCup
         if (places.Distinct().Count() < places.Length || places.Max() >= ratio.Parts.Count)
         {
             return new Reply(
-                new Block.Headline($"No figure: {string.Join(" and ", have.Select(part => part.Name))} are not the parts of {ratio}."),
+                new Block.Headline(
+                    $"No figure: {string.Join(" and ", have.Select(part => part.Name))} are not the parts of {ratio}."),
                 new Block.Line("Name each part once, as A, B and so on."))
             {
                 IsTrouble = true,
             };
         }
 
-        var cup = new Cup(ratio, have, places, isBare, have.Any(part => part.Name is "A" or "B" || Fixed(forms, part.Name) >= 0));
+        var cup = new Cup(
+            ratio, have, places, isBare, have.Any(part => part.Name is "A" or "B" || Fixed(forms, part.Name) >= 0));
         if (ratio.By == RatioBy.Mass)
         {
             var wanted = (total as Amount.ByMass)?.Mass;
@@ -55,7 +57,8 @@ internal static class RatioCup
 
         var size = (total as Amount.ByVolume)?.Volume;
         var poured = cup.There(part => ((Amount.ByVolume)part.Amount).Volume);
-        return cup.Told(TopUp.Complete(ratio, poured, size, size), poured, Show.Volume, volume => volume.Millilitres, studio);
+        return cup.Told(
+            TopUp.Complete(ratio, poured, size, size), poured, Show.Volume, volume => volume.Millilitres, studio);
     }
 
     // A, B and C say their place, and so do resin and hardener; other materials take those that are left, as named.
@@ -90,7 +93,8 @@ internal static class RatioCup
             where T : struct => [.. ratio.Parts.Select((_, i) => At(i) is { } part ? amount(part) : default)];
 
         public Reply Told<T>(
-            Finding<Completion<T>> finding, T[] there, Func<T, string> show, Func<T, double> size, Studio studio) => finding switch
+            Finding<Completion<T>> finding, T[] there, Func<T, string> show, Func<T, double> size, Studio studio)
+            => finding switch
         {
             Finding<Completion<T>>.Found found => Added(found.Value, there, show, size, null, studio),
             Finding<Completion<T>>.Cautioned full => Added(full.Value, there, show, size,
@@ -110,17 +114,21 @@ internal static class RatioCup
                 .Select(one => $"{show(one.Add)} {Name(one.Place, isLong: true)}").ToList();
             var add = adds.Count > 0 ? "add " + string.Join(" and ", adds) : $"nothing to add: it stands at {ratio}";
             var unit = ratio.By == RatioBy.Mass ? "g" : "ml";
-            var parts = string.Join(" : ", ratio.Parts.Select((part, i) => $"{Show.Number(part, 3)} {Name(i, isLong: false)}"));
+            var parts = string.Join(
+                " : ", ratio.Parts.Select((part, i) => $"{Show.Number(part, 3)} {Name(i, isLong: false)}"));
             List<Block> blocks =
             [
                 new Block.Headline(first is null ? char.ToUpperInvariant(add[0]) + add[1..] : first + add),
                 FitRows.Of(
                 [
                     .. ratio.Parts.Select((_, i) => new Figure(
-                        Name(i, isLong: false), (first is null ? show(there[i]).Split(' ')[0] + " " : "") + $"+ {show(done.Add[i])}")),
+                        Name(i, isLong: false),
+                        (first is null ? show(there[i]).Split(' ')[0] + " " : "") + $"+ {show(done.Add[i])}")),
                     new Figure("New total", show(done.Total)),
                 ]),
-                new Block.Line($"{parts}, by {(ratio.By == RatioBy.Mass ? "weight" : "volume")}.{(isBare ? $" Taken as {unit}." : "")}"),
+                new Block.Line(
+                    $"{parts}, by {(ratio.By == RatioBy.Mass ? "weight" : "volume")}."
+                    + (isBare ? $" Taken as {unit}." : "")),
             ];
             if (isResin)
             {
@@ -133,6 +141,8 @@ internal static class RatioCup
         private CupPart? At(int place) => Array.IndexOf(places, place) is var index and >= 0 ? have[index] : null;
 
         private string Name(int place, bool isLong) => At(place)?.Name
-            ?? (isLong && !have.All(part => part.Name.Length == 1) ? $"of the other part ({Letter(place)})" : Letter(place));
+            ?? (isLong && !have.All(part => part.Name.Length == 1)
+                ? $"of the other part ({Letter(place)})"
+                : Letter(place));
     }
 }

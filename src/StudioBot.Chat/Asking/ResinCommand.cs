@@ -13,11 +13,12 @@ internal sealed class ResinCommand : Ask
     private static readonly SurfaceSlot Size = new();
     private static readonly FilmSlot Film = new(Size);
     private static readonly RatioSlot Ratio = new();
-    private static readonly CountSlot Coats = new("coats", "a number of coats", ["coats", "coat", "layers", "layer"], 20);
+    private static readonly CountSlot Coats = new(
+        "coats", "a number of coats", ["coats", "coat", "layers", "layer"], 20);
     private static readonly AirSlot Air = new();
     private static readonly PiecesSlot Pieces = new() { Most = 20, Unless = Size };
     private static readonly AmountSlot Total = new("an amount of resin", "300 g");
-    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["grounds"] = "grounds", ["cups"] = "cups" });
+    private static readonly ChoiceSlot Detail = new("", "a detail", ["grounds", "cups"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -38,12 +39,15 @@ internal sealed class ResinCommand : Ask
         if (said.Has(Film) && CoatAmounts.IsCast(said.Of(Film)))
         {
             return new Misread(
-                $"{Show.Number(said.Of(Film).Millimetres, 2)}mm", "is a cast, not a coat: over 10 mm it heats up", Sheet.Examples[0]);
+                $"{Show.Number(said.Of(Film).Millimetres, 2)}mm",
+                "is a cast, not a coat: over 10 mm it heats up",
+                Sheet.Examples[0]);
         }
 
         if (said.Has(Ratio) && said.Of(Ratio).Parts.Count != 2)
         {
-            return new Misread(said.Of(Ratio).ToString(), "has more than two parts: a resin is A and B", Sheet.Examples[0]);
+            return new Misread(
+                said.Of(Ratio).ToString(), "has more than two parts: a resin is A and B", Sheet.Examples[0]);
         }
 
         return said.Has(Size) || said.Has(Pieces) || said.Has(Total)
@@ -81,9 +85,19 @@ internal sealed class ResinCommand : Ask
         }
 
         var words = said.Has(Air) ? said.Of(Air) : null;
-        var need = sets.Count == 0 ? ResinNeed.Said(resin, said.Of(Total)) : ResinNeed.For(sets, What(said, pieces), film, coats, resin, system);
+        var need = sets.Count == 0
+            ? ResinNeed.Said(resin, said.Of(Total))
+            : ResinNeed.For(sets, What(said, pieces), film, coats, resin, system);
         return new ResinJob(
-            system, resin, from, need, sets.Count == 0 ? 1 : coats, sets.Count == 0 ? null : film, AirTaken.Of(words, turn, studio), words, taken);
+            system,
+            resin,
+            from,
+            need,
+            sets.Count == 0 ? 1 : coats,
+            sets.Count == 0 ? null : film,
+            AirTaken.Of(words, turn, studio),
+            words,
+            taken);
     }
 
     private static string What(Phrase said, IReadOnlyList<Piece> pieces)
@@ -102,5 +116,6 @@ internal sealed class ResinCommand : Ask
         return string.Join(" + ", what);
     }
 
-    private static string Without(Phrase said, string detail) => said.Line.Replace(detail, "", StringComparison.Ordinal);
+    private static string Without(Phrase said, string detail) =>
+        said.Line.Replace(detail, "", StringComparison.Ordinal);
 }

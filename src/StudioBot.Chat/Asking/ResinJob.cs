@@ -40,7 +40,8 @@ internal sealed record ResinJob(
     public Finding<WorkingTime> Working => Air.Flow(System);
 
     /// <summary>Whether this air suits it; none where that can't be said.</summary>
-    public ResinAir? Verdict => Air.Room is Finding<RoomAir>.Found room ? ResinAir.Judge(room.Value, Said?.Surface, Said?.Night) : null;
+    public ResinAir? Verdict =>
+        Air.Room is Finding<RoomAir>.Found room ? ResinAir.Judge(room.Value, Said?.Surface, Said?.Night) : null;
 
     /// <summary>The resin of this ratio, with the studio's own densities where it holds one A and one B.</summary>
     public static (ResinSystem System, Resin Resin, string DensitiesFrom) Resins(MixRatio? ratio, Studio studio)
@@ -52,7 +53,10 @@ internal sealed record ResinJob(
         var b = materials.Where(material => material.Form == MaterialForm.HardenerB).ToList();
         return a is [{ Density: { } denseA }] && b is [{ Density: { } denseB }]
             ? (system, new Resin(ratio ?? system.Ratio.Value, denseA, denseB), "as recorded")
-            : (system, new Resin(ratio ?? system.Ratio.Value, system.DensityA.Value, system.DensityB.Value), system.DensityA.Provenance.Words);
+            : (
+                system,
+                new Resin(ratio ?? system.Ratio.Value, system.DensityA.Value, system.DensityB.Value),
+                system.DensityA.Provenance.Words);
     }
 
     /// <summary>2:1 by volume.</summary>

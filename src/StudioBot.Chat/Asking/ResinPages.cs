@@ -5,7 +5,9 @@ using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Asking;
 
-/// <summary>What a resin answer shows: the amounts, the cups behind a button, how it was worked out behind another.</summary>
+/// <summary>
+/// What a resin answer shows: the amounts, the cups behind a button, how it was worked out behind another.
+/// </summary>
 internal static class ResinPages
 {
     /// <summary>Total, parts, cups, working time and whether the air suits it.</summary>
@@ -28,8 +30,10 @@ internal static class ResinPages
                 new Figure("A", $"{Show.Volume(each.PartA.Volume)}  to {Show.OnScale(plan.ScaleAfterA)}"),
                 new Figure("then B", $"{Show.Volume(each.PartB.Volume)}  to {Show.OnScale(plan.ScaleAfterB)}"),
             ]),
-            new Block.Line($"Scale zeroed with the empty cup. At most {Show.Volume(job.System.Cups.Value.In(job.Air.Temperature))} a cup; "
-                + $"{Show.Time(potLife.Time)} for {Show.Mass(potLife.Sample)} at {Show.Degrees(potLife.At)}, less for more."),
+            new Block.Line("Scale zeroed with the empty cup. "
+                + $"At most {Show.Volume(job.System.Cups.Value.In(job.Air.Temperature))} a cup; "
+                + $"{Show.Time(potLife.Time)} for {Show.Mass(potLife.Sample)} at {Show.Degrees(potLife.At)}, "
+                + "less for more."),
         ];
         if (ResinWarnings.Time(job.Working) is { } time && plan.MixOneByOne(TimeSpan.Zero, time.Likely))
         {
@@ -52,7 +56,8 @@ internal static class ResinPages
                 rows.Add(new Figure($"Sides, {Show.Film(job.System.SideFilm.Value)}", Show.Volume(job.Need.OnSides)));
             }
 
-            rows.Add(new Figure($"Runs off, {Show.Share(job.System.RunOff.Value.Usual)}", Show.Volume(job.Need.RunOff)));
+            rows.Add(
+                new Figure($"Runs off, {Show.Share(job.System.RunOff.Value.Usual)}", Show.Volume(job.Need.RunOff)));
         }
 
         var (a, b) = (job.Resin.PartA.GramsPerMillilitre, job.Resin.PartB.GramsPerMillilitre);
@@ -60,15 +65,19 @@ internal static class ResinPages
         rows.Add(new Figure("B to 100 g A", Show.Number(job.Resin.MassOfBPer100A) + " g"));
         if (ResinWarnings.Time(job.Working) is { } time)
         {
-            rows.Add(new Figure("Flows", $"{Show.Number(time.Shortest.TotalMinutes)} to {Show.Number(time.Longest.TotalMinutes)} min"));
+            rows.Add(
+                new Figure(
+                    "Flows",
+                    $"{Show.Number(time.Shortest.TotalMinutes)} to {Show.Number(time.Longest.TotalMinutes)} min"));
         }
 
         return new Reply(
             [
                 new Block.Headline(job.Need.What),
                 new Block.Figures(rows),
-                new Block.Line($"{job.Ratio}; densities {job.DensitiesFrom}; film, run-off common practice; {Show.Time(job.System.WorkingTime.Value)} at "
-                    + $"{Show.Degrees(job.System.TimesAt.Value)} {job.System.WorkingTime.Provenance.Words}: your sheet comes first."
+                new Block.Line($"{job.Ratio}; densities {job.DensitiesFrom}; film, run-off common practice; "
+                    + $"{Show.Time(job.System.WorkingTime.Value)} at {Show.Degrees(job.System.TimesAt.Value)} "
+                    + $"{job.System.WorkingTime.Provenance.Words}: your sheet comes first."
                     + (studio.IsSample ? " (Invented studio.)" : "")),
             ],
             [new Button("Back to the amounts", line)]);
@@ -102,7 +111,8 @@ internal static class ResinPages
 
     private static string Count(int cups) => cups == 1 ? "1 cup" : $"{cups} cups";
 
-    private static string Readings(CupPlan plan) => $"A to {Show.OnScale(plan.ScaleAfterA)}, then B to {Show.OnScale(plan.ScaleAfterB)}";
+    private static string Readings(CupPlan plan) =>
+        $"A to {Show.OnScale(plan.ScaleAfterA)}, then B to {Show.OnScale(plan.ScaleAfterB)}";
 
     private static string Grounded(ResinJob job, string what)
     {
@@ -115,7 +125,8 @@ internal static class ResinPages
         var sideFilm = isShort ? "" : Show.Film(job.System.SideFilm.Value) + " ";
         var sides = job.Need.OnSides.Millilitres > 0 ? $"{sideFilm}sides {Show.Volume(job.Need.OnSides)}, " : "";
         var share = isShort ? "" : Show.Share(job.System.RunOff.Value.Usual) + " ";
-        return $"{what}{Show.Film(film)} film {Show.Volume(job.Need.OnFaces)}, {sides}run-off {share}{Show.Volume(job.Need.RunOff)}."
+        return $"{what}{Show.Film(film)} film {Show.Volume(job.Need.OnFaces)}, "
+            + $"{sides}run-off {share}{Show.Volume(job.Need.RunOff)}."
             + (job.Taken.Count > 0 ? $" Taken: {(isShort ? Brief(job) : string.Join(", ", job.Taken))}." : "");
     }
 
@@ -131,7 +142,8 @@ internal static class ResinPages
         }
 
         var air = job.Verdict is { } verdict
-            ? $"air {AirWording.Answer(verdict.Answer)}{(verdict.Now is { } now ? $", dew point {Show.Number(now.Degrees)} °C off" : "")}"
+            ? $"air {AirWording.Answer(verdict.Answer)}"
+                + (verdict.Now is { } now ? $", dew point {Show.Number(now.Degrees)} °C off" : "")
             : "say the humidity too for the air";
         return $"{where}: flows {Show.Time(time.Likely)}; {air}.";
     }

@@ -20,7 +20,7 @@ internal sealed class ScaleCommand : Ask
     private static readonly SurfaceSlot Size = new();
     private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
     private static readonly AmountSlot Total = new("a size", "to 400 ml");
-    private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string> { ["exact"] = "exact" });
+    private static readonly ChoiceSlot Detail = new("", "a detail", ["exact"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -42,7 +42,10 @@ internal sealed class ScaleCommand : Ask
         if (said.Has(Size))
         {
             return said.Has(Total)
-                ? new Misread(TypedWords.Amount(said, said.Of(Total)), "stands beside a surface: one of the two says the size", Sheet.Examples[0])
+                ? new Misread(
+                    TypedWords.Amount(said, said.Of(Total)),
+                    "stands beside a surface: one of the two says the size",
+                    Sheet.Examples[0])
                 : null;
         }
 
@@ -51,7 +54,8 @@ internal sealed class ScaleCommand : Ask
             return new Misread("", "the size is missing: to so many ml, or for a surface", Sheet.Examples[0]);
         }
 
-        return TypedWords.Of(said).FirstOrDefault(word => SurfaceWords.Shape(word.ToLowerInvariant()) is not null) is { } shape
+        return TypedWords.Of(said)
+            .FirstOrDefault(word => SurfaceWords.Shape(word.ToLowerInvariant()) is not null) is { } shape
             ? new Misread(
                 $"{TypedWords.Amount(said, said.Of(Total))} {shape}",
                 $"is {(said.Of(Total) is Amount.ByMass ? "a mass" : "a volume")} where a surface's size is needed",
@@ -63,9 +67,11 @@ internal sealed class ScaleCommand : Ask
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
         var recipe = InParts(studio.View.Recipes.All().First(one => one.Name == said.Of(Saved)));
-        var densities = studio.View.Materials.All().ToDictionary(material => material.Name, material => material.Density);
+        var densities = studio.View.Materials.All()
+            .ToDictionary(material => material.Name, material => material.Density);
         var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
-        var scaled = said.Has(Size) ? Scaling.To(recipe, technique, said.Of(Size), name => densities.GetValueOrDefault(name))
+        var scaled = said.Has(Size)
+            ? Scaling.To(recipe, technique, said.Of(Size), name => densities.GetValueOrDefault(name))
             : said.Of(Total) switch
             {
                 Amount.ByMass mass => Scaling.To(recipe, mass.Mass, name => densities.GetValueOrDefault(name)),
@@ -75,7 +81,8 @@ internal sealed class ScaleCommand : Ask
         return scaled switch
         {
             Finding<IReadOnlyList<ScaledPart>>.Found found => Scaled(recipe, found.Value, said, studio),
-            Finding<IReadOnlyList<ScaledPart>>.None none => new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
+            Finding<IReadOnlyList<ScaledPart>>.None none =>
+                new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
             {
                 IsTrouble = true,
             },
@@ -86,14 +93,16 @@ internal sealed class ScaleCommand : Ask
     private static Reply Scaled(Recipe recipe, IReadOnlyList<ScaledPart> exact, Phrase said, Studio studio)
     {
         var tools = studio.Practice.Pours.Tools;
-        var rounded = RoundedRecipe.Of(recipe, exact, tools.Spoon.Value, tools.SyringeStep.Value, tools.ScaleDivision.Value);
+        var rounded = RoundedRecipe.Of(
+            recipe, exact, tools.Spoon.Value, tools.SyringeStep.Value, tools.ScaleDivision.Value);
         var isExact = said.Has(Detail);
         var wanted = said.Has(Size)
             ? new Amount.ByVolume(exact.Aggregate(default(Volume), (sum, part) => sum + part.Volume!.Value))
             : said.Of(Total);
         List<Block> blocks =
         [
-            new Block.Headline($"{recipe.Name}, {Round(wanted, isExact ? 1 : rounded.Growth)}{(isExact ? " before rounding" : "")}"),
+            new Block.Headline(
+                $"{recipe.Name}, {Round(wanted, isExact ? 1 : rounded.Growth)}{(isExact ? " before rounding" : "")}"),
             FitRows.Of([.. (isExact ? exact : rounded.Parts)
                 .Select((part, i) => new Figure(part.Material, Measured(part, recipe.Parts[i].By)))]),
             new Block.Line((isExact ? "As reckoned: no tool measures so finely." : Rounding(rounded, tools, wanted))
@@ -140,7 +149,8 @@ internal sealed class ScaleCommand : Ask
 
     private static string Whole(double figure) => Show.Number(figure, figure < 100 ? 1 : 0);
 
-    private static Recipe InParts(Records.Recipes.Recipe saved) => new(saved.Name, [.. saved.Parts.Select(part => part.Amount switch
+    private static Recipe InParts(Records.Recipes.Recipe saved) =>
+        new(saved.Name, [.. saved.Parts.Select(part => part.Amount switch
     {
         Amount.ByMass mass => new Part(part.Material, mass.Mass.Grams, RatioBy.Mass),
         Amount.ByVolume volume => new Part(part.Material, volume.Volume.Millilitres),

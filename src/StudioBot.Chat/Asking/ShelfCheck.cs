@@ -11,7 +11,9 @@ internal static class ShelfCheck
 {
     private const string Medium = "medium";
 
-    /// <summary>What is short, of the colours named and of the medium that carries them; none where nothing is.</summary>
+    /// <summary>
+    /// What is short, of the colours named and of the medium that carries them; none where nothing is.
+    /// </summary>
     public static Block? Of(PourAmounts amounts, Colours colours, Studio studio)
     {
         var levels = studio.View.Materials.Levels().ToDictionary(level => level.MaterialId, level => level.Left);
@@ -25,13 +27,16 @@ internal static class ShelfCheck
         var shortages = needs.Select(need => Short(need.Name, need.Need, materials, levels)).OfType<string>().ToList();
         return shortages.Count == 0
             ? null
-            : new Block.Caution($"Short: {string.Join("; ", shortages)}.{(studio.IsSample ? " (Invented studio.)" : "")}");
+            : new Block.Caution(
+                $"Short: {string.Join("; ", shortages)}.{(studio.IsSample ? " (Invented studio.)" : "")}");
     }
 
-    private static string? Short(string name, Volume need, IReadOnlyList<Material> materials, Dictionary<long, Amount> levels)
+    private static string? Short(
+        string name, Volume need, IReadOnlyList<Material> materials, Dictionary<long, Amount> levels)
     {
         var material = materials.FirstOrDefault(one => one.Name == name);
-        return material is not null && levels.GetValueOrDefault(material.Id) is Amount.ByVolume left && left.Volume < need
+        return material is not null && levels.GetValueOrDefault(material.Id) is Amount.ByVolume left
+            && left.Volume < need
             ? $"{name}, {Show.Volume(left.Volume)} here, {Show.Volume(need)} needed"
             : null;
     }

@@ -13,8 +13,18 @@ internal sealed class SpinCommand : Ask
 {
     private static readonly SurfaceSlot Size = new() { IsRequired = true };
     private static readonly FilmSlot Film = new(Size);
-    private static readonly NumberSlot Turns = new(Measure.Turns, "rpm", "a speed", "120 rpm") { IsRequired = true, Unit = "rpm", Most = 3000 };
-    private static readonly NumberSlot Seconds = new(Measure.Time, "seconds", "how long", "20 s") { IsRequired = true, Unit = "s", Most = 3600 };
+    private static readonly NumberSlot Turns = new(Measure.Turns, "rpm", "a speed", "120 rpm")
+    {
+        IsRequired = true,
+        Unit = "rpm",
+        Most = 3000,
+    };
+    private static readonly NumberSlot Seconds = new(Measure.Time, "seconds", "how long", "20 s")
+    {
+        IsRequired = true,
+        Unit = "s",
+        Most = 3600,
+    };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -38,7 +48,9 @@ internal sealed class SpinCommand : Ask
             Finding<double>.None none => new Reply(
                 [
                     new Block.Headline("Not at that speed"),
-                    new Block.Line($"At {Show.Number(said.Of(Turns))} rpm {none.Why}. {none.Instead} {Show.Number(calm)} rpm and less keep it on."),
+                    new Block.Line(
+                        $"At {Show.Number(said.Of(Turns))} rpm {none.Why}. {none.Instead} "
+                        + $"{Show.Number(calm)} rpm and less keep it on."),
                     new Block.Caution(studio.Practice.Safety.Of(SafetySubject.Spinner).Line),
                 ],
                 [slower])
@@ -46,7 +58,9 @@ internal sealed class SpinCommand : Ask
                 IsTrouble = true,
             },
             Finding<double>.Cautioned fast => Left(said, start, studio,
-                $"Fast: the rim pulls {Show.Number(fast.Value)} times the weight, paint flies off. Calm under {Show.Number(calm)} rpm.", slower),
+                $"Fast: the rim pulls {Show.Number(fast.Value)} times the weight, paint flies off. "
+                + $"Calm under {Show.Number(calm)} rpm.",
+                slower),
             _ => Left(said, start, studio, null, new Button("Twice as long", Line(said, start, said.Of(Turns), 2))),
         };
     }
@@ -71,7 +85,8 @@ internal sealed class SpinCommand : Ask
         [
             new Block.Headline($"{Show.Film(left)} left, {Show.Share(Spin.ThrownOff(start, left))} thrown off"),
             new Block.Figures(rows),
-            new Block.Line("At 1 Pa·s, thin 0.3, thick 3: common practice. Real films end thinner; slow turns may move nothing."),
+            new Block.Line(
+                "At 1 Pa·s, thin 0.3, thick 3: common practice. Real films end thinner; slow turns may move nothing."),
         ];
         if (fast is not null)
         {

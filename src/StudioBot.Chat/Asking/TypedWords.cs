@@ -14,7 +14,8 @@ internal static partial class TypedWords
 
     /// <summary>Runs of letters, as typed.</summary>
     public static IReadOnlyList<string> Of(Phrase said) => new string(
-        [.. said.Typed.Select(sign => char.IsLetter(sign) ? sign : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        [.. said.Typed.Select(sign => char.IsLetter(sign) ? sign : ' ')])
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>This amount as it was typed: 4 oz; as one would type it where it was put together.</summary>
     public static string Amount(Phrase said, Amount amount) => Figured().Matches(said.Typed)
@@ -22,7 +23,12 @@ internal static partial class TypedWords
 
     private static bool Holds(Match match, Amount amount)
     {
-        var size = amount is Amount.ByMass mass ? mass.Mass.Grams : amount is Amount.ByVolume volume ? volume.Volume.Millilitres : 0;
+        var size = amount switch
+        {
+            Amount.ByMass mass => mass.Mass.Grams,
+            Amount.ByVolume volume => volume.Volume.Millilitres,
+            _ => 0,
+        };
         return UnitWords.Of(match.Groups[2].Value.ToLowerInvariant()) is { } unit
             && double.TryParse(match.Groups[1].Value.Replace(',', '.'), CultureInfo.InvariantCulture, out var typed)
             && Math.Abs(typed * unit.Factor / size - 1) < Near;

@@ -14,7 +14,8 @@ internal sealed record UnitSize(string Name, Measure Measure, double One, string
 {
     private const string FluidOunce = "fl oz";
     private static readonly HashSet<string> Counted = ["drop", "scoop", "spoon", "pint", "quart", "gallon"];
-    private static readonly HashSet<string> Plain = ["cm", "mm", "m", "ml", "cl", "dl", "l", "g", "kg", "mg", "cm2", "m2"];
+    private static readonly HashSet<string> Plain =
+        ["cm", "mm", "m", "ml", "cl", "dl", "l", "g", "kg", "mg", "cm2", "m2"];
 
     /// <summary>The unit of this short name.</summary>
     public static UnitSize Of(string unit, Speaker who, Studio studio)
@@ -34,12 +35,17 @@ internal sealed record UnitSize(string Name, Measure Measure, double One, string
         };
     }
 
-    /// <summary>An ounce made a fluid ounce where only that can be meant, and a mass otherwise; others as they are.</summary>
+    /// <summary>
+    /// An ounce made a fluid ounce where only that can be meant, and a mass otherwise; others as they are.
+    /// </summary>
     public UnitSize Settled(bool isLiquid, Speaker who) => Measure != Measure.Ounce ? this
         : !isLiquid ? this with { Measure = Measure.Mass }
-        : UnitNames.Find(FluidOunce, who.Units == UnitSystem.Imperial ? UnitOrigin.Imperial : UnitOrigin.Us) is UnitName.OfVolume volume
+        : UnitNames.Find(FluidOunce, OriginFor(who)) is UnitName.OfVolume volume
             ? new UnitSize(FluidOunce, Measure.Volume, volume.One.Millilitres, volume.Name, IsTaken: true)
             : throw new InvalidOperationException("There are fluid ounces.");
+
+    private static UnitOrigin OriginFor(Speaker who) =>
+        who.Units == UnitSystem.Imperial ? UnitOrigin.Imperial : UnitOrigin.Us;
 
     /// <summary>What was taken for units that are not the same everywhere.</summary>
     public static IEnumerable<string> Notes(UnitSize from, UnitSize to, Studio studio)
@@ -48,10 +54,13 @@ internal sealed record UnitSize(string Name, Measure Measure, double One, string
         {
             yield return unit.Name switch
             {
-                "drop" => $"A drop is taken as {Show.Significant(unit.One)} ml: water from a dropper. Drops of paint vary by a factor of two.",
+                "drop" =>
+                    $"A drop is taken as {Show.Significant(unit.One)} ml: water from a dropper. "
+                    + "Drops of paint vary by a factor of two.",
                 "spoon" => $"A spoon is taken as {Show.Significant(unit.One)} ml, level.",
                 "tsp" or "tbsp" => $"1 {unit.Full} = {Show.Significant(unit.One)} ml, level.",
-                "scoop" => $"1 {unit.Full} = {Show.Significant(unit.One)} ml.{(studio.IsSample ? " (Invented studio.)" : "")}",
+                "scoop" =>
+                    $"1 {unit.Full} = {Show.Significant(unit.One)} ml.{(studio.IsSample ? " (Invented studio.)" : "")}",
                 _ when unit.IsTaken => $"oz taken as {unit.Full} of {Show.Significant(unit.One)} ml, as of a liquid.",
                 _ => $"1 {unit.Full} = {Show.Significant(unit.One)} {Base(unit.Measure)}.",
             };

@@ -17,7 +17,7 @@ internal sealed class MaterialSet() : Unopened(records: true)
         Least = 0.05,
         Most = 20,
     };
-    private static readonly AmountSlot Low = new("a low level", "300 ml");
+    private static readonly AmountSlot Low = new("a low level", "300 ml") { MayLead = ["low", "level"] };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

@@ -80,9 +80,13 @@ internal sealed class Lexer
         return pointed || negative;
     }
 
-    // The x of 30x40 or 12"x16": it stands behind a number or an inch mark, and before a number.
+    // The x of 30x40, 30cmx40cm or 12"x16": it stands behind a number or its unit, and before a number.
     private bool IsTimesSign() => Now is 'x' or 'X' && char.IsAsciiDigit(Peek())
-        && Last is { } last && last.End == _at && (last.Kind == TokenKind.Number || last.Lower is "\"" or "'");
+        && Last is { } last && last.End == _at
+        && (last.Kind == TokenKind.Number || last.Lower is "\"" or "'" || IsUnit(last));
+
+    private static bool IsUnit(Token token) => token is { Kind: TokenKind.Word, Glued: true }
+        && UnitWords.Of(token.Lower) is not null;
 
     private void Number()
     {
@@ -91,9 +95,8 @@ internal sealed class Lexer
         var (value, flaw) = isHidden ? (0, NumberFlaw.Invisible) : NumberText.Read(typed);
         if (flaw == NumberFlaw.NotANumber && NumberText.IsList(typed))
         {
-            end = _at + typed.IndexOf(',', StringComparison.Ordinal);
-            typed = _text[_at..end];
-            (value, flaw) = NumberText.Read(typed);
+            List(typed.Split(','));
+            return;
         }
 
         if (flaw == NumberFlaw.None && end < _text.Length && Characters.Fraction(_text[end]) is { } fraction)
@@ -103,9 +106,20 @@ internal sealed class Lexer
         }
 
         Add(TokenKind.Number, end, typed, value, Math.Abs(value) > Absurd ? NumberFlaw.Absurd : flaw);
-        if (end + 1 < _text.Length && _text[end] == ',' && char.IsAsciiDigit(_text[end + 1]))
+    }
+
+    // 17,18,21.
+    private void List(string[] numbers)
+    {
+        for (var i = 0; i < numbers.Length; i++)
         {
-            Add(TokenKind.Mark, end + 1, ",");
+            if (i > 0)
+            {
+                Add(TokenKind.Mark, _at + 1, ",");
+            }
+
+            var (value, flaw) = NumberText.Read(numbers[i]);
+            Add(TokenKind.Number, _at + numbers[i].Length, numbers[i], value, flaw);
         }
     }
 

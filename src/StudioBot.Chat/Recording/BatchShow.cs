@@ -2,7 +2,7 @@ using StudioBot.Chat.Reading.Values;
 
 namespace StudioBot.Chat.Recording;
 
-/// <summary><c>batch 14</c>: a batch and where it went.</summary>
+/// <summary><c>batch 13</c>: a batch and where it went.</summary>
 internal sealed class BatchShow() : Unopened(records: false)
 {
     private static readonly BatchSlot Batch = new() { TakesBare = true, IsRequired = true };
@@ -11,5 +11,5 @@ internal sealed class BatchShow() : Unopened(records: false)
     public override CommandSheet Sheet { get; } = new(
         "batch", Room.Recording, "A batch and where it went.",
         [Batch],
-        ["batch 14"]);
+        ["batch 13"]);
 }

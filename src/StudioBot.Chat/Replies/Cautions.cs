@@ -2,7 +2,9 @@ using StudioBot.Craft.Practice;
 
 namespace StudioBot.Chat.Replies;
 
-/// <summary>The cautions about what was asked: one in full, the others as a word; the product's sheet comes first.</summary>
+/// <summary>
+/// The cautions about what was asked: one in full, the others as a word; the product's sheet comes first.
+/// </summary>
 internal static class Cautions
 {
     /// <summary>One block about these subjects, the first of them in full.</summary>

@@ -14,7 +14,9 @@ public sealed record Reply(IReadOnlyList<Block> Blocks, IReadOnlyList<Button> Bu
     /// <summary>The message could not be read or done; nothing was recorded.</summary>
     public bool IsTrouble { get; init; }
 
-    /// <summary>The words alone, one block after the other, for a terminal, a screen reader or a message that won't render.</summary>
+    /// <summary>
+    /// The words alone, one block after the other, for a terminal, a screen reader or a message that won't render.
+    /// </summary>
     public string PlainText => string.Join('\n', Blocks.SelectMany(LinesOf));
 
     private static IEnumerable<string> LinesOf(Block block) => block switch

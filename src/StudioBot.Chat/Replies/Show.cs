@@ -5,12 +5,15 @@ using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.Replies;
 
-/// <summary>Figures for the eye: as many digits as tools can measure, a plain space before the unit, readable back.</summary>
+/// <summary>
+/// Figures for the eye: as many digits as tools can measure, a plain space before the unit, readable back.
+/// </summary>
 internal static class Show
 {
     /// <summary>A number with at most so many decimals, no groups, a point.</summary>
     public static string Number(double value, int decimals = 1) =>
-        Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture);
+        Math.Round(value, decimals, MidpointRounding.AwayFromZero)
+            .ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture);
 
     /// <summary>212.1 ml, 1440 ml.</summary>
     public static string Volume(Volume volume) => Number(volume.Millilitres, volume.Millilitres < 1000 ? 1 : 0) + " ml";
@@ -26,7 +29,8 @@ internal static class Show
     }
 
     /// <summary>318.4 g, 1.20 kg from ten kilograms up.</summary>
-    public static string Mass(Mass mass) => mass.Grams < 10_000 ? Number(mass.Grams) + " g" : Number(mass.Kilograms, 2) + " kg";
+    public static string Mass(Mass mass) =>
+        mass.Grams < 10_000 ? Number(mass.Grams) + " g" : Number(mass.Kilograms, 2) + " kg";
 
     /// <summary>200.0 g, as a scale of 0.1 g shows it.</summary>
     public static string OnScale(Mass mass) => mass.Grams.ToString("0.0", CultureInfo.InvariantCulture) + " g";
@@ -45,7 +49,8 @@ internal static class Show
     };
 
     /// <summary>900 cm².</summary>
-    public static string Area(Area area) => Number(area.SquareCentimetres, area.SquareCentimetres < 1000 ? 1 : 0) + " cm²";
+    public static string Area(Area area) =>
+        Number(area.SquareCentimetres, area.SquareCentimetres < 1000 ? 1 : 0) + " cm²";
 
     /// <summary>2.5 mm.</summary>
     public static string Film(Length film) => Number(film.Millimetres, 2) + " mm";
@@ -75,10 +80,13 @@ internal static class Show
         var s = isMany ? "s" : "";
         return surface switch
         {
-            Craft.Surfaces.Surface.Panel panel => $"panel{s} {Number(panel.Width.Centimetres)} × {Number(panel.Height.Centimetres)} cm",
+            Craft.Surfaces.Surface.Panel panel =>
+                $"panel{s} {Number(panel.Width.Centimetres)} × {Number(panel.Height.Centimetres)} cm",
             Craft.Surfaces.Surface.Disc disc => $"round{s} {Number(disc.Diameter.Centimetres)} cm",
-            Craft.Surfaces.Surface.Oval oval => $"oval{s} {Number(oval.Width.Centimetres)} × {Number(oval.Height.Centimetres)} cm",
-            Craft.Surfaces.Surface.Hexagon hexagon => $"hexagon{s} {Number(hexagon.AcrossFlats.Centimetres)} cm across flats",
+            Craft.Surfaces.Surface.Oval oval =>
+                $"oval{s} {Number(oval.Width.Centimetres)} × {Number(oval.Height.Centimetres)} cm",
+            Craft.Surfaces.Surface.Hexagon hexagon =>
+                $"hexagon{s} {Number(hexagon.AcrossFlats.Centimetres)} cm across flats",
             _ => "",
         };
     }

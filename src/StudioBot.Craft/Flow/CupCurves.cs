@@ -58,8 +58,10 @@ public static class CupCurves
             : new Finding<KinematicViscosity>.Found(viscosity);
     }
 
-    /// <summary>Another cup for a liquid that this one can't tell: of those that read it within their own range, the own
-    /// family first.</summary>
+    /// <summary>
+    /// Another cup for a liquid that this one can't tell: of those that read it within their own range, the own family
+    /// first.
+    /// </summary>
     /// <returns>Where so short a time says no viscosity, the smallest hole there is, without a time; none where no cup
     /// would do.</returns>
     public static CupChoice? Instead(FlowCup cup, TimeSpan time)
@@ -97,7 +99,8 @@ public static class CupCurves
             why,
             Instead(cup, time) switch
             {
-                { Time: { } drains } other => Text($"Try a {size} hole: {other.Cup.Title}, about {drains.TotalSeconds:0} s."),
+                { Time: { } drains } other =>
+                    Text($"Try a {size} hole: {other.Cup.Title}, about {drains.TotalSeconds:0} s."),
                 { } other => $"Try a {size} hole: {other.Cup.Title}.",
                 _ => $"Take a cup with a {size} hole.",
             });

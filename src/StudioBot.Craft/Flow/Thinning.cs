@@ -67,8 +67,8 @@ public static class Thinning
 
     /// <summary>What to try first where there is one reading and no answer yet to anything added.</summary>
     /// <returns>
-    /// Undetermined where reading and target are of two kinds or within what a reading is good for; out of range where a
-    /// cup can't be read. One reading does not say how much in all: no total is given.
+    /// Undetermined where reading and target are of two kinds or within what a reading is good for; out of range where
+    /// a cup can't be read. One reading does not say how much in all: no total is given.
     /// </returns>
     public static Finding<ThinningStart> Start(FlowReading reading, FlowReading target)
     {

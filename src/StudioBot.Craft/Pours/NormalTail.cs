@@ -1,6 +1,8 @@
 namespace StudioBot.Craft.Pours;
 
-/// <summary>The logarithm of the normal distribution, also where the distribution itself is too small to write.</summary>
+/// <summary>
+/// The logarithm of the normal distribution, also where the distribution itself is too small to write.
+/// </summary>
 internal static class NormalTail
 {
     // Beyond this the first terms of the asymptotic series are good to 4e-6.

@@ -20,11 +20,13 @@ internal sealed class InventedStudio : IDisposable
 
     /// <summary>Writes it into memory, or looks at the one that was written into a file.</summary>
     /// <param name="practice">What the trade assumes.</param>
-    /// <param name="path">A file that may hold it; none, or one that holds no studio: it is written into memory.</param>
+    /// <param name="path">A file that may hold it; none, or one without a studio: it is written into memory.</param>
     public InventedStudio(TradePractice practice, string? path = null)
     {
         this.practice = practice;
-        if (path is not null && File.Exists(path) && StudioFile.Glance(path, view => view.Studio.Settings()) is not null)
+        if (path is not null
+            && File.Exists(path)
+            && StudioFile.Glance(path, view => view.Studio.Settings()) is not null)
         {
             this.path = path;
         }
@@ -34,7 +36,9 @@ internal sealed class InventedStudio : IDisposable
             memory.Write(SampleStudio.WriteInto);
         }
 
-        var (named, steward) = Read(view => (view.Studio.Settings(), view.Members.All().First(member => member.Role == Role.Steward)));
+        var (named, steward) = Read(view => (
+            view.Studio.Settings(),
+            view.Members.All().First(member => member.Role == Role.Steward)));
         zone = TimeZoneInfo.FindSystemTimeZoneById(named!.Zone);
         Steward = new Speaker(steward.Name, IsSteward: true, steward.Units ?? named.Units);
     }

@@ -17,7 +17,8 @@ internal static class Opening
     public static string ConfigFolder(Workplace place) => Path.Combine(place.Machine.ProgramFolder, "config");
 
     /// <summary>Works with the invented studio; with the one in this file where it holds one.</summary>
-    public static async Task<ExitCode> Invented(Workplace place, Func<InventedStudio, Task<ExitCode>> work, string? path = null)
+    public static async Task<ExitCode> Invented(
+        Workplace place, Func<InventedStudio, Task<ExitCode>> work, string? path = null)
     {
         var trade = TradeSettings.Load(ConfigFolder(place));
         if (trade is not TradeReading.Read { Practice: var practice })
@@ -54,7 +55,8 @@ internal static class Opening
         }
         catch (OlderStudioException older)
         {
-            code = Told(place, ExitCode.Damaged, $"{path}: {older.Message} Start the service once to bring it up to date.");
+            code = Told(
+                place, ExitCode.Damaged, $"{path}: {older.Message} Start the service once to bring it up to date.");
         }
         catch (SqliteException broken)
         {

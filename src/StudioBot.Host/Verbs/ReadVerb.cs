@@ -46,7 +46,8 @@ internal sealed class ReadVerb : Verb
                     continue;
                 }
 
-                var heard = invented.Look(studio => Understood(line, local, invented.Steward, conversation, studio, place.Streams.Error));
+                var heard = invented.Look(studio =>
+                    Understood(line, local, invented.Steward, conversation, studio, place.Streams.Error));
                 await place.Streams.Out.WriteLineAsync(HeardJson.Line(heard));
                 await place.Streams.Out.FlushAsync(cancellation);
             }

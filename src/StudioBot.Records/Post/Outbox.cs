@@ -45,7 +45,8 @@ public sealed class Outbox
         """;
 
     /// <summary>What was put under this key, and as which message it arrived; none where nothing was.</summary>
-    public PostOnce? PutOnce(string onceKey) => connection.QuerySingleOrDefault<PostOnce>(PutUnder, new { once = onceKey });
+    public PostOnce? PutOnce(string onceKey) =>
+        connection.QuerySingleOrDefault<PostOnce>(PutUnder, new { once = onceKey });
 
     // A chat rests as a whole: while one of its posts is on the wire, and while one waits for its next try.
     internal const string ClaimOne = """

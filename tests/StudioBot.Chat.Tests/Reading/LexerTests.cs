@@ -27,7 +27,8 @@ public sealed class LexerTests
     [InlineData("-5", -5)]
     [InlineData(".5", 0.5)]
     [InlineData("1e3", 1000)]
-    public void A_number_has_its_value(string typed, double value) => Assert.Equal(value, Numbers(typed).Single().Value);
+    public void A_number_has_its_value(string typed, double value) =>
+        Assert.Equal(value, Numbers(typed).Single().Value);
 
     [Theory]
     [InlineData("30..5", nameof(NumberFlaw.NotANumber))]

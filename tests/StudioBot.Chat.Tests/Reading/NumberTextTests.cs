@@ -28,5 +28,6 @@ public sealed class NumberTextTests
     [Theory]
     [InlineData("17,18,21", true)]
     [InlineData("1,200,000", false)]
-    public void A_list_is_told_from_thousands(string typed, bool isList) => Assert.Equal(isList, NumberText.IsList(typed));
+    public void A_list_is_told_from_thousands(string typed, bool isList) =>
+        Assert.Equal(isList, NumberText.IsList(typed));
 }

@@ -58,7 +58,7 @@ public sealed class SentenceTests
 
     [Fact]
     public void A_record_that_is_only_guessed_waits_for_its_author() =>
-        Assert.Equal("bin 17", Assert.IsType<Heard.Doubtful>(Sample.Listen("dropped 17")).Line);
+        Assert.Equal("bin 17 dropped", Assert.IsType<Heard.Doubtful>(Sample.Listen("dropped 17")).Line);
 
     [Theory]
     [InlineData("amunts 30cm panel bloom", "“amunts” taken as amounts")]

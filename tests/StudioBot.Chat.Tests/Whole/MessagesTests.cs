@@ -23,7 +23,8 @@ public sealed class MessagesTests(ITestOutputHelper output)
             .Select(result => $"{result.Row.Id} {result.Row.Text.ReplaceLineEndings("\\n")}: {result.Why}")
             .ToList();
         var right = 1 - (double)wrong.Count / rows.Count;
-        var report = string.Join('\n', wrong.Prepend($"{kind}: {rows.Count - wrong.Count} of {rows.Count} right, {right:P1}"));
+        var headline = $"{kind}: {rows.Count - wrong.Count} of {rows.Count} right, {right:P1}";
+        var report = string.Join('\n', wrong.Prepend(headline));
         output.WriteLine(report);
         Assert.True(right >= share, report);
     }

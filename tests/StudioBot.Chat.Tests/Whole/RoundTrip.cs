@@ -6,10 +6,9 @@ namespace StudioBot.Chat.Tests.Whole;
 /// <summary>Whether the line that a phrase is said back in means the same as what was typed.</summary>
 internal static class RoundTrip
 {
-    /// <summary>What differs; none where nothing does, or where the message is neither a question nor a record.</summary>
-    public static string? Differs(string words, ChatKind chat = ChatKind.Private) => Said(Sample.Listen(words, chat)) is { } said
-        ? Again(said)
-        : null;
+    /// <summary>What differs; none where nothing does, or where it is neither a question nor a record.</summary>
+    public static string? Differs(string words, ChatKind chat = ChatKind.Private) =>
+        Said(Sample.Listen(words, chat)) is { } said ? Again(said) : null;
 
     private static string? Again(Phrase said)
     {

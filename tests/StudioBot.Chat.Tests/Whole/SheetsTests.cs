@@ -8,7 +8,9 @@ public sealed class SheetsTests
     private static readonly Catalogue Catalogue = Catalogue.Find();
 
     public static IEnumerable<object[]> Examples =>
-        Catalogue.Forms.SelectMany(form => form.Sheet.Examples.Select(example => new object[] { form.GetType().Name, example }));
+        from form in Catalogue.Forms
+        from example in form.Sheet.Examples
+        select new object[] { form.GetType().Name, example };
 
     [Theory]
     [MemberData(nameof(Examples))]

@@ -20,16 +20,19 @@ internal sealed class AmountSlot(string what, string example) : Slot<Amount>(wha
     /// <summary>The word that must stand before it; none: nothing needs to.</summary>
     public string? Lead { get; init; }
 
+    /// <summary>Words that may stand before it and go with it.</summary>
+    public IReadOnlyList<string> MayLead { get; init; } = [];
+
     /// <summary>The front of its keys; none: <c>volume_ml</c> and <c>mass_g</c>.</summary>
     public string Key { get; init; } = "";
 
     internal override IReadOnlyCollection<Measure> Measures => Only is { } only ? [only] : AmountWords.Measures;
 
-    internal override IEnumerable<string> Lexicon => Lead is { } lead ? [lead] : [];
+    internal override IEnumerable<string> Lexicon => Lead is { } lead ? [lead] : MayLead;
 
     internal override int Take(PhraseDraft draft, int at)
     {
-        var lead = draft.Atoms[at].IsWord(Lead ?? "to", "too") ? 1 : 0;
+        var lead = IsLead(draft.Atoms[at]) ? 1 : 0;
         if (draft.Said.Has(this) || (Lead is not null && lead == 0))
         {
             return 0;
@@ -60,6 +63,9 @@ internal sealed class AmountSlot(string what, string example) : Slot<Amount>(wha
     private static Amount Of(Measure bare, double value) => bare == Measure.Mass
         ? new Amount.ByMass(Mass.FromGrams(value))
         : new Amount.ByVolume(Volume.FromMillilitres(value));
+
+    private bool IsLead(Atom atom) =>
+        Lead is { } needed ? atom.IsWord(needed) : atom.IsWord("to", "too") || atom.IsWord([.. MayLead]);
 
     private bool Fits(Amount amount) => Only switch
     {

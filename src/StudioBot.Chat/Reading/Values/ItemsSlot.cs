@@ -98,10 +98,10 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
         _ => item.Amount,
     };
 
-    // An earlier slip says more: the list may only follow from it.
+    // A slip that stands there already says more: the list may only follow from it.
     private static void Explain(PhraseDraft draft, Slip slip)
     {
-        if (draft.Slips.Count == 0 || slip.Start <= draft.Slips[0].Start)
+        if (draft.Slips.Count == 0 || slip.Start < draft.Slips[0].Start)
         {
             draft.Slips.Insert(0, slip);
         }
@@ -148,8 +148,10 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
     {
         if (!atom.IsNumber)
         {
-            var isCups = atom.Measures(Measure.Cup) && draft.Vocabulary.Match(["cups"]).Words == 1;
-            return isCups ? ("cups", 1) : null;
+            // Where cups are counted, a cup is no measure.
+            return atom.Measures(Measure.Cup) && draft.Vocabulary.Match(["cup"]) is { Words: 1 } cup
+                ? (cup.Names[0].Name, 1)
+                : null;
         }
 
         if (draft.At(at + 1)?.NameOf(NameKind.Material) is { } name && draft.Context.IsCounted(name.Name))

@@ -71,7 +71,8 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
         }
     }
 
-    internal override string Say(Price value) => value.Sum.ToString();
+    internal override string Say(Price value) =>
+        value.Currency is { } currency ? $"{value.Sum} {currency}" : value.Sum.ToString();
 
     // A number before a noun or a unit of another kind is no price.
     private static bool IsBare(PhraseDraft draft, int at) => draft.At(at) is not { } next

@@ -16,11 +16,15 @@ public sealed class ChoiceSlotTests
     [Theory]
     [InlineData("wet", "stage=drying")]
     public void A_word_may_stand_for_another(string typed, string understood) =>
-        Assert.Equal(understood, OneSlot.Read(new ChoiceSlot("stage", "a stage", new Dictionary<string, string> { ["wet"] = "drying" }), typed));
+        Assert.Equal(understood, OneSlot.Read(
+            new ChoiceSlot("stage", "a stage", new Dictionary<string, string> { ["wet"] = "drying" }),
+            typed));
 
     [Theory]
     [InlineData("currency eur", "currency=eur")]
     [InlineData("eur", "")]
     public void Where_a_lead_is_needed_a_word_alone_is_none(string typed, string understood) =>
-        Assert.Equal(understood, OneSlot.Read(new ChoiceSlot("currency", "a currency", ["eur"]) { Leads = ["currency"] }, typed));
+        Assert.Equal(understood, OneSlot.Read(
+            new ChoiceSlot("currency", "a currency", ["eur"]) { Leads = ["currency"] },
+            typed));
 }

@@ -12,12 +12,16 @@ public sealed class CountSlotTests
     [InlineData("one coat", "coats=1")]
     [InlineData("2 people", "“2” has no place here")]
     public void A_number_before_its_noun_counts(string typed, string understood) =>
-        Assert.Equal(understood, OneSlot.Read(new CountSlot("coats", "a number of coats", ["coats", "coat"], 20), typed));
+        Assert.Equal(understood, OneSlot.Read(
+            new CountSlot("coats", "a number of coats", ["coats", "coat"], 20),
+            typed));
 
     [Theory]
     [InlineData("0 coats", "“0 coats” is too few: at least one")]
     [InlineData("1.5 coats", "“1.5 coats” is no whole number")]
     [InlineData("50 coats", "“50 coats” is more than a studio does")]
     public void What_nobody_does_is_a_slip(string typed, string understood) =>
-        Assert.Equal(understood, OneSlot.Read(new CountSlot("coats", "a number of coats", ["coats", "coat"], 20), typed));
+        Assert.Equal(understood, OneSlot.Read(
+            new CountSlot("coats", "a number of coats", ["coats", "coat"], 20),
+            typed));
 }

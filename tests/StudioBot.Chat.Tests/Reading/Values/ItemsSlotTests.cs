@@ -11,7 +11,7 @@ public sealed class ItemsSlotTests
     [InlineData("white 20 ml", "material=white; volume_ml=20")]
     [InlineData("20ml white, 2 g blue mica", "items=white:20ml|blue mica:2g")]
     [InlineData("white 20ml and blue mica 2 g", "items=white:20ml|blue mica:2g")]
-    [InlineData("8 cups", "material=cups; pieces=8")]
+    [InlineData("8 cups", "material=cup; pieces=8")]
     public void An_amount_and_a_name_find_each_other(string typed, string understood) =>
         Assert.Equal(understood, OneSlot.Read(new ItemsSlot(), typed));
 
@@ -20,7 +20,7 @@ public sealed class ItemsSlotTests
     [InlineData("20 white", "“20” has no unit: ml or g?")]
     [InlineData("20 ml", "“20 ml” is of what? The material is missing")]
     [InlineData("20 ml zorks", "“zorks” is no material of this studio")]
-    [InlineData("lots of white", "“of white” has no amount")]
+    [InlineData("lots of white", "“lots” is no amount")]
     public void Half_an_entry_is_a_slip(string typed, string understood) =>
         Assert.Equal(understood, OneSlot.Read(new ItemsSlot(), typed));
 

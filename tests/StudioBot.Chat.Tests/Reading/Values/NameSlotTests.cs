@@ -12,11 +12,15 @@ public sealed class NameSlotTests
     [InlineData("blom", "technique=bloom")]   // one letter short
     [InlineData("zorks", "“zorks” is no technique here")]
     public void A_name_of_the_studio_is_known(string typed, string understood) =>
-        Assert.Equal(understood, OneSlot.Read(new NameSlot(NameKind.Technique, "technique", "a technique", "bloom"), typed));
+        Assert.Equal(understood, OneSlot.Read(
+            new NameSlot(NameKind.Technique, "technique", "a technique", "bloom"),
+            typed));
 
     [Theory]
     [InlineData("in cupboard", "room=cupboard")]
-    [InlineData("cupboard", "“cupboard” is no room here")]
+    [InlineData("cupboard", "")]
     public void A_lead_may_be_needed(string typed, string understood) =>
-        Assert.Equal(understood, OneSlot.Read(new NameSlot(NameKind.Room, "room", "a room", "in cupboard") { Leads = ["in"], NeedsLead = true }, typed));
+        Assert.Equal(understood, OneSlot.Read(
+            new NameSlot(NameKind.Room, "room", "a room", "in cupboard") { Leads = ["in"], NeedsLead = true },
+            typed));
 }

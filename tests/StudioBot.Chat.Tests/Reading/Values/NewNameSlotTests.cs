@@ -11,5 +11,7 @@ public sealed class NewNameSlotTests
     [InlineData("new Pearl White", "material=Pearl White")]
     [InlineData("pearl white", "")]
     public void A_new_name_goes_up_to_the_first_figure(string typed, string understood) =>
-        Assert.Equal(understood, OneSlot.Read(new NewNameSlot("material", "a name", "pearl white") { Lead = "new" }, typed));
+        Assert.Equal(understood, OneSlot.Read(
+            new NewNameSlot("material", "a name", "pearl white") { Lead = "new" },
+            typed));
 }

@@ -9,7 +9,8 @@ public sealed class SurfaceSlotTests
     [Theory]
     [InlineData("30cm panel", "shape=square; width_cm=30; height_cm=30; count=1; area_cm2=900")]
     [InlineData("20cm round", "shape=round; diameter_cm=20; count=1; area_cm2=314.159")]   // pi/4 of 400
-    [InlineData("10cm hexagon", "shape=hexagon; width_cm=10; count=1; area_cm2=86.603")]   // half the root of three of 100
+    // half the root of three of 100
+    [InlineData("10cm hexagon", "shape=hexagon; width_cm=10; count=1; area_cm2=86.603")]
     public void One_length_is_a_square_a_round_or_a_hexagon(string typed, string understood) =>
         Assert.Equal(understood, OneSlot.Read(new SurfaceSlot(), typed));
 
@@ -29,7 +30,8 @@ public sealed class SurfaceSlotTests
         Assert.Equal(understood, OneSlot.Read(new SurfaceSlot(), typed));
 
     [Theory]
-    [InlineData("30x40 cm 2cm deep", "shape=rect; width_cm=30; height_cm=40; depth_cm=2; count=1; area_cm2=1480")]   // 1200 and 2 times 140
+    // 1200 and 2 times 140
+    [InlineData("30x40 cm 2cm deep", "shape=rect; width_cm=30; height_cm=40; depth_cm=2; count=1; area_cm2=1480")]
     public void Depth_adds_the_sides(string typed, string understood) =>
         Assert.Equal(understood, OneSlot.Read(new SurfaceSlot(), typed));
 
