@@ -30,13 +30,18 @@ public sealed class StudioFile : IDisposable
     /// <exception cref="StudioInUseException">Another program has it open.</exception>
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
     /// <exception cref="IOException">The folder is missing, or the disk says no.</exception>
-    /// <exception cref="SqliteException">The file is damaged or is no studio.</exception>
+    /// <exception cref="UnreadableStudioException">The file is damaged, no studio, or can't be written.</exception>
     public static StudioFile Open(string path)
     {
         var claim = FileClaim.On(path);
         try
         {
             return new StudioFile(Connections.Writer(path), claim);
+        }
+        catch (SqliteException why)
+        {
+            claim.Dispose();
+            throw new UnreadableStudioException(why);
         }
         catch
         {
@@ -51,12 +56,25 @@ public sealed class StudioFile : IDisposable
     /// <summary>Looks once at a studio that another program may have open, and makes nothing.</summary>
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
     /// <exception cref="OlderStudioException">It was written by an older one and not opened since.</exception>
-    /// <exception cref="SqliteException">There is no such file, or it is damaged.</exception>
+    /// <exception cref="UnreadableStudioException">There is no such file, or it is damaged.</exception>
     public static T Glance<T>(string path, Func<StudioView, T> look)
     {
-        using var reader = Connections.Reader(path);
-        SchemaSteps.RefuseOther(reader);
+        using var reader = Glanced(path);
         return ReadOn(reader, look);
+    }
+
+    private static SqliteConnection Glanced(string path)
+    {
+        try
+        {
+            var reader = Connections.Reader(path);
+            SchemaSteps.RefuseOther(reader);
+            return reader;
+        }
+        catch (SqliteException why)
+        {
+            throw new UnreadableStudioException(why);
+        }
     }
 
     /// <summary>Takes the lane and does all of this or, when it throws, nothing of it.</summary>

@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Practice;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Turns;
@@ -10,9 +9,6 @@ namespace StudioBot.Host.Verbs;
 /// <summary>Opens what a verb works on, and says in one line and by its exit code why it can't.</summary>
 internal static class Opening
 {
-    // SQLite's own numbers for a damaged file and for one that is none of its files.
-    private static readonly int[] Damaged = [11, 26];
-
     /// <summary>Where the trade's values stand.</summary>
     public static string ConfigFolder(Workplace place) => Path.Combine(place.Machine.ProgramFolder, "config");
 
@@ -58,7 +54,7 @@ internal static class Opening
             code = Told(
                 place, ExitCode.Damaged, $"{path}: {older.Message} Start the service once to bring it up to date.");
         }
-        catch (SqliteException broken)
+        catch (UnreadableStudioException broken)
         {
             code = Told(place, ExitCode.Damaged, $"{path} is damaged or no studio: {broken.Message}");
         }
@@ -98,11 +94,11 @@ internal static class Opening
         {
             code = Told(place, ExitCode.Damaged, $"{path}: {newer.Message} Use the newer program.");
         }
-        catch (SqliteException broken) when (Damaged.Contains(broken.SqliteErrorCode))
+        catch (UnreadableStudioException broken) when (broken.IsDamaged)
         {
             code = Told(place, ExitCode.Damaged, $"{path} is damaged or no studio: {broken.Message}");
         }
-        catch (Exception no) when (no is IOException or UnauthorizedAccessException or SqliteException)
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException or UnreadableStudioException)
         {
             code = Told(
                 place, ExitCode.CannotWrite, $"Can't write {path}: {no.Message} Name another folder with --data.");
