@@ -20,8 +20,8 @@ public sealed class Conversation(Catalogue catalogue)
         Heard.Asked { Said: { Form: Ask ask } said } => Noted(ask.Answer(said, turn, studio), said),
         Heard.Asked asked => HowRead.Of([asked.Said]),
         Heard.Told told => HowRead.Of([told.Said]),
-        Heard.Doubtful doubtful => HowRead.Doubt(doubtful),
-        Heard.Unread unread => HowRead.Trouble(unread, catalogue),
+        Heard.Doubtful doubtful => HowRead.Doubt(doubtful, turn),
+        Heard.Unread unread => HowRead.Trouble(unread, turn, catalogue),
         _ => throw new InvalidOperationException("Every way of hearing a message has its answer."),
     };
 

@@ -19,12 +19,12 @@ internal static class HowRead
     };
 
     /// <summary>What waits for its author's word.</summary>
-    public static Reply Doubt(Heard.Doubtful doubtful) => new(
+    public static Reply Doubt(Heard.Doubtful doubtful, Turn turn) => new(
         [
             new Block.Headline("Nothing recorded yet."),
-            new Block.Line(Sentence(doubtful.Why) + "."),
+            new Block.Line(Ended(Sentence(doubtful.Why))),
             new Block.Line("Meant like this?"),
-            new Block.Sample(doubtful.Line),
+            new Block.Sample(InThis(turn, doubtful.Line)),
         ],
         [new Button("Yes, like this", doubtful.Line)])
     {
@@ -32,14 +32,14 @@ internal static class HowRead
     };
 
     /// <summary>The word, why, and a message that works.</summary>
-    public static Reply Trouble(Heard.Unread unread, Catalogue catalogue)
+    public static Reply Trouble(Heard.Unread unread, Turn turn, Catalogue catalogue)
     {
         var isRecord = catalogue.Of(unread.Command) is [{ Records: true }, ..];
         return new Reply(
             [
-                new Block.Headline(Sentence(unread.Trouble) + (isRecord ? "; nothing recorded." : ".")),
+                new Block.Headline(Ended(Sentence(unread.Trouble)) + (isRecord ? " Nothing recorded." : "")),
                 new Block.Line("Try"),
-                new Block.Sample(unread.Trouble.Try),
+                new Block.Sample(InThis(turn, unread.Trouble.Try)),
             ],
             [])
         {
@@ -62,6 +62,11 @@ internal static class HowRead
             yield return new Block.Line($"Remark: {phrase.Remark}");
         }
     }
+
+    // A group passes on only what begins with a slash.
+    private static string InThis(Turn turn, string sample) => turn.Chat == ChatKind.Group ? "/" + sample : sample;
+
+    private static string Ended(string sentence) => sentence[^1] is '?' or '.' ? sentence : sentence + ".";
 
     private static string Sentence(Misread why) => why.Word.Length > 0
         ? $"“{why.Word}” {why.Why}"

@@ -18,6 +18,9 @@ public sealed class Cue(string words)
     /// <summary>Whether the sentence asks or tells; a telling one is agreed to first.</summary>
     public bool IsPlain { get; init; }
 
+    /// <summary>Whether the word is one of the cue's: in its form it carries no other meaning.</summary>
+    internal bool HasWord(string word) => Array.Exists(_needed, choice => choice.Contains(word));
+
     /// <summary>How many words and things of the sentence fit; 0 where one is lacking.</summary>
     internal int Score(Sightings seen) =>
         Array.TrueForAll(_needed, choice => Array.Exists(choice, seen.HasWord))

@@ -93,7 +93,7 @@ internal static class Leftovers
     private static void Word(PhraseDraft draft, int at)
     {
         var atom = draft.Atoms[at];
-        if (Fillers.Holds(atom.Lower))
+        if (Fillers.Holds(atom.Lower) || (!draft.Form.Records && draft.Form.Sheet.Cues.Any(cue => cue.HasWord(atom.Lower))))
         {
             return;
         }
@@ -194,7 +194,8 @@ internal static class Leftovers
 
     private static string Units(PhraseDraft draft)
     {
-        var measures = Open(draft).SelectMany(slot => slot.Measures).ToHashSet();
+        var nearest = Open(draft).FirstOrDefault(slot => slot.IsRequired) ?? Open(draft).FirstOrDefault();
+        var measures = nearest?.Measures ?? [];
         return measures switch
         {
             _ when measures.Contains(Measure.Volume) && measures.Contains(Measure.Mass) => ": ml or g?",

@@ -27,11 +27,15 @@ internal static class StudioWords
             studio.Practice.Faults.Select(fault =>
                 new FaultWords(fault.Name, [.. fault.Words.Append(fault.Name).Select(Words)])),
             materials.Where(material => material.Form == MaterialForm.Counted).Select(material => material.Name),
-            materials.Where(IsPoured).Select(material => material.Name));
+            materials.Where(IsPoured).Select(material => material.Name),
+            materials.Where(IsResin).Select(material => material.Name));
     }
 
     private static string[] Words(string phrase) =>
         phrase.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    private static bool IsResin(Material material) =>
+        material.Form is MaterialForm.ResinA or MaterialForm.HardenerB;
 
     private static bool IsPoured(Material material) =>
         material.Form is not (MaterialForm.Counted or MaterialForm.Powder);

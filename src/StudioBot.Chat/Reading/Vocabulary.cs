@@ -19,7 +19,8 @@ public sealed class Vocabulary
         IEnumerable<string> shelves,
         IEnumerable<FaultWords> faults,
         IEnumerable<string> counted,
-        IEnumerable<string> liquid)
+        IEnumerable<string> liquid,
+        IEnumerable<string> resins)
     {
         foreach (var (word, named) in names)
         {
@@ -46,6 +47,7 @@ public sealed class Vocabulary
         Faults = faults.ToList();
         Counted = counted.ToHashSet();
         Liquid = liquid.ToHashSet();
+        Resins = resins.ToHashSet();
     }
 
     /// <summary>The numbers of all pieces.</summary>
@@ -62,6 +64,9 @@ public sealed class Vocabulary
 
     /// <summary>The materials that are counted in pieces.</summary>
     internal IReadOnlySet<string> Counted { get; }
+
+    /// <summary>The two parts of a resin.</summary>
+    internal IReadOnlySet<string> Resins { get; }
 
     /// <summary>The materials that are poured.</summary>
     internal IReadOnlySet<string> Liquid { get; }

@@ -19,7 +19,7 @@ internal sealed class NotYetCommand() : Unopened(records: true)
         [
             new("still soft/wet/tacky/damp/cool/cold/sticky {number}"),
             new("not dry {number}"),
-            new("another/give/more {number} {time}"),
+            new("needs/need/give/wait/more {number} {time}"),
         ],
     };
 }

@@ -169,6 +169,7 @@ internal sealed class AirSlot() : Slot<AirWords>("a temperature and a humidity",
 
             if (draft.Atoms[before].IsWord(words))
             {
+                draft.MarkTaken(before, 1);
                 return true;
             }
         }

@@ -13,7 +13,7 @@ internal sealed class ColoursSlot() : Slot<Colours>("a number of colours", "6 co
     {
         var atom = draft.Atoms[at];
         var colours = draft.Of<Draft>(this);
-        if (atom.NameOf(NameKind.Material) is { } name)
+        if (atom.NameOf(NameKind.Material) is { } name && draft.Context.IsColour(name.Name))
         {
             colours.Names.Add(name.Name);
             return 1;
