@@ -122,32 +122,36 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
             return 3;
         }
 
-        var shape = SurfaceWords.Shape(atom.Lower);
-        if (shape is null && !SurfaceWords.IsNoun(atom.Lower))
+        if (!SurfaceWords.All.Contains(atom.Lower))
         {
             return 0;
         }
 
-        StartNext(surface, shape, atom.Lower);
-        if (shape is not null)
+        StartNext(surface, atom.Lower);
+        if (SurfaceWords.Shape(atom.Lower) is { } shape)
         {
-            if (surface.Now.Shape is { } before && !Agree(before, shape))
-            {
-                var first = surface.Now.ShapeAt;
-                draft.Slip(first, at - first + 1, "says two shapes at once");
-                return 1;
-            }
-
-            (surface.Now.Shape, surface.Now.ShapeAt) = (shape, at);
-            surface.Now.IsCoaster |= atom.Lower.StartsWith("coaster", StringComparison.Ordinal);
-        }
-        else
-        {
-            surface.Now.Noun = atom.Lower;
+            return TakeShape(draft, surface, at, shape);
         }
 
+        surface.Now.Noun = atom.Lower;
         return 1 + CountBehind(draft, surface, at + 1);
     }
+
+    private static int TakeShape(PhraseDraft draft, SurfaceDraft surface, int at, string shape)
+    {
+        if (surface.Now.Shape is { } before && !Agree(before, shape))
+        {
+            var first = surface.Now.ShapeAt;
+            draft.Slip(first, at - first + 1, "says two shapes at once");
+            return 1;
+        }
+
+        (surface.Now.Shape, surface.Now.ShapeAt) = (shape, at);
+        surface.Now.IsCoaster |= IsCoaster(draft.Atoms[at].Lower);
+        return 1 + CountBehind(draft, surface, at + 1);
+    }
+
+    private static bool IsCoaster(string word) => word.StartsWith("coaster", StringComparison.Ordinal);
 
     private static bool IsSetOf(PhraseDraft draft, int at) => draft.Atoms[at].IsWord("set")
         && draft.At(at + 1)?.IsWord("of") == true
@@ -158,10 +162,10 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
         first == second || (first is "rect" or "square" && second is "rect" or "square");
 
     // 2 tiles 10cm and a 40cm panel: a second noun behind a complete group begins the next.
-    private static void StartNext(SurfaceDraft surface, string? shape, string word)
+    private static void StartNext(SurfaceDraft surface, string word)
     {
-        var isNoun = shape is null || word.StartsWith("coaster", StringComparison.Ordinal);
-        if (isNoun && surface.Now is { IsComplete: true, Noun: not null, Count: not null })
+        var isThing = SurfaceWords.IsNoun(word) || IsCoaster(word);
+        if (isThing && surface.Now is { IsComplete: true, Noun: not null, Count: not null })
         {
             surface.Next();
         }
