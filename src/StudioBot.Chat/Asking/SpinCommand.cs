@@ -2,8 +2,8 @@ using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft;
-using StudioBot.Craft.Practice;
 using StudioBot.Craft.Pours;
+using StudioBot.Craft.Practice;
 using StudioBot.Craft.Units;
 
 namespace StudioBot.Chat.Asking;

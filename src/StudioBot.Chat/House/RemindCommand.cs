@@ -1,6 +1,6 @@
+using System.Globalization;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
-using System.Globalization;
 
 namespace StudioBot.Chat.House;
 

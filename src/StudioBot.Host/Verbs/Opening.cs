@@ -1,8 +1,8 @@
 using StudioBot.Craft.Practice;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Turns;
-using StudioBot.Records.Schema;
 using StudioBot.Records;
+using StudioBot.Records.Schema;
 
 namespace StudioBot.Host.Verbs;
 

@@ -1,4 +1,3 @@
-using StudioBot.Chat.Reading;
 using StudioBot.Chat.Tests.Support;
 
 namespace StudioBot.Chat.Tests.Reading;

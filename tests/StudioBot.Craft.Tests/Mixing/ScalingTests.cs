@@ -1,7 +1,7 @@
 using CsCheck;
 using StudioBot.Craft.Mixing;
-using StudioBot.Craft.Tests.Pours;
 using StudioBot.Craft.Surfaces;
+using StudioBot.Craft.Tests.Pours;
 using StudioBot.Craft.Units;
 
 namespace StudioBot.Craft.Tests.Mixing;

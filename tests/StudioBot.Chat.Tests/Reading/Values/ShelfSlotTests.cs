@@ -1,4 +1,3 @@
-using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Tests.Support;
 
