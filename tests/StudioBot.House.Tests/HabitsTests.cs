@@ -26,8 +26,9 @@ public sealed partial class HabitsTests
 
     [Fact]
     public void Nothing_is_named_after_a_kind_of_code() =>
-        Assert.Empty(Solution.Projects.SelectMany(Solution.Types).Select(type => type.Name)
-            .Where(name => KindOfCode().IsMatch(name)));
+        Assert.DoesNotContain(
+            Solution.Projects.SelectMany(Solution.Types).Select(type => type.Name),
+            name => KindOfCode().IsMatch(name));
 
     [Fact]
     public void A_public_type_stands_in_a_file_of_its_name() =>
@@ -39,17 +40,18 @@ public sealed partial class HabitsTests
 
     [Fact]
     public void A_namespace_is_its_folder() =>
-        Assert.Empty(Solution.Sources().Where(path => Path.GetFileName(path) != "Program.cs").Where(path =>
+        Assert.All(Solution.Sources().Where(path => Path.GetFileName(path) != "Program.cs"), path =>
         {
             var folder = Path.GetRelativePath(Path.Combine(Solution.Top, "src"), Path.GetDirectoryName(path)!)
                 .Replace(Path.DirectorySeparatorChar, '.');
-            return !File.ReadLines(path).Contains($"namespace {folder};");
-        }));
+            Assert.Contains($"namespace {folder};", File.ReadLines(path));
+        });
 
     [Fact]
     public void No_file_is_longer_than_four_hundred_lines() =>
-        Assert.Empty(Solution.Sources().Concat(Solution.Sources("tests"))
-            .Where(path => File.ReadLines(path).Count() > 400));
+        Assert.All(
+            Solution.Sources().Concat(Solution.Sources("tests")),
+            path => Assert.InRange(File.ReadLines(path).Count(), 0, 400));
 
     [Theory]
     [InlineData("src", 120)]
@@ -62,8 +64,9 @@ public sealed partial class HabitsTests
 
     [Fact]
     public void Only_records_speak_sql() =>
-        Assert.Empty(Solution.Sources().Where(path => !path.Contains("StudioBot.Records", StringComparison.Ordinal))
-            .Where(path => Sql().IsMatch(File.ReadAllText(path))));
+        Assert.All(
+            Solution.Sources().Where(path => !path.Contains("StudioBot.Records", StringComparison.Ordinal)),
+            path => Assert.DoesNotMatch(Sql(), File.ReadAllText(path)));
 
     [GeneratedRegex("(Manager|Helper|Util|Utils|Service|Processor|Dto)$")]
     private static partial Regex KindOfCode();

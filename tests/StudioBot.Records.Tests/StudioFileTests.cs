@@ -148,7 +148,7 @@ public sealed class StudioFileTests : IDisposable
     {
         var missing = studio.Path + ".other";
 
-        Assert.Throws<SqliteException>(() => StudioFile.Glance(missing, view => view.Members.All()));
+        Assert.Throws<UnreadableStudioException>(() => StudioFile.Glance(missing, view => view.Members.All()));
         Assert.False(File.Exists(missing));
     }
 

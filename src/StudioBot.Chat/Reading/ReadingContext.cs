@@ -11,8 +11,10 @@ internal sealed record ReadingContext(
     /// <summary>Whether this material is counted in pieces.</summary>
     public bool IsCounted(string material) => Vocabulary.Counted.Contains(material);
 
-    /// <summary>Whether this material can be one of the colours of a pour: no resin, and nothing that is counted.</summary>
-    public bool IsColour(string material) => !Vocabulary.Counted.Contains(material) && !Vocabulary.Resins.Contains(material);
+    /// <summary>Whether this material can be one of the colours of a pour: no resin, and nothing that is counted.
+    /// </summary>
+    public bool IsColour(string material) =>
+        !Vocabulary.Counted.Contains(material) && !Vocabulary.Resins.Contains(material);
 
     /// <summary>Whether this material is poured, so that an ounce of it may be a fluid one.</summary>
     public bool IsLiquid(string material) => Vocabulary.Liquid.Contains(material);
