@@ -33,7 +33,7 @@ public sealed class ReadyTruthRun
 
     internal LookScore AfterSix { get; }
 
-    internal PolicyScore Of(Policy policy) => new([.. _studios.SelectMany(studio => studio.Outcomes[policy])]);
+    internal PolicyScore Of(Policy policy) => new([.. _studios.Select(studio => studio.Outcomes[policy])]);
 
     private static int Setting(string name, int otherwise) =>
         int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var value)

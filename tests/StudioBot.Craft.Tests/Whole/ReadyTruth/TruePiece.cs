@@ -1,3 +1,4 @@
+using StudioBot.Craft.Air;
 using StudioBot.Craft.Drying;
 using StudioBot.Craft.Units;
 
@@ -9,14 +10,16 @@ internal sealed class TruePiece
     /// <summary>No piece is followed longer, days.</summary>
     public const int Longest = 150;
 
+    /// <summary>The last day it can be weighed on.</summary>
+    public const int LastWeighed = 60;
+
     private const int HoursADay = 24;
     private const int ReadingsBefore = 30;          // how many days of readings the studio has had before a pour
     private const double Face = 0.09;               // m², 30 cm × 30 cm
     private const double Panel = 450;               // g
     private const double WoodBreathes = 0.15;       // g
     private const double Division = 0.1;            // g
-    private const double LastWeighed = 40;          // days
-    private const double LookOff = 0.12;            // one look's own doubt, in logs
+        private const double LookOff = 0.12;            // one look's own doubt, in logs
 
     // Wet films of the techniques and of thin and thick work, mm (common practice).
     private static readonly double[] Films = [1.5, 2, 2.5, 2.5, 2.6, 2.8, 2.8, 3.5];
@@ -80,6 +83,9 @@ internal sealed class TruePiece
         Elapsed(day);
         return _pace[day];
     }
+
+    /// <summary>The air as last read by that day; null when nobody has.</summary>
+    public RoomAir? Air(int day) => _room.Readings(Poured - ReadingsBefore, Poured + day).LastOrDefault()?.Air;
 
     /// <summary>Whether an interval of the drying time, as seen on this day, holds the truth.</summary>
     /// <remarks>Days gone by are known by the clock; days to come are those the outlook names.</remarks>
