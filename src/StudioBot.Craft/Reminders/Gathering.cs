@@ -34,7 +34,7 @@ public static class Gathering
         }
     }
 
-    private static IReadOnlyList<List<OutgoingPing>> Within(int room, List<List<OutgoingPing>> kinds)
+    private static List<List<OutgoingPing>> Within(int room, List<List<OutgoingPing>> kinds)
     {
         var minutes = kinds.SelectMany(ByMinute).ToList();
         return minutes.Count <= room ? minutes

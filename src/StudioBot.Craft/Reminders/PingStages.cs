@@ -11,7 +11,7 @@ internal static class PingStages
 
     /// <summary>Is there anything to say; is it time; may it ring; does it still hold?</summary>
     public static IReadOnlyList<Func<DuePing, PingVerdict?>> InOrder { get; } =
-        [Over, Muted, Overtaken, Moved, Barred, Quiet, Closed, Late];
+        [Over, Muted, Overtaken, Barred, Moved, Quiet, Closed, Late];
 
     public static PingVerdict? Over(DuePing due) => due.State switch
     {
@@ -29,6 +29,10 @@ internal static class PingStages
             ? new PingVerdict.Superseded(due.Planned.ForSlot(latest))
             : null;
 
+    /// <summary>Snoozed, not yet, or a clock that was set back.</summary>
+    public static PingVerdict? Barred(DuePing due) =>
+        due.Wanted > due.Now ? new PingVerdict.Hold(due.Wanted) : null;
+
     /// <summary>An estimate or a window has slid away since it was planned.</summary>
     public static PingVerdict? Moved(DuePing due) => due.State switch
     {
@@ -36,10 +40,6 @@ internal static class PingStages
         SubjectState.Window window when window.Due > due.Now => new PingVerdict.Replan(window.Due),
         _ => null,
     };
-
-    /// <summary>Snoozed, not yet, or a clock that was set back.</summary>
-    public static PingVerdict? Barred(DuePing due) =>
-        due.Wanted > due.Now ? new PingVerdict.Hold(due.Wanted) : null;
 
     public static PingVerdict? Quiet(DuePing due) => due.Wishes.Quiet.StretchAt(due.Now) switch
     {

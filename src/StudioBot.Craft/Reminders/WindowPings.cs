@@ -12,8 +12,8 @@ public static class WindowPings
     public static readonly TimeSpan TimeToCoat = TimeSpan.FromHours(1);
 
     /// <summary>
-    /// The moments, in their order. What closes in quiet hours, or too shortly after them, is announced before
-    /// bedtime; who asked to be woken is told once more before it closes.
+    /// The moments, in their order; of two at once, the closing says it all. What closes in quiet hours, or too
+    /// shortly after them, is announced before bedtime; who asked to be woken is told once more before it closes.
     /// </summary>
     /// <param name="window">The window; announced by its early closing.</param>
     /// <param name="quiet">The quiet hours of who hears it.</param>
@@ -40,6 +40,7 @@ public static class WindowPings
             .Select(moment => moment.At < now ? moment with { At = now } : moment)
             .Where(moment => moment.At < window.ClosesFrom)
             .Where(moment => moment.Kind != PingKind.WindowTonight || !quiet.IsQuiet(moment.At))
+            .DistinctBy(moment => moment.At)
             .OrderBy(moment => moment.At)];
     }
 
