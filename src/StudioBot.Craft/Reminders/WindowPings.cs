@@ -8,7 +8,9 @@ public static class WindowPings
     /// <summary>So long before it closes, or half the window where that is less, the closing is announced.</summary>
     public static readonly TimeSpan Warning = TimeSpan.FromHours(2);
 
-    /// <summary>What a coat takes at the least: so long before bedtime, or after waking, it must still be open.</summary>
+    /// <summary>
+    /// What a coat takes at the least: so long before bedtime it is announced, or after waking still open.
+    /// </summary>
     public static readonly TimeSpan TimeToCoat = TimeSpan.FromHours(1);
 
     /// <summary>

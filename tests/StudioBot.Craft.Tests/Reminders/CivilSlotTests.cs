@@ -3,7 +3,9 @@ using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Craft.Tests.Reminders;
 
-/// <summary>Zones and their changes: the IANA time zone database. Each rule's hour is one its zone skips or repeats.</summary>
+/// <summary>
+/// Zones and their changes: the IANA time zone database. Each rule's hour is one its zone skips or repeats.
+/// </summary>
 public sealed class CivilSlotTests
 {
     private static readonly DateOnly First = new(2007, 1, 1);
@@ -69,8 +71,8 @@ public sealed class CivilSlotTests
     [Fact]
     public void A_weekly_rule_keeps_its_day()
     {
-        var slot = new CivilSlot(
-            Plans.Zone("Europe/Berlin"), new CivilRule(new TimeOnly(9, 0), DayOfWeek.Sunday), new DateOnly(2026, 3, 22));
+        var rule = new CivilRule(new TimeOnly(9, 0), DayOfWeek.Sunday);
+        var slot = new CivilSlot(Plans.Zone("Europe/Berlin"), rule, new DateOnly(2026, 3, 22));
 
         Assert.Equal(Plans.Utc("2026-03-22T08:00Z"), slot.At);
         Assert.Equal(Plans.Utc("2026-03-29T07:00Z"), slot.Next.At);
@@ -86,5 +88,6 @@ public sealed class CivilSlotTests
     private static int Passes(StudioZone zone, DateTimeOffset at, DateTime wall) =>
         1 + Shifts.Count(shift => zone.LocalOf(at + shift) == wall);
 
-    private static IEnumerable<TimeSpan> Shifts => [TimeSpan.FromMinutes(30), TimeSpan.FromHours(1), TimeSpan.FromHours(2)];
+    private static IEnumerable<TimeSpan> Shifts =>
+        [TimeSpan.FromMinutes(30), TimeSpan.FromHours(1), TimeSpan.FromHours(2)];
 }

@@ -11,8 +11,8 @@ public sealed class GatheringTests
     [Fact]
     public void Pieces_of_one_session_in_one_place_are_one_line()
     {
-        var message = Assert.Single(Gathering.Of(
-            [.. Enumerable.Range(1, 6).Select(piece => Ping(piece, PingKind.Ready, 0, "pour 4", piece <= 4 ? "shelf A" : "shelf B"))]));
+        var message = Assert.Single(Gathering.Of(Enumerable.Range(1, 6)
+            .Select(piece => Ping(piece, PingKind.Ready, 0, "pour 4", piece <= 4 ? "shelf A" : "shelf B"))));
 
         Assert.Equal([("shelf A", 4), ("shelf B", 2)], message.Lines.Select(line => (line.Place, line.Pings.Count)));
         Assert.False(message.IsDigest);
@@ -47,7 +47,11 @@ public sealed class GatheringTests
     public void All_that_came_too_late_is_one_digest_and_the_last()
     {
         var messages = Gathering.Of(
-            [Ping(1, PingKind.Ready, 0, verdict: Missed), Ping(2, PingKind.Week, -9999, verdict: Missed), Ping(3, PingKind.Old, 0)]);
+        [
+            Ping(1, PingKind.Ready, 0, verdict: Missed),
+            Ping(2, PingKind.Week, -9999, verdict: Missed),
+            Ping(3, PingKind.Old, 0),
+        ]);
 
         Assert.Equal([false, true], messages.Select(message => message.IsDigest));
         Assert.Equal([PingKind.Ready, PingKind.Week], messages[1].Lines.Select(line => line.Kind));
@@ -100,12 +104,22 @@ public sealed class GatheringTests
         PingVerdict[] silent =
             [new PingVerdict.Hold(Noon), new PingVerdict.Replan(Noon), new PingVerdict.Unwanted(WhyUnwanted.Sold)];
 
-        Assert.All(silent, verdict => Assert.Throws<ArgumentException>(() => Ping(1, PingKind.Ready, 0, verdict: verdict)));
+        Assert.All(
+            silent,
+            verdict => Assert.Throws<ArgumentException>(() => Ping(1, PingKind.Ready, 0, verdict: verdict)));
     }
 
     private static OutgoingPing Ping(
-        int piece, PingKind kind, int second, string session = "", string place = "", long chat = Plans.Chat, PingVerdict? verdict = null) =>
-        new(
-            new PlannedPing(OccurrenceKey.Nth(kind, new PingSubject(PingSubjectKind.Piece, piece), 1), chat, Noon.AddSeconds(second)),
-            verdict ?? new PingVerdict.Send(), session, place);
+        int piece,
+        PingKind kind,
+        int second,
+        string session = "",
+        string place = "",
+        long chat = Plans.Chat,
+        PingVerdict? verdict = null)
+    {
+        var key = OccurrenceKey.Nth(kind, new PingSubject(PingSubjectKind.Piece, piece), 1);
+        var planned = new PlannedPing(key, chat, Noon.AddSeconds(second));
+        return new OutgoingPing(planned, verdict ?? new PingVerdict.Send(), session, place);
+    }
 }

@@ -8,7 +8,9 @@ public sealed class OccurrenceKeyTests
     public void A_key_is_kept_as_plain_words()
     {
         Assert.Equal("Ready/Piece/17/2", OccurrenceKey.Nth(PingKind.Ready, Plans.Piece, 2).ToString());
-        Assert.Equal("Week/Studio/1/2026-05-10", OccurrenceKey.On(PingKind.Week, Plans.Studio, new DateOnly(2026, 5, 10)).ToString());
+        Assert.Equal(
+            "Week/Studio/1/2026-05-10",
+            OccurrenceKey.On(PingKind.Week, Plans.Studio, new DateOnly(2026, 5, 10)).ToString());
     }
 
     [Fact]

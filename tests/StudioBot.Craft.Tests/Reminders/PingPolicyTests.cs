@@ -9,8 +9,9 @@ public sealed class PingPolicyTests
         Assert.Equal([PingKind.WindowCloses], Enum.GetValues<PingKind>().Where(kind => PingPolicy.Of(kind).MayWake));
 
     [Fact]
-    public void Only_what_is_about_minutes_lapses() =>
-        Assert.Equal([PingKind.Torch, PingKind.Drips], Enum.GetValues<PingKind>().Where(kind => PingPolicy.Of(kind).Lapses));
+    public void Only_what_is_about_minutes_lapses() => Assert.Equal(
+        [PingKind.Torch, PingKind.Drips],
+        Enum.GetValues<PingKind>().Where(kind => PingPolicy.Of(kind).Lapses));
 
     [Fact]
     public void A_coat_leaves_promises_requests_and_the_shelf_alone() => Assert.Equal(

@@ -35,7 +35,9 @@ public sealed class QuietHoursTests
     {
         var never = new QuietHours(new TimeOnly(22, 0), new TimeOnly(22, 0), Plans.Plain);
 
-        Assert.All(Enumerable.Range(0, 48), hour => Assert.False(never.IsQuiet(Plans.At("5 22:00").AddMinutes(30 * hour))));
+        Assert.All(
+            Enumerable.Range(0, 48),
+            half => Assert.False(never.IsQuiet(Plans.At("5 22:00").AddMinutes(30 * half))));
     }
 
     [Theory]

@@ -46,9 +46,12 @@ public sealed class WindowPingsTests
     [Fact]
     public void A_window_that_may_close_before_it_surely_opens_is_spoken_of_from_its_first_hour()
     {
-        var window = new RecoatWindow(Plans.At("5 10:00"), Plans.At("5 15:00"), Plans.At("5 14:00"), Plans.At("5 20:00"));
+        var window = new RecoatWindow(
+            Plans.At("5 10:00"), Plans.At("5 15:00"), Plans.At("5 14:00"), Plans.At("5 20:00"));
 
-        Assert.Equal("WindowOpens 5 10:00, WindowCloses 5 12:00", Text(WindowPings.Plan(window, Plans.Night, Plans.At("5 09:00"), false)));
+        Assert.Equal(
+            "WindowOpens 5 10:00, WindowCloses 5 12:00",
+            Text(WindowPings.Plan(window, Plans.Night, Plans.At("5 09:00"), wakes: false)));
     }
 
     [Fact]
@@ -64,7 +67,9 @@ public sealed class WindowPingsTests
 
                 var last = moments.Last(moment => moment.Kind != PingKind.WindowOpens);
                 Assert.All(moments, moment => Assert.False(Plans.Night.IsQuiet(moment.At)));
-                Assert.True(AwakeBetween(last.At, closes) >= WindowPings.TimeToCoat, $"{opens:t} to {closes:t}: {Text(moments)}");
+                Assert.True(
+                    AwakeBetween(last.At, closes) >= WindowPings.TimeToCoat,
+                    $"{opens:t} to {closes:t}: {Text(moments)}");
             }
         }
     }
@@ -79,5 +84,6 @@ public sealed class WindowPingsTests
         new(opens.AddHours(-2), opens, closes, closes.AddHours(8));
 
     private static TimeSpan AwakeBetween(DateTimeOffset from, DateTimeOffset to) => TimeSpan.FromMinutes(
-        Enumerable.Range(0, (int)(to - from).TotalMinutes).Count(minute => !Plans.Night.IsQuiet(from.AddMinutes(minute))));
+        Enumerable.Range(0, (int)(to - from).TotalMinutes)
+            .Count(minute => !Plans.Night.IsQuiet(from.AddMinutes(minute))));
 }

@@ -32,7 +32,8 @@ public sealed class ReminderHistoriesTests
 
         // Nothing is proved of what never came up.
         Assert.Equal(
-            new[] { typeof(PingVerdict), typeof(WhatHolds) }.SelectMany(family => family.GetNestedTypes()).Select(type => type.Name).Order(),
+            new[] { typeof(PingVerdict), typeof(WhatHolds) }
+                .SelectMany(family => family.GetNestedTypes()).Select(type => type.Name).Order(),
             met.Keys.Select(type => type.Name).Order());
     }
 }

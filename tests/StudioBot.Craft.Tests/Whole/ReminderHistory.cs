@@ -90,7 +90,7 @@ internal sealed class ReminderHistory
     {
         var piece = new ModelPiece(pieces.Count + 1, now + dries);
         pieces.Add(piece);
-        Plan(new PlannedPing(OccurrenceKey.Nth(PingKind.Ready, piece.Subject, ++piece.Estimates), Chat, piece.ReadyAt));
+        PlanReady(piece);
     }
 
     private void Coat(TimeSpan opensFor)
@@ -103,10 +103,12 @@ internal sealed class ReminderHistory
         coats++;
         var coat = new ModelCoat(
             new PingSubject(PingSubjectKind.Coat, coats),
-            new RecoatWindow(now.AddHours(3), now.AddHours(6), now.AddHours(7) + opensFor, now.AddHours(30) + opensFor));
+            new RecoatWindow(
+                now.AddHours(3), now.AddHours(6), now.AddHours(7) + opensFor, now.AddHours(30) + opensFor));
         Last.Coats.Add(coat);
         foreach (var moment in WindowPings.Plan(coat.Window, Quiet, now, wakes: false)
-            .Append(new PingMoment(PingKind.Torch, now.AddMinutes(10))).Append(new PingMoment(PingKind.Cured, now.AddDays(7))))
+            .Append(new PingMoment(PingKind.Torch, now.AddMinutes(10)))
+            .Append(new PingMoment(PingKind.Cured, now.AddDays(7))))
         {
             Plan(new PlannedPing(OccurrenceKey.Nth(moment.Kind, coat.Subject, 1), Chat, moment.At));
         }
@@ -122,9 +124,12 @@ internal sealed class ReminderHistory
         coat.IsUndone = true;
         if (!Last.IsCoated && waiting.All(row => row.Ping.Subject != Last.Subject))
         {
-            Plan(new PlannedPing(OccurrenceKey.Nth(PingKind.Ready, Last.Subject, ++Last.Estimates), Chat, Last.ReadyAt));
+            PlanReady(Last);
         }
     }
+
+    private void PlanReady(ModelPiece piece) => Plan(new PlannedPing(
+        OccurrenceKey.Nth(PingKind.Ready, piece.Subject, ++piece.Estimates), Chat, piece.ReadyAt));
 
     private void Move(StudioZone to)
     {
@@ -203,7 +208,8 @@ internal sealed class ReminderHistory
             return;
         }
 
-        var piece = pieces.Single(one => one.Subject == ping.Subject || one.Coats.Exists(coat => coat.Subject == ping.Subject));
+        var piece = pieces.Single(one =>
+            one.Subject == ping.Subject || one.Coats.Exists(coat => coat.Subject == ping.Subject));
         Assert.Null(piece.Gone);
         if (piece.Subject == ping.Subject)
         {
@@ -254,31 +260,5 @@ internal sealed class ReminderHistory
         public PlannedPing Ping { get; set; } = ping;
 
         public DateTimeOffset LookAt { get; set; } = ping.At;
-    }
-
-    private sealed class ModelPiece(int number, DateTimeOffset readyAt)
-    {
-        public PingSubject Subject { get; } = new(PingSubjectKind.Piece, number);
-
-        public DateTimeOffset ReadyAt { get; set; } = readyAt;
-
-        public DateTimeOffset? NotBefore { get; set; }
-
-        public WhyUnwanted? Gone { get; set; }
-
-        public int Estimates { get; set; }
-
-        public List<ModelCoat> Coats { get; } = [];
-
-        public bool IsCoated => Coats.Exists(coat => !coat.IsUndone);
-    }
-
-    private sealed class ModelCoat(PingSubject subject, RecoatWindow window)
-    {
-        public PingSubject Subject { get; } = subject;
-
-        public RecoatWindow Window { get; } = window;
-
-        public bool IsUndone { get; set; }
     }
 }
