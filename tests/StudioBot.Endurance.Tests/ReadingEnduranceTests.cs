@@ -49,6 +49,27 @@ public sealed class ReadingEnduranceTests(ITestOutputHelper output)
         Assert.True(slowest < 100_000, $"{line}: {slowestText}");
     }
 
+    [Fact]
+    public void A_hundred_thousand_messages_are_answered_without_a_stumble()
+    {
+        var seed = Setting("STUDIOBOT_SEED", Environment.TickCount);
+        var messages = Setting("STUDIOBOT_MESSAGES", 1_000_000) / 10;
+        Console.WriteLine($"answering: seed {seed}, {messages} messages");
+        var scrambler = new Scrambler(seed);
+        for (var i = 0; i < messages; i++)
+        {
+            var text = scrambler.Next();
+            try
+            {
+                _ = Sample.Answer(text)?.PlainText;
+            }
+            catch (Exception broken)
+            {
+                Assert.Fail($"{text}: {broken}");
+            }
+        }
+    }
+
     // A pause of the machine is no trait of a message: what took over a millisecond is read again; the best counts.
     private static double Timed(string text)
     {

@@ -24,6 +24,9 @@ public sealed class Phrase
 
     internal ReadingContext Context { get; }
 
+    /// <summary>Whether nothing was said for any slot.</summary>
+    public bool IsEmpty => _values.Count == 0;
+
     /// <summary>Whether something was said for this slot.</summary>
     public bool Has(Slot slot) => _values.ContainsKey(slot);
 

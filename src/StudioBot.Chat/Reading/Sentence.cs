@@ -185,7 +185,7 @@ internal sealed class Sentence(Message message, bool isSlash)
             {
                 List<Atom> others = [.. Atoms.Take(at), .. Atoms.Skip(at + 1)];
                 var draft = message.Read(forms, others, 0, Atoms.Count);
-                return draft.Slips.Count == 0 || draft.Said.Understood.Count > 0 ? Verdict.Of(draft) : null;
+                return draft.Slips.Count == 0 || !draft.Said.IsEmpty ? Verdict.Of(draft) : null;
             }
         }
 
