@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Records;
@@ -9,11 +10,15 @@ public sealed class StudioSession : StudioView
     internal StudioSession(SqliteConnection connection)
         : base(connection)
     {
+        Undo = new Undo(connection, Acts);
         Inbox = new Inbox(connection);
         Offset = new ChatOffset(connection);
         Post = new Outbox(connection);
         Presses = new Presses(connection);
     }
+
+    /// <summary>Takes back what was recorded.</summary>
+    public Undo Undo { get; }
 
     /// <summary>What came from the chat service.</summary>
     public Inbox Inbox { get; }

@@ -40,19 +40,19 @@ public sealed class MaterialRecords
         return [.. connection.Query<Row>(Named).Select(row => row.From([.. packs[row.Id]]))];
     }
 
-    private const string LeftOfLots = """
+    private const string SumOfEntries = """
         select material.id, material.form,
-               coalesce(sum(lot.left_microlitres), 0) as microlitres,
-               coalesce(sum(lot.left_milligrams), 0) as milligrams,
-               coalesce(sum(lot.left_pieces), 0) as pieces
+               coalesce(sum(entry.microlitres), 0) as microlitres,
+               coalesce(sum(entry.milligrams), 0) as milligrams,
+               coalesce(sum(entry.pieces), 0) as pieces
         from material
-        left join lot on lot.material_id = material.id
+        left join stock_entry as entry on entry.material_id = material.id
         group by material.id
         order by material.id
         """;
 
-    /// <summary>What is left of every material.</summary>
-    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(LeftOfLots).Select(row => row.From())];
+    /// <summary>What is left of every material: the sum of its lines in the book.</summary>
+    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(SumOfEntries).Select(row => row.From())];
 
     private const string NewOne = """
         insert into material (

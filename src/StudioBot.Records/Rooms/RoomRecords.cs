@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 
 namespace StudioBot.Records.Rooms;
 
@@ -27,6 +28,7 @@ public sealed class RoomRecords
             select newest.id
             from air_reading as newest
             where newest.room_id = room.id
+              and newest.undone_id is null
             order by newest.read_at desc, newest.id desc
             limit 1)
         order by room.id
@@ -56,19 +58,21 @@ public sealed class RoomRecords
     public Room Add(string name) => new(connection.ExecuteScalar<long>(NewRoom, new { name }), name);
 
     private const string NewReading = """
-        insert into air_reading (room_id, celsius, humidity_percent, read_at)
-        values ($room, $celsius, $percent, $at)
+        insert into air_reading (room_id, celsius, humidity_percent, read_at, act_id)
+        values ($room, $celsius, $percent, $at, $act)
         """;
 
     /// <summary>Keeps what somebody read; an earlier reading that comes late does not count as the newest.</summary>
     /// <exception cref="SqliteException">The temperature is outside −50 to 80 °C.</exception>
-    public void Read(Room room, Temperature temperature, RelativeHumidity humidity, DateTimeOffset at) =>
+    public void Read(
+        Room room, Temperature temperature, RelativeHumidity humidity, DateTimeOffset at, Act act) =>
         connection.Execute(NewReading, new
         {
             room = room.Id,
             celsius = temperature.Celsius,
             percent = humidity.Percent,
             at = Booked.At(at),
+            act = act.Id,
         });
 
     private const string NewShelf = """
