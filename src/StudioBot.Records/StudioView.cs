@@ -6,6 +6,7 @@ using StudioBot.Records.Materials;
 using StudioBot.Records.Members;
 using StudioBot.Records.Pieces;
 using StudioBot.Records.Recipes;
+using StudioBot.Records.Reminders;
 using StudioBot.Records.Rooms;
 using StudioBot.Records.Stock;
 
@@ -17,6 +18,8 @@ public class StudioView
     internal StudioView(SqliteConnection connection)
     {
         Acts = new ActRecords(connection);
+        Reminders = new ReminderRecords(connection);
+        Wishes = new WishRecords(connection);
         Stock = new StockRecords(connection);
         Money = new MoneyRecords(connection);
         Studio = new StudioRecords(connection);
@@ -31,6 +34,12 @@ public class StudioView
 
     /// <summary>Who wrote what when.</summary>
     public ActRecords Acts { get; }
+
+    /// <summary>What the bot has to say by itself.</summary>
+    public ReminderRecords Reminders { get; }
+
+    /// <summary>Who wants to be told what.</summary>
+    public WishRecords Wishes { get; }
 
     /// <summary>What came into the stock and what left it.</summary>
     public StockRecords Stock { get; }

@@ -32,6 +32,17 @@ internal sealed class KeptRows(SqliteConnection connection)
         }
     }
 
+    /// <summary>Keeps that these rows were not there before this act, which added them.</summary>
+    public void Added(Act? act, KeptTable table, long key)
+    {
+        if (act is not null)
+        {
+            var row = key.ToString(CultureInfo.InvariantCulture);
+            var after = Stands(table, row).Text;
+            connection.Execute(Keep, new { act = act.Id, table = table.Name, key = row, before = (string?)null, after });
+        }
+    }
+
     private const string Kept = """
         select table_name as tableName, row_key as rowKey, row_before as rowBefore, row_after as rowAfter
         from setting_change
@@ -61,18 +72,18 @@ internal sealed class KeptRows(SqliteConnection connection)
         if (!table.IsSet && before.Rows.Count == 1 && after.Rows.Count == 1)
         {
             var columns = KeptRow.Changed(before, after);
-            return now.Agrees(after, columns)
-                ? Tried(act, row, () => PutBack(table, row.RowKey, before, columns))
-                : new Obstacle(Later(act, row, columns));
+            return Later(act, row, columns) is var later && later.Count == 0 && now.Agrees(after, columns)
+                ? Tried(row, () => PutBack(table, row.RowKey, before, columns))
+                : new Obstacle(later);
         }
 
-        return now.Text == after.Text
-            ? Tried(act, row, () => Replace(table, row.RowKey, before))
-            : new Obstacle(Later(act, row, null));
+        return Later(act, row, null) is var others && others.Count == 0 && now.Text == after.Text
+            ? Tried(row, () => Replace(table, row.RowKey, before))
+            : new Obstacle(others);
     }
 
     // What the file's own references and unique columns forbid, somebody rests on.
-    private Obstacle? Tried(long act, Row row, Action change)
+    private Obstacle? Tried(Row row, Action change)
     {
         try
         {
@@ -81,7 +92,7 @@ internal sealed class KeptRows(SqliteConnection connection)
         }
         catch (SqliteException refused) when (refused.SqliteErrorCode == Constraint)
         {
-            return new Obstacle([.. Later(act, row, null), .. Mentions(row)]);
+            return new Obstacle([.. Mentions(row)]);
         }
     }
 
@@ -97,10 +108,10 @@ internal sealed class KeptRows(SqliteConnection connection)
         order by change.id
         """;
 
-    private IEnumerable<long> Later(long act, Row row, IReadOnlyList<string>? columns) =>
-        connection.Query<LaterRow>(LaterChanges, new { act, table = row.TableName, key = row.RowKey })
+    private List<long> Later(long act, Row row, IReadOnlyList<string>? columns) =>
+        [.. connection.Query<LaterRow>(LaterChanges, new { act, table = row.TableName, key = row.RowKey })
             .Where(later => columns is null || later.Touches(columns))
-            .Select(later => later.ActId);
+            .Select(later => later.ActId)];
 
     // The acts in which books, which are never shortened, mention this row.
     private const string Mentioning = """
@@ -153,7 +164,7 @@ internal sealed class KeptRows(SqliteConnection connection)
     }
 
     /// <summary>Somebody rests on what was to go back.</summary>
-    public sealed record Obstacle(IEnumerable<long> Acts);
+    public sealed record Obstacle(IReadOnlyList<long> Acts);
 
     private sealed record Row(string TableName, string RowKey, string? RowBefore, string? RowAfter);
 

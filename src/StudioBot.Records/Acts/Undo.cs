@@ -48,38 +48,39 @@ public sealed class Undo
             return new Undone.RestsOn(found);
         }
 
+        connection.Execute(Lift, new { at = Booked.At(answer.WrittenAt) });
         connection.Execute("release undoing");
         return new Undone.Done(act with { UndoneById = answer.Id }, answer);
     }
 
-    // Stock: a lot that would hold less than nothing, or that came by this act and was touched since. Pieces: one that
-    // came by this act, or whose stage was changed again since. Batches and numbers: a piece poured since.
+    // Stock: what drew more than would have been there without this act, or touched a lot that came by it. Pieces: what
+    // happened to one that came by this act, or changed a stage again. Batches and numbers: a piece poured since.
     private const string Resting = """
         with standing as (
             select id
             from act
-            where id > $act
+            where id <> $act
               and undoes_id is null
-              and not exists (select 1 from act as answer where answer.undoes_id = act.id))
-        select entry.act_id as id
-        from stock_entry as entry
-        where entry.act_id in (select id from standing)
-          and (entry.lot_id in (select lot.id from lot where lot.act_id = $act)
-            or coalesce(entry.microlitres, entry.milligrams, entry.pieces) < 0
-              and entry.lot_id in (
-                select mine.lot_id
-                from stock_entry as mine
-                where mine.act_id = $act
-                group by mine.lot_id
-                having sum(coalesce(mine.microlitres, mine.milligrams, mine.pieces)) > (
-                    select sum(coalesce(present.microlitres, present.milligrams, present.pieces))
-                    from stock_entry as present
-                    where present.lot_id = mine.lot_id)))
+              and not exists (select 1 from act as answer where answer.undoes_id = act.id)),
+        without as (
+            select entry.act_id, entry.lot_id,
+                   sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)) over (
+                       partition by entry.lot_id
+                       order by entry.id) as still_there
+            from stock_entry as entry
+            where entry.act_id in (select id from standing)
+              and entry.lot_id in (select mine.lot_id from stock_entry as mine where mine.act_id = $act))
+        select without.act_id as id
+        from without
+        join lot on lot.id = without.lot_id
+        where without.still_there < 0
+           or lot.act_id = $act
         union
         select line.act_id
         from live_piece_event as line
         join piece on piece.id = line.piece_id
-        where line.act_id in (select id from standing)
+        where line.act_id > $act
+          and line.act_id in (select id from standing)
           and (piece.act_id = $act
             or line.stage is not null
               and exists (
@@ -133,17 +134,18 @@ public sealed class Undo
         update invitation set expires_at = min(expires_at, $at) where act_id = $act and used_at is null
         """;
 
+    // Of every act that was taken back: one that a later act had lifted comes back when that one is taken back.
     private const string Lift = """
         update reminder
         set state = 'done', verdict = 'undone', done_at = $at
-        where act_id = $act
+        where act_id in (select undoes_id from act where undoes_id is not null)
           and state <> 'done'
         """;
 
     private void AnswerBooks(Act act, Act answer)
     {
         var both = new { act = act.Id, answer = answer.Id, at = Booked.At(answer.WrittenAt) };
-        foreach (var statement in new[] { AnswerStock, AnswerMoney, AnswerPieces, Withdraw, Lift })
+        foreach (var statement in new[] { AnswerStock, AnswerMoney, AnswerPieces, Withdraw })
         {
             connection.Execute(statement, both);
         }

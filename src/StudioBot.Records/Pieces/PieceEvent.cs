@@ -40,7 +40,7 @@ public abstract record PieceEvent
     /// <summary>It was coated with resin.</summary>
     public sealed record Coated(Coat Coat) : PieceEvent;
 
-    /// <summary>Its last coat failed; it stays where it is until it is sanded.</summary>
+    /// <summary>Its last coat failed: coated still, until it is sanded.</summary>
     /// <param name="Why">As typed: fisheyes; none where nobody said.</param>
     public sealed record Failed(string? Why) : PieceEvent;
 

@@ -35,7 +35,7 @@ internal sealed record PieceEventColumns(string Kind)
         PieceEvent.Dry => Staged("dry", Pieces.Stage.Ready),
         PieceEvent.NotYet notYet => Staged("notyet", Pieces.Stage.Drying) with { UntilAt = At(notYet.Until) },
         PieceEvent.Coated => Staged("coated", Pieces.Stage.Coated),
-        PieceEvent.Failed failed => new("failed") { Words = failed.Why },
+        PieceEvent.Failed failed => Staged("failed", Pieces.Stage.Coated) with { Words = failed.Why },
         PieceEvent.Sanded => Staged("sanded", Pieces.Stage.Ready),
         PieceEvent.Cured => Staged("cured", Pieces.Stage.Cured),
         PieceEvent.Staged staged => Staged("staged", staged.Stage),

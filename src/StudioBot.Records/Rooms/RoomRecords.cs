@@ -9,8 +9,13 @@ namespace StudioBot.Records.Rooms;
 public sealed class RoomRecords
 {
     private readonly SqliteConnection connection;
+    private readonly KeptRows kept;
 
-    internal RoomRecords(SqliteConnection connection) => this.connection = connection;
+    internal RoomRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        kept = new KeptRows(connection);
+    }
 
     private const string Rooms = """
         select id, name
@@ -55,7 +60,12 @@ public sealed class RoomRecords
 
     /// <summary>Names a room.</summary>
     /// <exception cref="SqliteException">The name is taken, empty or longer than 40 characters.</exception>
-    public Room Add(string name) => new(connection.ExecuteScalar<long>(NewRoom, new { name }), name);
+    public Room Add(string name, Act? act = null)
+    {
+        var id = connection.ExecuteScalar<long>(NewRoom, new { name });
+        kept.Added(act, KeptTable.Room, id);
+        return new Room(id, name);
+    }
 
     private const string NewReading = """
         insert into air_reading (room_id, celsius, humidity_percent, read_at, act_id)
@@ -83,8 +93,35 @@ public sealed class RoomRecords
 
     /// <summary>Puts up a shelf.</summary>
     /// <exception cref="SqliteException">The label is taken, empty or longer than 20 characters.</exception>
-    public Shelf AddShelf(string label, Room room) =>
-        new(connection.ExecuteScalar<long>(NewShelf, new { label, room = room.Id }), label, room.Name);
+    public Shelf AddShelf(string label, Room room, Act? act = null)
+    {
+        var id = connection.ExecuteScalar<long>(NewShelf, new { label, room = room.Id });
+        kept.Added(act, KeptTable.Shelf, id);
+        return new Shelf(id, label, room.Name);
+    }
+
+    private const string MoveOne = """
+        update shelf
+        set room_id = $room
+        where id = $shelf
+        """;
+
+    /// <summary>Moves a shelf, with all that lies on it, into a room.</summary>
+    public void Move(Shelf shelf, Room room, Act act) => kept.Change(act, KeptTable.Shelf, shelf.Id, () =>
+        connection.Execute(MoveOne, new { shelf = shelf.Id, room = room.Id }));
+
+    private const string ReadSince = """
+        select room.name, reading.celsius, reading.humidity_percent as humidityPercent, reading.read_at as readAt
+        from air_reading as reading
+        join room on room.id = reading.room_id
+        where reading.undone_id is null
+          and reading.read_at >= $since
+        order by reading.read_at, reading.id
+        """;
+
+    /// <summary>All readings since then, the oldest first.</summary>
+    public IReadOnlyList<RoomReading> Readings(DateTimeOffset since) =>
+        [.. connection.Query<ReadingRow>(ReadSince, new { since = Booked.At(since) }).Select(row => row.From())];
 
     private sealed record ReadingRow(string Name, double Celsius, double HumidityPercent, long ReadAt)
     {
