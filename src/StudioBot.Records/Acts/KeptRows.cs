@@ -32,13 +32,12 @@ internal sealed class KeptRows(SqliteConnection connection)
         }
     }
 
-    /// <summary>Keeps that these rows were not there before this act, which added them.</summary>
+    /// <summary>Keeps that these rows, if there are any, were not there before this act.</summary>
     public void Added(Act? act, KeptTable table, long key)
     {
-        if (act is not null)
+        var row = key.ToString(CultureInfo.InvariantCulture);
+        if (act is not null && Stands(table, row).Text is { } after)
         {
-            var row = key.ToString(CultureInfo.InvariantCulture);
-            var after = Stands(table, row).Text;
             connection.Execute(Keep, new { act = act.Id, table = table.Name, key = row, before = (string?)null, after });
         }
     }
@@ -115,16 +114,20 @@ internal sealed class KeptRows(SqliteConnection connection)
 
     // The acts in which books, which are never shortened, mention this row.
     private const string Mentioning = """
-        select act_id from stock_entry where $table = 'material' and material_id = $key
-        union select act_id from batch where $table = 'recipe' and recipe_id = $key
-        union select act_id from piece where $table = 'recipe' and recipe_id = $key
-        union select act_id from piece_event where $table = 'shelf' and shelf_id = $key
-        union select act_id from air_reading where $table = 'room' and room_id = $key
-        union select id from act where $table = 'member' and $key in (author_id, for_id)
+        select id
+        from act
+        where undoes_id is null
+          and id in (
+            select act_id from stock_entry where $table = 'material' and material_id = $key
+            union select act_id from batch where $table = 'recipe' and recipe_id = $key
+            union select act_id from piece where $table = 'recipe' and recipe_id = $key
+            union select act_id from piece_event where $table = 'shelf' and shelf_id = $key
+            union select act_id from air_reading where $table = 'room' and room_id = $key
+            union select id from act where $table = 'member' and (author_id = $key or for_id = $key))
         """;
 
     private IEnumerable<long> Mentions(Row row) =>
-        connection.Query<long?>(Mentioning, new { table = row.TableName, key = row.RowKey }).OfType<long>();
+        connection.Query<long>(Mentioning, new { table = row.TableName, key = row.RowKey });
 
     // Table and column names are our own: the table's from the closed list, the columns' from the file's schema.
     private KeptRow Stands(KeptTable table, string key) => KeptRow.Of(connection
@@ -133,6 +136,11 @@ internal sealed class KeptRows(SqliteConnection connection)
 
     private void PutBack(KeptTable table, string key, KeptRow before, IReadOnlyList<string> columns)
     {
+        if (columns.Count == 0)
+        {
+            return;   // the change was a name, and its bearer is forgotten
+        }
+
         var values = Values(before.Rows[0], columns);
         values.Add("rowKey", key);
         var set = string.Join(", ", columns.Select(column => $"{column} = ${column}"));
