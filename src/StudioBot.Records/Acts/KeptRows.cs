@@ -38,7 +38,8 @@ internal sealed class KeptRows(SqliteConnection connection)
         var row = key.ToString(CultureInfo.InvariantCulture);
         if (act is not null && Stands(table, row).Text is { } after)
         {
-            connection.Execute(Keep, new { act = act.Id, table = table.Name, key = row, before = (string?)null, after });
+            string? before = null;
+            connection.Execute(Keep, new { act = act.Id, table = table.Name, key = row, before, after });
         }
     }
 

@@ -45,7 +45,8 @@ public sealed class ClaimCode
     public bool Try(string code, DateTimeOffset now)
     {
         var at = new { now = Booked.At(now), most = MostTries };
-        if (connection.QuerySingleOrDefault<string>(Count, at) is not { } hash || !CodeHash.Same(hash, CodeHash.Of(code)))
+        if (connection.QuerySingleOrDefault<string>(Count, at) is not { } hash
+            || !CodeHash.Same(hash, CodeHash.Of(code)))
         {
             return false;
         }

@@ -109,7 +109,8 @@ internal sealed class PieceBook(SqliteConnection connection)
 
     public IReadOnlyList<PieceLine> Read(int? number)
     {
-        var lots = connection.Query<CoatLotRow>(CoatLots, new { number }).ToLookup(row => row.EventId, row => row.LotId);
+        var lots = connection.Query<CoatLotRow>(CoatLots, new { number })
+            .ToLookup(row => row.EventId, row => row.LotId);
         var coats = connection.Query<CoatRow>(Coats, new { number })
             .ToDictionary(row => row.EventId, row => row.From([.. lots[row.EventId]]));
         return [.. connection.Query<LineRow>(Lines, new { number }).Select(row => row.From(coats))];

@@ -14,8 +14,8 @@ public sealed class BatchRecords
     internal BatchRecords(SqliteConnection connection) => this.connection = connection;
 
     private const string Mixed = """
-        select batch.number, batch.lot_id as lotId, recipe.name as recipe, member.name as maker, batch.made_at as madeAt,
-               batch.made_microlitres as madeMicrolitres
+        select batch.number, batch.lot_id as lotId, recipe.name as recipe, member.name as maker,
+               batch.made_at as madeAt, batch.made_microlitres as madeMicrolitres
         from batch
         join recipe on recipe.id = batch.recipe_id
         join member on member.id = batch.maker_id

@@ -101,7 +101,8 @@ public sealed class ReminderRecords
 
     /// <summary>This one moves to another moment.</summary>
     /// <exception cref="InvalidOperationException">It is done.</exception>
-    public void Replan(long id, DateTimeOffset at) => Open(connection.Execute(MoveOne, new { id, at = Booked.At(at) }), id);
+    public void Replan(long id, DateTimeOffset at) =>
+        Open(connection.Execute(MoveOne, new { id, at = Booked.At(at) }), id);
 
     private const string Keep = """
         update reminder

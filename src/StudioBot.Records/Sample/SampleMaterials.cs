@@ -11,7 +11,8 @@ internal static class SampleMaterials
 {
     public static Dictionary<string, Material> WriteInto(StudioSession session, Act act)
     {
-        var materials = All().Select(material => session.Materials.Add(material)).ToDictionary(material => material.Name);
+        var materials = All().Select(material => session.Materials.Add(material))
+            .ToDictionary(material => material.Name);
         foreach (var (name, label, month, day, price, bought, left) in Deliveries)
         {
             var material = materials[name];

@@ -135,7 +135,11 @@ public sealed class UndoTests : IDisposable
     public void A_batch_that_was_poured_from_stays()
     {
         var mix = Did("mix", (session, act) => session.Batches.Add(
-            session.Recipes.All().Single(one => one.Name == "medium"), mira, Morning, Volume.FromMillilitres(400), act));
+            session.Recipes.All().Single(one => one.Name == "medium"),
+            mira,
+            Morning,
+            Volume.FromMillilitres(400),
+            act));
         var pour = Did("pour", (session, act) => session.Pieces.Pour(Tile with { Batch = 14 }, act));
 
         Assert.Equal([pour], Assert.IsType<Undone.RestsOn>(Undo(mix)).Later);

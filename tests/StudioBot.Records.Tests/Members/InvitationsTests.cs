@@ -1,3 +1,4 @@
+using System.Text;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Members;
 using static StudioBot.Records.Tests.Saying;
@@ -60,7 +61,9 @@ public sealed class InvitationsTests : IDisposable
         studio.File.Write(session => session.Claim.Put(Code, Morning));
         studio.File.Dispose();
 
-        Assert.DoesNotContain(Code, File.ReadAllText(studio.Path, System.Text.Encoding.Latin1), StringComparison.Ordinal);
+        var file = File.ReadAllText(studio.Path, Encoding.Latin1);
+        Assert.Contains("invitation", file, StringComparison.Ordinal);
+        Assert.DoesNotContain(Code, file, StringComparison.Ordinal);
     }
 
     [Fact]

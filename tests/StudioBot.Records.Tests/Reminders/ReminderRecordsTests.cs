@@ -144,7 +144,8 @@ public sealed class ReminderRecordsTests : IDisposable
         var plan = connection.Query("explain query plan " + query, new { now = 0, limit = 1, subject = "x" })
             .Select(row => (string)row.detail).ToList();
 
-        Assert.Contains(plan, step => step.StartsWith($"SEARCH reminder USING INDEX {index}", StringComparison.Ordinal));
+        Assert.Contains(
+            plan, step => step.StartsWith($"SEARCH reminder USING INDEX {index}", StringComparison.Ordinal));
         Assert.DoesNotContain(plan, step => step.StartsWith("SCAN", StringComparison.Ordinal));
     }
 
