@@ -4,7 +4,8 @@ using StudioBot.Craft.Costs;
 
 namespace StudioBot.Records.Materials;
 
-/// <summary>What was bought or made when, for how much, and what is left of it: the sum of its lines in the book.</summary>
+/// <summary>What was bought or made when, for how much, and what is left of it: the sum of its lines in the book.
+/// </summary>
 public sealed class LotRecords
 {
     private readonly SqliteConnection connection;

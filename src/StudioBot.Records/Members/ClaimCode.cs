@@ -3,7 +3,8 @@ using Microsoft.Data.Sqlite;
 
 namespace StudioBot.Records.Members;
 
-/// <summary>The code by which the first steward takes a studio: shown where it runs, one at a time, good once.</summary>
+/// <summary>The code by which the first steward takes a studio: shown where it runs, one at a time, good once.
+/// </summary>
 public sealed class ClaimCode
 {
     /// <summary>After so many wrong tries it is void.</summary>

@@ -1,5 +1,5 @@
--- The books. What is booked hangs from an act; a book is only appended, and what stands in a shelf, a balance or a stage
--- is the sum or the last of its lines. A row that is no book is kept in the act as it was (setting_change).
+-- The books. What is booked hangs from an act; a book is only appended, and what stands in a shelf, a balance or a
+-- stage is the sum or the last of its lines. A row that is no book is kept in the act as it was (setting_change).
 
 -- No author: the studio itself, when it opens its books or a cure has run its time.
 create table act (
