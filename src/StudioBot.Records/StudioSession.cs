@@ -1,4 +1,6 @@
 using Microsoft.Data.Sqlite;
+using StudioBot.Records.Acts;
+using StudioBot.Records.Members;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Records;
@@ -9,11 +11,23 @@ public sealed class StudioSession : StudioView
     internal StudioSession(SqliteConnection connection)
         : base(connection)
     {
+        Undo = new Undo(connection, Acts);
+        Invitations = new Invitations(connection);
+        Claim = new ClaimCode(connection);
         Inbox = new Inbox(connection);
         Offset = new ChatOffset(connection);
         Post = new Outbox(connection);
         Presses = new Presses(connection);
     }
+
+    /// <summary>Takes back what was recorded.</summary>
+    public Undo Undo { get; }
+
+    /// <summary>By which others come in.</summary>
+    public Invitations Invitations { get; }
+
+    /// <summary>By which the first steward comes in.</summary>
+    public ClaimCode Claim { get; }
 
     /// <summary>What came from the chat service.</summary>
     public Inbox Inbox { get; }

@@ -1,10 +1,14 @@
 using Microsoft.Data.Sqlite;
+using StudioBot.Records.Acts;
 using StudioBot.Records.House;
+using StudioBot.Records.Ledger;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Members;
 using StudioBot.Records.Pieces;
 using StudioBot.Records.Recipes;
+using StudioBot.Records.Reminders;
 using StudioBot.Records.Rooms;
+using StudioBot.Records.Stock;
 
 namespace StudioBot.Records;
 
@@ -13,6 +17,11 @@ public class StudioView
 {
     internal StudioView(SqliteConnection connection)
     {
+        Acts = new ActRecords(connection);
+        Reminders = new ReminderRecords(connection);
+        Wishes = new WishRecords(connection);
+        Stock = new StockRecords(connection);
+        Money = new MoneyRecords(connection);
         Studio = new StudioRecords(connection);
         Members = new MemberRecords(connection);
         Rooms = new RoomRecords(connection);
@@ -22,6 +31,21 @@ public class StudioView
         Batches = new BatchRecords(connection);
         Pieces = new PieceRecords(connection);
     }
+
+    /// <summary>Who wrote what when.</summary>
+    public ActRecords Acts { get; }
+
+    /// <summary>What the bot has to say by itself.</summary>
+    public ReminderRecords Reminders { get; }
+
+    /// <summary>Who wants to be told what.</summary>
+    public WishRecords Wishes { get; }
+
+    /// <summary>What came into the stock and what left it.</summary>
+    public StockRecords Stock { get; }
+
+    /// <summary>Who owes whom.</summary>
+    public MoneyRecords Money { get; }
 
     /// <summary>What the studio has set.</summary>
     public StudioRecords Studio { get; }

@@ -1,22 +1,30 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using StudioBot.Records.Acts;
 
 namespace StudioBot.Records.House;
 
 /// <summary>What a studio has set.</summary>
 public sealed class StudioRecords
 {
+    private const long TheOne = 1;
+
     private readonly SqliteConnection connection;
+    private readonly KeptRows kept;
 
-    internal StudioRecords(SqliteConnection connection) => this.connection = connection;
+    internal StudioRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        kept = new KeptRows(connection);
+    }
 
-    private const string Set = """
+    private const string HasSet = """
         select name, zone, currency, units, scoop_microlitres as scoopMicrolitres
         from studio
         """;
 
     /// <summary>The studio's settings; none while it has not been founded.</summary>
-    public StudioSettings? Settings() => connection.QuerySingleOrDefault<SettingsRow>(Set)?.From();
+    public StudioSettings? Settings() => connection.QuerySingleOrDefault<SettingsRow>(HasSet)?.From();
 
     private const string Keep = """
         insert into studio (id, name, zone, currency, units, scoop_microlitres)
@@ -26,14 +34,45 @@ public sealed class StudioRecords
         """;
 
     /// <summary>Founds the studio, or changes what it has set.</summary>
-    public void Change(StudioSettings settings) => connection.Execute(Keep, new
-    {
-        name = settings.Name,
-        zone = settings.Zone,
-        currency = settings.Currency,
-        units = StoredWords.Units.Of(settings.Units),
-        scoop = Booked.Microlitres(settings.Scoop),
-    });
+    /// <param name="settings">All of it, as it is from now on.</param>
+    /// <param name="act">The act that changes it; none where a studio is founded.</param>
+    public void Change(StudioSettings settings, Act? act = null) => kept.Change(act, KeptTable.Studio, TheOne, () =>
+        connection.Execute(Keep, new
+        {
+            name = settings.Name,
+            zone = settings.Zone,
+            currency = settings.Currency,
+            units = StoredWords.Units.Of(settings.Units),
+            scoop = Booked.Microlitres(settings.Scoop),
+        }));
+
+    private const string Other = """
+        select value
+        from studio_setting
+        where name = $name
+        """;
+
+    /// <summary>Something else the studio has set, as its command wrote it; none where it has not.</summary>
+    public string? Setting(string name) => connection.QuerySingleOrDefault<string>(Other, new { name });
+
+    private const string KeepOther = """
+        insert into studio_setting (name, value)
+        values ($name, $value)
+        on conflict (name) do update
+        set value = $value
+        """;
+
+    private const string DropOther = """
+        delete from studio_setting
+        where name = $name
+        """;
+
+    /// <summary>The studio sets something else.</summary>
+    /// <param name="name">Which, 1 to 40 characters.</param>
+    /// <param name="value">As its command will read it; none: set no more.</param>
+    /// <param name="act">The act that sets it.</param>
+    public void Set(string name, string? value, Act act) => kept.Change(act, KeptTable.Setting, name, () =>
+        connection.Execute(value is null ? DropOther : KeepOther, new { name, value }));
 
     private const string Overrides = """
         select name, laid_micrometres as laidMicrometres, run_off_share as runOffShare
@@ -53,12 +92,15 @@ public sealed class StudioRecords
         """;
 
     /// <summary>Keeps what was found for a technique in place of what was kept before.</summary>
-    public void Override(TechniqueOverride found) => connection.Execute(KeepOverride, new
-    {
-        name = found.Name,
-        laid = found.Laid is { } laid ? Booked.Micrometres(laid) : (long?)null,
-        runOff = found.RunOff,
-    });
+    /// <param name="found">What, for which technique.</param>
+    /// <param name="act">The act that says so; none where books open with it.</param>
+    public void Override(TechniqueOverride found, Act? act = null) =>
+        kept.Change(act, KeptTable.Technique, found.Name, () => connection.Execute(KeepOverride, new
+        {
+            name = found.Name,
+            laid = found.Laid is { } laid ? Booked.Micrometres(laid) : (long?)null,
+            runOff = found.RunOff,
+        }));
 
     private sealed record SettingsRow(string Name, string Zone, string Currency, string Units, long ScoopMicrolitres)
     {

@@ -1,8 +1,11 @@
 namespace StudioBot.Records.Materials;
 
-/// <summary>An amount as it stands in the file: one of three columns set.</summary>
+/// <summary>An amount as it stands in the file: one of three columns set; below zero where a book draws.</summary>
 internal readonly record struct AmountColumns(long? Microlitres, long? Milligrams, long? Pieces)
 {
+    /// <summary>In the book's whole units, whichever they are; zero where no column is set.</summary>
+    public long Whole => Microlitres ?? Milligrams ?? Pieces ?? 0;
+
     public static AmountColumns Of(Amount? amount) => amount switch
     {
         Amount.ByVolume poured => new(Booked.Microlitres(poured.Volume), null, null),
@@ -10,6 +13,17 @@ internal readonly record struct AmountColumns(long? Microlitres, long? Milligram
         Amount.ByCount counted => new(null, null, counted.Count),
         _ => default,
     };
+
+    /// <summary>So many whole units, measured as this amount is.</summary>
+    public static AmountColumns Like(Amount amount, long whole) => amount switch
+    {
+        Amount.ByVolume => new(whole, null, null),
+        Amount.ByMass => new(null, whole, null),
+        _ => new(null, null, whole),
+    };
+
+    /// <summary>Without its sign.</summary>
+    public AmountColumns Magnitude() => new(Positive(Microlitres), Positive(Milligrams), Positive(Pieces));
 
     /// <summary>The amount; none where no column is set.</summary>
     public Amount? From() => this switch
@@ -22,4 +36,6 @@ internal readonly record struct AmountColumns(long? Microlitres, long? Milligram
 
     /// <summary>The amount, where the table sees to it that there is one.</summary>
     public Amount Known() => From() ?? throw new InvalidOperationException("No column holds the amount.");
+
+    private static long? Positive(long? units) => units is { } signed ? Math.Abs(signed) : null;
 }

@@ -17,4 +17,11 @@ public sealed record Lot(
     DateTimeOffset BoughtAt,
     Money? Price,
     Amount Bought,
-    Amount Left);
+    Amount Left)
+{
+    /// <summary>When it was opened, UTC; none while nobody said so.</summary>
+    public DateTimeOffset? OpenedAt { get; init; }
+
+    /// <summary>Since when it is not to be used, and why; none while it may be.</summary>
+    public LotStop? Stopped { get; init; }
+}

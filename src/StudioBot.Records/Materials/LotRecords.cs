@@ -4,7 +4,8 @@ using StudioBot.Craft.Costs;
 
 namespace StudioBot.Records.Materials;
 
-/// <summary>What was bought or made when, for how much, and what is left of it.</summary>
+/// <summary>What was bought or made when, for how much, and what is left of it: the sum of its lines in the book.
+/// </summary>
 public sealed class LotRecords
 {
     private readonly SqliteConnection connection;
@@ -12,81 +13,64 @@ public sealed class LotRecords
     internal LotRecords(SqliteConnection connection) => this.connection = connection;
 
     private const string Bought = """
-        select id, label, material_id as materialId, bought_at as boughtAt, price_cents as priceCents,
-               bought_microlitres as boughtMicrolitres, bought_milligrams as boughtMilligrams,
-               bought_pieces as boughtPieces, left_microlitres as leftMicrolitres,
-               left_milligrams as leftMilligrams, left_pieces as leftPieces
+        select lot.id, lot.label, lot.material_id as materialId, lot.bought_at as boughtAt,
+               lot.price_cents as priceCents, lot.bought_microlitres as boughtMicrolitres,
+               lot.bought_milligrams as boughtMilligrams, lot.bought_pieces as boughtPieces,
+               lot.opened_at as openedAt, stop.stopped_at as stoppedAt, stop.why,
+               coalesce(sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)), 0) as "left"
         from lot
-        order by bought_at, id
+        left join lot_stop as stop on stop.lot_id = lot.id
+        left join stock_entry as entry on entry.lot_id = lot.id
+        where lot.undone_id is null
+        group by lot.id
+        order by lot.bought_at, lot.id
         """;
 
     /// <summary>All lots, the oldest first: the first with something left is the next to be drawn from.</summary>
     public IReadOnlyList<Lot> All() => [.. connection.Query<Row>(Bought).Select(row => row.From())];
 
-    private const string Came = """
-        insert into lot (
-            material_id, label, bought_at, price_cents, bought_microlitres, bought_milligrams, bought_pieces,
-            left_microlitres, left_milligrams, left_pieces)
-        values (
-            $material, $label, $at, $price, $boughtMicrolitres, $boughtMilligrams, $boughtPieces,
-            $leftMicrolitres, $leftMilligrams, $leftPieces)
-        """;
-
-    /// <summary>A delivery comes, or a mixture is made.</summary>
-    /// <param name="material">Of what.</param>
-    /// <param name="label">As written on it; none where nobody wrote one.</param>
-    /// <param name="at">When it came.</param>
-    /// <param name="price">What all of it cost; none where unknown.</param>
-    /// <param name="bought">What came; above zero.</param>
-    /// <param name="left">What is left of it; none: all.</param>
-    /// <exception cref="ArgumentException">An amount is not measured as the material's form is.</exception>
-    /// <exception cref="SqliteException">The material already has a lot of this label.</exception>
-    public void Add(
-        Material material,
-        string? label,
-        DateTimeOffset at,
-        Money? price,
-        Amount bought,
-        Amount? left = null)
+    // Settable, not positional: a sum has no declared type for a constructor to be matched by.
+    private sealed record Row
     {
-        Measure.Check(material.Form, bought, left);
-        var came = AmountColumns.Of(bought);
-        var stays = AmountColumns.Of(left ?? bought);
-        connection.Execute(Came, new
+        public long Id { get; init; }
+
+        public string? Label { get; init; }
+
+        public long MaterialId { get; init; }
+
+        public long BoughtAt { get; init; }
+
+        public long? PriceCents { get; init; }
+
+        public long? BoughtMicrolitres { get; init; }
+
+        public long? BoughtMilligrams { get; init; }
+
+        public long? BoughtPieces { get; init; }
+
+        public long? OpenedAt { get; init; }
+
+        public long? StoppedAt { get; init; }
+
+        public string? Why { get; init; }
+
+        public long Left { get; init; }
+
+        public Lot From()
         {
-            material = material.Id,
-            label,
-            at = Booked.At(at),
-            price = price?.Cents,
-            boughtMicrolitres = came.Microlitres,
-            boughtMilligrams = came.Milligrams,
-            boughtPieces = came.Pieces,
-            leftMicrolitres = stays.Microlitres,
-            leftMilligrams = stays.Milligrams,
-            leftPieces = stays.Pieces,
-        });
-    }
-
-    private sealed record Row(
-        long Id,
-        string? Label,
-        long MaterialId,
-        long BoughtAt,
-        long? PriceCents,
-        long? BoughtMicrolitres,
-        long? BoughtMilligrams,
-        long? BoughtPieces,
-        long? LeftMicrolitres,
-        long? LeftMilligrams,
-        long? LeftPieces)
-    {
-        public Lot From() => new(
-            Id,
-            Label,
-            MaterialId,
-            Booked.Moment(BoughtAt),
-            PriceCents is { } cents ? new Money(cents) : null,
-            new AmountColumns(BoughtMicrolitres, BoughtMilligrams, BoughtPieces).Known(),
-            new AmountColumns(LeftMicrolitres, LeftMilligrams, LeftPieces).Known());
+            var bought = new AmountColumns(BoughtMicrolitres, BoughtMilligrams, BoughtPieces).Known();
+            return new Lot(
+                Id,
+                Label,
+                MaterialId,
+                Booked.Moment(BoughtAt),
+                PriceCents is { } cents ? new Money(cents) : null,
+                bought,
+                AmountColumns.Like(bought, Left).Known())
+            {
+                OpenedAt = Booked.Moment(OpenedAt),
+                Stopped = Booked.Moment(StoppedAt) is { } at ? new LotStop(at, Why) : null,
+            };
+        }
     }
 }

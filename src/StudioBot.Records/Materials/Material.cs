@@ -19,4 +19,14 @@ public sealed record Material(
     Mass? GramsPerTeaspoon,
     double? SolidsShare,
     Amount? Low,
-    IReadOnlyList<Pack> Packs);
+    IReadOnlyList<Pack> Packs)
+{
+    /// <summary>What its bottle weighs empty; none while nobody weighed one.</summary>
+    public Mass? Bottle { get; init; }
+
+    /// <summary>How long it keeps once opened, in whole days; none: for ever.</summary>
+    public TimeSpan? ShelfLife { get; init; }
+
+    /// <summary>How long an order takes, in whole days; none where nobody said.</summary>
+    public TimeSpan? LeadTime { get; init; }
+}

@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Costs;
+using StudioBot.Records.Acts;
 
 namespace StudioBot.Records.Materials;
 
@@ -16,13 +17,19 @@ public sealed class MaterialRecords
         (MaterialForm.HardenerB, "hardener_b"));
 
     private readonly SqliteConnection connection;
+    private readonly KeptRows kept;
 
-    internal MaterialRecords(SqliteConnection connection) => this.connection = connection;
+    internal MaterialRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        kept = new KeptRows(connection);
+    }
 
     private const string Named = """
         select id, name, form, density_grams_per_millilitre as density, teaspoon_milligrams as teaspoonMilligrams,
                solids_share as solidsShare, low_microlitres as lowMicrolitres, low_milligrams as lowMilligrams,
-               low_pieces as lowPieces
+               low_pieces as lowPieces, bottle_milligrams as bottleMilligrams, shelf_life_days as shelfLifeDays,
+               lead_time_days as leadTimeDays
         from material
         order by id
         """;
@@ -40,19 +47,19 @@ public sealed class MaterialRecords
         return [.. connection.Query<Row>(Named).Select(row => row.From([.. packs[row.Id]]))];
     }
 
-    private const string LeftOfLots = """
+    private const string SumOfEntries = """
         select material.id, material.form,
-               coalesce(sum(lot.left_microlitres), 0) as microlitres,
-               coalesce(sum(lot.left_milligrams), 0) as milligrams,
-               coalesce(sum(lot.left_pieces), 0) as pieces
+               coalesce(sum(entry.microlitres), 0) as microlitres,
+               coalesce(sum(entry.milligrams), 0) as milligrams,
+               coalesce(sum(entry.pieces), 0) as pieces
         from material
-        left join lot on lot.material_id = material.id
+        left join stock_entry as entry on entry.material_id = material.id
         group by material.id
         order by material.id
         """;
 
-    /// <summary>What is left of every material.</summary>
-    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(LeftOfLots).Select(row => row.From())];
+    /// <summary>What is left of every material: the sum of its lines in the book.</summary>
+    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(SumOfEntries).Select(row => row.From())];
 
     private const string NewOne = """
         insert into material (
@@ -70,7 +77,7 @@ public sealed class MaterialRecords
     /// <summary>Names a material.</summary>
     /// <exception cref="ArgumentException">Its low level or a pack is not measured as its form is.</exception>
     /// <exception cref="SqliteException">The name is taken, or a figure is out of its range.</exception>
-    public Material Add(NewMaterial material)
+    public Material Add(NewMaterial material, Act? act = null)
     {
         Measure.Check(material.Form, [material.Low, .. material.Packs.Select(pack => pack.Holds)]);
         var low = AmountColumns.Of(material.Low);
@@ -86,7 +93,51 @@ public sealed class MaterialRecords
             lowPieces = low.Pieces,
         });
         connection.Execute(NewPack, material.Packs.Select(pack => PackColumns(id, pack)));
+        kept.Added(act, KeptTable.Material, id);
+        kept.Added(act, KeptTable.Packs, id);
         return All().Single(one => one.Id == id);
+    }
+
+    private const string ChangeOne = """
+        update material
+        set name = $name, density_grams_per_millilitre = $density, teaspoon_milligrams = $teaspoon,
+            solids_share = $solids, low_microlitres = $lowMicrolitres, low_milligrams = $lowMilligrams,
+            low_pieces = $lowPieces, bottle_milligrams = $bottle, shelf_life_days = $shelfLife,
+            lead_time_days = $leadTime
+        where id = $id
+        """;
+
+    private const string DropPacks = """
+        delete from pack
+        where material_id = $material
+        """;
+
+    /// <summary>What is known of a material is this from now on; its form stays.</summary>
+    /// <exception cref="ArgumentException">Its low level or a pack is not measured as its form is.</exception>
+    /// <exception cref="SqliteException">The name is taken, or a figure is out of its range.</exception>
+    public void Change(Material material, Act act)
+    {
+        Measure.Check(material.Form, [material.Low, .. material.Packs.Select(pack => pack.Holds)]);
+        var low = AmountColumns.Of(material.Low);
+        kept.Change(act, KeptTable.Material, material.Id, () => connection.Execute(ChangeOne, new
+        {
+            id = material.Id,
+            name = material.Name,
+            density = material.Density?.GramsPerMillilitre,
+            teaspoon = material.GramsPerTeaspoon is { } spoon ? Booked.Milligrams(spoon) : (long?)null,
+            solids = material.SolidsShare,
+            lowMicrolitres = low.Microlitres,
+            lowMilligrams = low.Milligrams,
+            lowPieces = low.Pieces,
+            bottle = material.Bottle is { } bottle ? Booked.Milligrams(bottle) : (long?)null,
+            shelfLife = material.ShelfLife?.Days,
+            leadTime = material.LeadTime?.Days,
+        }));
+        kept.Change(act, KeptTable.Packs, material.Id, () =>
+        {
+            connection.Execute(DropPacks, new { material = material.Id });
+            connection.Execute(NewPack, material.Packs.Select(pack => PackColumns(material.Id, pack)));
+        });
     }
 
     private static object PackColumns(long material, Pack pack)
@@ -104,7 +155,10 @@ public sealed class MaterialRecords
         double? SolidsShare,
         long? LowMicrolitres,
         long? LowMilligrams,
-        long? LowPieces)
+        long? LowPieces,
+        long? BottleMilligrams,
+        long? ShelfLifeDays,
+        long? LeadTimeDays)
     {
         public Material From(IReadOnlyList<Pack> packs) => new(
             Id,
@@ -114,7 +168,14 @@ public sealed class MaterialRecords
             TeaspoonMilligrams is { } spoon ? Booked.Mass(spoon) : null,
             SolidsShare,
             new AmountColumns(LowMicrolitres, LowMilligrams, LowPieces).From(),
-            packs);
+            packs)
+        {
+            Bottle = BottleMilligrams is { } bottle ? Booked.Mass(bottle) : null,
+            ShelfLife = Days(ShelfLifeDays),
+            LeadTime = Days(LeadTimeDays),
+        };
+
+        private static TimeSpan? Days(long? days) => days is { } known ? TimeSpan.FromDays(known) : null;
     }
 
     private sealed record PackRow(

@@ -1,17 +1,24 @@
+using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 
 namespace StudioBot.Records.Members;
 
 /// <summary>Who belongs to the studio, and by which accounts the chat service knows them.</summary>
 public sealed class MemberRecords
 {
-    private static readonly StoredWords<Role> Roles = new((Role.Member, "member"), (Role.Steward, "steward"));
+    internal static readonly StoredWords<Role> Roles = new((Role.Member, "member"), (Role.Steward, "steward"));
 
     private readonly SqliteConnection connection;
+    private readonly KeptRows kept;
 
-    internal MemberRecords(SqliteConnection connection) => this.connection = connection;
+    internal MemberRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        kept = new KeptRows(connection);
+    }
 
     private const string Here = """
         select id, name, role, units
@@ -42,8 +49,13 @@ public sealed class MemberRecords
         """;
 
     /// <summary>Somebody joins.</summary>
+    /// <param name="name">As the studio will call them.</param>
+    /// <param name="role">What they may do.</param>
+    /// <param name="at">When.</param>
+    /// <param name="units">The units they ask for; none: the studio's.</param>
+    /// <param name="act">The act by which they join; none where a studio is founded.</param>
     /// <exception cref="SqliteException">The name is taken, empty or longer than 40 characters.</exception>
-    public Member Add(string name, Role role, DateTimeOffset at, UnitSystem? units = null)
+    public Member Add(string name, Role role, DateTimeOffset at, UnitSystem? units = null, Act? act = null)
     {
         var id = connection.ExecuteScalar<long>(Join, new
         {
@@ -52,6 +64,7 @@ public sealed class MemberRecords
             units = units is { } own ? StoredWords.Units.Of(own) : null,
             at = Booked.At(at),
         });
+        kept.Added(act, KeptTable.Member, id);
         return new Member(id, name, role, units);
     }
 
@@ -64,6 +77,86 @@ public sealed class MemberRecords
     /// <exception cref="SqliteException">The account already speaks for somebody.</exception>
     public void AddAccount(long userId, long memberId, DateTimeOffset at) =>
         connection.Execute(Know, new { user = userId, member = memberId, at = Booked.At(at) });
+
+    private const string Speaking = """
+        select user_id
+        from account
+        where member_id = $member
+        order by added_at, user_id
+        """;
+
+    /// <summary>The accounts that speak for this member, the oldest first.</summary>
+    public IReadOnlyList<long> Accounts(long memberId) =>
+        connection.Query<long>(Speaking, new { member = memberId }).AsList();
+
+    private const string Silence = """
+        delete from account
+        where member_id = $member
+        """;
+
+    /// <summary>From now on this account speaks for this member, and none that did before.</summary>
+    /// <exception cref="SqliteException">The account speaks for somebody else.</exception>
+    public void MoveAccount(long memberId, long userId, Act act) =>
+        kept.Change(act, KeptTable.Accounts, memberId, () =>
+        {
+            connection.Execute(Silence, new { member = memberId });
+            AddAccount(userId, memberId, act.WrittenAt);
+        });
+
+    private const string Rename = """
+        update member
+        set name = $name, role = $role, units = $units
+        where id = $id
+        """;
+
+    /// <summary>A member is called otherwise, may do something else or asks for other units.</summary>
+    /// <exception cref="SqliteException">The name is taken, empty or longer than 40 characters.</exception>
+    public void Change(Member member, Act act) => kept.Change(act, KeptTable.Member, member.Id, () =>
+        connection.Execute(Rename, new
+        {
+            id = member.Id,
+            name = member.Name,
+            role = Roles.Of(member.Role),
+            units = member.Units is { } own ? StoredWords.Units.Of(own) : null,
+        }));
+
+    private const string Go = """
+        update member
+        set left_at = $at
+        where id = $member
+          and left_at is null
+        """;
+
+    /// <summary>A member leaves; what they booked stays.</summary>
+    public void Leave(long memberId, Act act) => kept.Change(act, KeptTable.Member, memberId, () =>
+        connection.Execute(Go, new { member = memberId, at = Booked.At(act.WrittenAt) }));
+
+    // Also out of what acts kept of the row: an undo must not bring the name back.
+    private const string ForgetName = """
+        update member
+        set name = $name, units = null, left_at = coalesce(left_at, $at)
+        where id = $member;
+        update setting_change
+        set row_before = json_set(row_before, '$[0].name', $name), row_after = json_set(row_after, '$[0].name', $name)
+        where table_name = 'member'
+          and row_key = $key;
+        delete from setting_change
+        where table_name = 'account'
+          and row_key = $key;
+        delete from account
+        where member_id = $member
+        """;
+
+    /// <summary>Takes the name and the accounts of somebody out of the file, for good; what they booked stays, under
+    /// a name that says nothing. What others typed about them is not touched.</summary>
+    /// <returns>How they are called now.</returns>
+    public string Forget(long memberId, DateTimeOffset at)
+    {
+        var key = memberId.ToString(CultureInfo.InvariantCulture);
+        var name = $"former member {key}";
+        connection.Execute(ForgetName, new { member = memberId, key, name, at = Booked.At(at) });
+        return name;
+    }
 
     private sealed record Row(long Id, string Name, string Role, string? Units)
     {

@@ -13,6 +13,12 @@ namespace StudioBot.Records.Pieces;
 /// <param name="PouredAt">When.</param>
 public sealed record NewPiece(Surface Surface, string Technique, Member Maker, DateTimeOffset PouredAt)
 {
+    /// <summary>The number that was reserved for it; none: the next.</summary>
+    public int? Number { get; init; }
+
+    /// <summary>What was poured, with what ran off and what stayed in the cups.</summary>
+    public Volume? Poured { get; init; }
+
     /// <summary>How deep its covered sides are.</summary>
     public Length? Depth { get; init; }
 

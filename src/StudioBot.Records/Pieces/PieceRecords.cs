@@ -1,5 +1,8 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using StudioBot.Craft.Surfaces;
+using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Recipes;
 
 namespace StudioBot.Records.Pieces;
@@ -7,30 +10,39 @@ namespace StudioBot.Records.Pieces;
 /// <summary>What was poured, by number.</summary>
 public sealed class PieceRecords
 {
-    private static readonly StoredWords<Stage> Stages = new(
-        (Stage.Drying, "drying"),
-        (Stage.Ready, "ready"),
-        (Stage.Coated, "coated"),
-        (Stage.Cured, "cured"),
-        (Stage.Kept, "kept"),
-        (Stage.Sold, "sold"),
-        (Stage.Bin, "bin"));
-
     private readonly SqliteConnection connection;
+    private readonly PieceBook book;
+    private readonly KeptRows kept;
 
-    internal PieceRecords(SqliteConnection connection) => this.connection = connection;
+    internal PieceRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        book = new PieceBook(connection);
+        kept = new KeptRows(connection);
+    }
 
     private const string Poured = """
         select piece.id, piece.number, piece.shape, piece.width_micrometres as widthMicrometres,
                piece.height_micrometres as heightMicrometres, piece.depth_micrometres as depthMicrometres,
                piece.technique, piece.colours, recipe.name as recipe, batch.number as batch, member.name as maker,
-               piece.poured_at as pouredAt, piece.stage, shelf.label as shelf
+               piece.poured_at as pouredAt, staged.stage, shelf.label as shelf
         from piece
         join member on member.id = piece.maker_id
         left join recipe on recipe.id = piece.recipe_id
         left join batch on batch.id = piece.batch_id
-        left join shelf on shelf.id = piece.shelf_id
-        where $number is null or piece.number = $number
+        join piece_event as staged on staged.id = (
+            select max(line.id)
+            from live_piece_event as line
+            where line.piece_id = piece.id
+              and line.stage is not null)
+        left join piece_event as laid on laid.id = (
+            select max(line.id)
+            from live_piece_event as line
+            where line.piece_id = piece.id
+              and line.kind = 'shelved')
+        left join shelf on shelf.id = laid.shelf_id
+        where piece.undone_id is null
+          and ($number is null or piece.number = $number)
         order by piece.number
         """;
 
@@ -40,7 +52,8 @@ public sealed class PieceRecords
         from piece_part as part
         join piece on piece.id = part.piece_id
         join material on material.id = part.material_id
-        where $number is null or piece.number = $number
+        where piece.undone_id is null
+          and ($number is null or piece.number = $number)
         order by part.piece_id, part.position
         """;
 
@@ -57,14 +70,63 @@ public sealed class PieceRecords
         return [.. connection.Query<Row>(Poured, new { number }).Select(row => row.From([.. parts[row.Id]]))];
     }
 
+    /// <summary>What happened to all pieces and holds, by the moment it is about.</summary>
+    public IReadOnlyList<PieceLine> Lines() => book.Read(null);
+
+    /// <summary>What happened to this piece and holds, by the moment it is about.</summary>
+    public IReadOnlyList<PieceLine> Lines(int number) => book.Read(number);
+
+    private const string Given = """
+        select number, shape, width_micrometres as widthMicrometres, height_micrometres as heightMicrometres,
+               depth_micrometres as depthMicrometres
+        from piece_number
+        where number = $number
+          and not exists (select 1 from piece where piece.number = piece_number.number and piece.undone_id is null)
+        """;
+
+    /// <summary>The number that was reserved and waits for its pour; none where it does not.</summary>
+    public ReservedNumber? FindReserved(int number) =>
+        connection.QuerySingleOrDefault<GivenRow>(Given, new { number })?.From();
+
+    private const string NextNumber = """
+        select coalesce(max(number), 0) + 1
+        from (
+            select number from piece where undone_id is null
+            union all
+            select number from piece_number)
+        """;
+
+    private const string NewNumber = """
+        insert into piece_number (number, shape, width_micrometres, height_micrometres, depth_micrometres, act_id)
+        values ($number, $shape, $width, $height, $depth, $act)
+        """;
+
+    /// <summary>Gives the next number to what is to be poured later.</summary>
+    /// <returns>The number to write under it.</returns>
+    public int Reserve(Surface surface, Length? depth, Act act)
+    {
+        var number = connection.ExecuteScalar<int>(NextNumber);
+        var (shape, width, height) = SurfaceColumns.Of(surface);
+        kept.Change(act, KeptTable.PieceNumber, number, () => connection.Execute(NewNumber, new
+        {
+            number,
+            shape,
+            width,
+            height,
+            depth = depth is { } deep ? Booked.Micrometres(deep) : (long?)null,
+            act = act.Id,
+        }));
+        return number;
+    }
+
     private const string NewOne = """
         insert into piece (
             number, shape, width_micrometres, height_micrometres, depth_micrometres, technique, colours, recipe_id,
-            batch_id, maker_id, poured_at, stage, shelf_id)
-        select coalesce(max(number), 0) + 1, $shape, $width, $height, $depth, $technique, $colours, $recipe,
-               (select id from batch where number = $batch), $maker, $at, $stage, $shelf
-        from piece
-        returning id, number
+            batch_id, maker_id, poured_at, act_id)
+        values (
+            $number, $shape, $width, $height, $depth, $technique, $colours, $recipe,
+            (select id from batch where number = $batch), $maker, $at, $act)
+        returning id
         """;
 
     private const string NewPart = """
@@ -72,20 +134,27 @@ public sealed class PieceRecords
         values ($whole, $position, $material, $microlitres, $milligrams)
         """;
 
-    /// <summary>Records a pour, which gets the next number.</summary>
+    /// <summary>Records a pour, which gets the next number or the one that was reserved for it.</summary>
     /// <returns>The number to write under it.</returns>
-    /// <exception cref="ArgumentException">There is no batch of that number.</exception>
+    /// <exception cref="ArgumentException">There is no batch of that number, or no such number waits.</exception>
     /// <exception cref="SqliteException">A figure is out of its range, or a material stands twice.</exception>
-    public int Add(NewPiece piece)
+    public int Pour(NewPiece piece, Act act)
     {
         if (piece.Batch is { } batch && new BatchRecords(connection).Find(batch) is null)
         {
             throw new ArgumentException($"There is no batch {batch}.", nameof(piece));
         }
 
-        var (shape, width, height) = SurfaceColumns.Of(piece.Surface);
-        var (id, number) = connection.QuerySingle<(long, int)>(NewOne, new
+        if (piece.Number is { } reserved && FindReserved(reserved) is null)
         {
+            throw new ArgumentException($"No number {reserved} waits for a pour.", nameof(piece));
+        }
+
+        var (shape, width, height) = SurfaceColumns.Of(piece.Surface);
+        var number = piece.Number ?? connection.ExecuteScalar<int>(NextNumber);
+        var id = connection.ExecuteScalar<long>(NewOne, new
+        {
+            number,
             shape,
             width,
             height,
@@ -96,12 +165,63 @@ public sealed class PieceRecords
             batch = piece.Batch,
             maker = piece.Maker.Id,
             at = Booked.At(piece.PouredAt),
-            stage = Stages.Of(piece.Stage),
-            shelf = piece.Shelf?.Id,
+            act = act.Id,
         });
         connection.Execute(NewPart, PartRow.Columns(id, piece.Parts));
+        book.Append(id, new PieceEvent.Poured(piece.Stage, piece.Poured), act);
+        if (piece.Shelf is { } shelf)
+        {
+            book.Append(id, new PieceEvent.Shelved(shelf.Label), act);
+        }
+
         return number;
     }
+
+    private const string Identity = """
+        select id
+        from piece
+        where number = $number
+          and undone_id is null
+        """;
+
+    /// <summary>Something happened to a piece.</summary>
+    /// <exception cref="ArgumentException">There is no such piece, or it says that the piece is poured.</exception>
+    /// <exception cref="SqliteException">A figure is out of its range.</exception>
+    public void Book(int number, PieceEvent what, Act act)
+    {
+        if (what is PieceEvent.Poured || connection.ExecuteScalar<long?>(Identity, new { number }) is not { } id)
+        {
+            throw new ArgumentException($"There is no piece {number} that this could happen to.", nameof(number));
+        }
+
+        book.Append(id, what, act);
+    }
+
+    /// <summary>Puts a piece back to the last stage it had that comes before its present one.</summary>
+    /// <returns>The stage it has now; none where it never had an earlier one, and nothing is booked.</returns>
+    /// <exception cref="ArgumentException">There is no such piece.</exception>
+    public Stage? GoBack(int number, Act act)
+    {
+        var piece = Find(number) ?? throw new ArgumentException($"There is no piece {number}.", nameof(number));
+        var had = connection.Query<string>(Had, new { number }).Select(Stages.Words.Read).ToList();
+        if (had.Where(stage => stage < piece.Stage).Select(stage => (Stage?)stage).FirstOrDefault() is not { } earlier)
+        {
+            return null;
+        }
+
+        Book(number, new PieceEvent.Staged(earlier), act);
+        return earlier;
+    }
+
+    private const string Had = """
+        select line.stage
+        from live_piece_event as line
+        join piece on piece.id = line.piece_id
+        where piece.number = $number
+          and piece.undone_id is null
+          and line.stage is not null
+        order by line.id desc
+        """;
 
     private sealed record Row(
         long Id,
@@ -129,8 +249,17 @@ public sealed class PieceRecords
             checked((int?)Batch),
             Maker,
             Booked.Moment(PouredAt),
-            Stages.Read(Stage),
+            Stages.Words.Read(Stage),
             Shelf,
             parts);
+    }
+
+    private sealed record GivenRow(
+        long Number, string Shape, long WidthMicrometres, long? HeightMicrometres, long? DepthMicrometres)
+    {
+        public ReservedNumber From() => new(
+            checked((int)Number),
+            new SurfaceColumns(Shape, WidthMicrometres, HeightMicrometres).From(),
+            DepthMicrometres is { } depth ? Booked.Length(depth) : null);
     }
 }

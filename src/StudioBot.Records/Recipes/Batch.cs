@@ -8,4 +8,8 @@ namespace StudioBot.Records.Recipes;
 /// <param name="Maker">The name of who mixed it.</param>
 /// <param name="MadeAt">When, UTC.</param>
 /// <param name="Made">How much it was then; above zero.</param>
-public sealed record Batch(int Number, string Recipe, string Maker, DateTimeOffset MadeAt, Volume Made);
+public sealed record Batch(int Number, string Recipe, string Maker, DateTimeOffset MadeAt, Volume Made)
+{
+    /// <summary>The lot it became in the stock; none where its recipe makes no material.</summary>
+    public long? LotId { get; init; }
+}

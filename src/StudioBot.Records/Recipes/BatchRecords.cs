@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Members;
 
 namespace StudioBot.Records.Recipes;
@@ -13,12 +14,13 @@ public sealed class BatchRecords
     internal BatchRecords(SqliteConnection connection) => this.connection = connection;
 
     private const string Mixed = """
-        select batch.number, recipe.name as recipe, member.name as maker, batch.made_at as madeAt,
-               batch.made_microlitres as madeMicrolitres
+        select batch.number, batch.lot_id as lotId, recipe.name as recipe, member.name as maker,
+               batch.made_at as madeAt, batch.made_microlitres as madeMicrolitres
         from batch
         join recipe on recipe.id = batch.recipe_id
         join member on member.id = batch.maker_id
-        where $number is null or batch.number = $number
+        where batch.undone_id is null
+          and ($number is null or batch.number = $number)
         order by batch.number
         """;
 
@@ -30,15 +32,21 @@ public sealed class BatchRecords
     public Batch? Find(int number) => connection.QuerySingleOrDefault<Row>(Mixed, new { number })?.From();
 
     private const string NewOne = """
-        insert into batch (number, recipe_id, maker_id, made_at, made_microlitres)
-        select coalesce(max(number), 0) + 1, $recipe, $maker, $at, $made
+        insert into batch (number, recipe_id, maker_id, made_at, made_microlitres, act_id, lot_id)
+        select coalesce(max(number), 0) + 1, $recipe, $maker, $at, $made, $act, $lot
         from batch
         returning number
         """;
 
-    /// <summary>Mixes a batch, which gets the next number.</summary>
+    /// <summary>Mixes a batch, which gets the next number; what it takes and makes is booked with the stock.</summary>
+    /// <param name="recipe">What it follows.</param>
+    /// <param name="maker">Who mixed it.</param>
+    /// <param name="at">When.</param>
+    /// <param name="made">How much; above zero.</param>
+    /// <param name="act">The act it hangs from.</param>
+    /// <param name="lotId">The lot it became in the stock; none where its recipe makes no material.</param>
     /// <exception cref="SqliteException">The amount is zero.</exception>
-    public Batch Add(Recipe recipe, Member maker, DateTimeOffset at, Volume made)
+    public Batch Add(Recipe recipe, Member maker, DateTimeOffset at, Volume made, Act act, long? lotId = null)
     {
         var number = connection.ExecuteScalar<int>(NewOne, new
         {
@@ -46,13 +54,19 @@ public sealed class BatchRecords
             maker = maker.Id,
             at = Booked.At(at),
             made = Booked.Microlitres(made),
+            act = act.Id,
+            lot = lotId,
         });
-        return new Batch(number, recipe.Name, maker.Name, at, made);
+        return new Batch(number, recipe.Name, maker.Name, at, made) { LotId = lotId };
     }
 
-    private sealed record Row(long Number, string Recipe, string Maker, long MadeAt, long MadeMicrolitres)
+    private sealed record Row(
+        long Number, long? LotId, string Recipe, string Maker, long MadeAt, long MadeMicrolitres)
     {
         public Batch From() => new(
-            checked((int)Number), Recipe, Maker, Booked.Moment(MadeAt), Booked.Volume(MadeMicrolitres));
+            checked((int)Number), Recipe, Maker, Booked.Moment(MadeAt), Booked.Volume(MadeMicrolitres))
+        {
+            LotId = LotId,
+        };
     }
 }

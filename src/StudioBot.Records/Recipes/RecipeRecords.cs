@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
 
 namespace StudioBot.Records.Recipes;
@@ -8,8 +9,13 @@ namespace StudioBot.Records.Recipes;
 public sealed class RecipeRecords
 {
     private readonly SqliteConnection connection;
+    private readonly KeptRows kept;
 
-    internal RecipeRecords(SqliteConnection connection) => this.connection = connection;
+    internal RecipeRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        kept = new KeptRows(connection);
+    }
 
     private const string Saved = """
         select recipe.id, recipe.name, material.name as makes
@@ -48,10 +54,11 @@ public sealed class RecipeRecords
     /// <param name="name">As people type it, 1 to 60 characters.</param>
     /// <param name="parts">At least one, each of another material, above zero, by volume or by mass.</param>
     /// <param name="makes">The mixture it makes; none for colours that go straight into a pour.</param>
+    /// <param name="act">The act that saves it; none where books open with it.</param>
     /// <exception cref="ArgumentException">There are no parts.</exception>
     /// <exception cref="SqliteException">The name is taken, a material stands twice, or a part is zero or counted.
     /// </exception>
-    public Recipe Add(string name, IReadOnlyList<Part> parts, Material? makes = null)
+    public Recipe Add(string name, IReadOnlyList<Part> parts, Material? makes = null, Act? act = null)
     {
         if (parts.Count == 0)
         {
@@ -60,7 +67,31 @@ public sealed class RecipeRecords
 
         var id = connection.ExecuteScalar<long>(NewOne, new { name, makes = makes?.Id });
         connection.Execute(NewPart, PartRow.Columns(id, parts));
+        kept.Added(act, KeptTable.Recipe, id);
+        kept.Added(act, KeptTable.RecipeParts, id);
         return new Recipe(id, name, makes?.Name, parts);
+    }
+
+    private const string DropParts = """
+        delete from recipe_part
+        where recipe_id = $recipe
+        """;
+
+    /// <summary>From now on this recipe has these parts.</summary>
+    /// <exception cref="ArgumentException">There are no parts.</exception>
+    /// <exception cref="SqliteException">A material stands twice, or a part is zero or counted.</exception>
+    public void Change(Recipe recipe, IReadOnlyList<Part> parts, Act act)
+    {
+        if (parts.Count == 0)
+        {
+            throw new ArgumentException("A recipe has at least one part.", nameof(parts));
+        }
+
+        kept.Change(act, KeptTable.RecipeParts, recipe.Id, () =>
+        {
+            connection.Execute(DropParts, new { recipe = recipe.Id });
+            connection.Execute(NewPart, PartRow.Columns(recipe.Id, parts));
+        });
     }
 
     private sealed record Row(long Id, string Name, string? Makes)

@@ -1,4 +1,5 @@
 using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Members;
 using StudioBot.Records.Recipes;
 
@@ -27,7 +28,8 @@ internal static class SampleBatches
     public static void WriteInto(
         StudioSession session,
         IReadOnlyDictionary<string, Member> members,
-        IReadOnlyDictionary<string, Recipe> recipes)
+        IReadOnlyDictionary<string, Recipe> recipes,
+        Act act)
     {
         foreach (var (recipe, maker, month, day, hour, millilitres) in Mixed)
         {
@@ -35,7 +37,8 @@ internal static class SampleBatches
                 recipes[recipe],
                 members[maker],
                 SampleTime.At(month, day, hour),
-                Volume.FromMillilitres(millilitres));
+                Volume.FromMillilitres(millilitres),
+                act);
         }
     }
 }

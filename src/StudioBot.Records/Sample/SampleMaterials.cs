@@ -1,25 +1,28 @@
 using StudioBot.Craft.Costs;
 using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
+using StudioBot.Records.Stock;
 
 namespace StudioBot.Records.Sample;
 
 /// <summary>What the invented studio has on its shelves. Densities, solids and spoons are common practice.</summary>
 internal static class SampleMaterials
 {
-    public static Dictionary<string, Material> WriteInto(StudioSession session)
+    public static Dictionary<string, Material> WriteInto(StudioSession session, Act act)
     {
-        var materials = All().Select(session.Materials.Add).ToDictionary(material => material.Name);
+        var materials = All().Select(material => session.Materials.Add(material))
+            .ToDictionary(material => material.Name);
         foreach (var (name, label, month, day, price, bought, left) in Deliveries)
         {
             var material = materials[name];
-            session.Lots.Add(
-                material,
-                label,
-                SampleTime.At(month, day, 11),
-                price is { } sum ? Money.From(sum) : null,
-                Measured(material.Form, bought),
-                Measured(material.Form, left));
+            var lot = new NewLot(material, Measured(material.Form, bought), SampleTime.At(month, day, 11))
+            {
+                Label = label,
+                Price = price is { } sum ? Money.From(sum) : null,
+                Left = Measured(material.Form, left),
+            };
+            session.Stock.Enter(lot, StockReason.Opening, act);
         }
 
         return materials;

@@ -1,5 +1,6 @@
 using StudioBot.Craft.Surfaces;
 using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Members;
 using StudioBot.Records.Pieces;
@@ -44,13 +45,14 @@ internal static class SamplePieces
         StudioSession session,
         IReadOnlyDictionary<string, Member> members,
         IReadOnlyDictionary<string, Shelf> shelves,
-        IReadOnlyDictionary<string, Recipe> recipes)
+        IReadOnlyDictionary<string, Recipe> recipes,
+        Act act)
     {
         foreach (var pour in Pours)
         {
             var recipe = pour.Recipe is { } name ? recipes[name] : null;
             var when = SampleTime.At(pour.Month, pour.Day, pour.Hour, 20);
-            session.Pieces.Add(new NewPiece(pour.Surface, pour.Technique, members[pour.Maker], when)
+            session.Pieces.Pour(new NewPiece(pour.Surface, pour.Technique, members[pour.Maker], when)
             {
                 Depth = pour.Deep is { } deep ? Length.FromCentimetres(deep) : null,
                 Colours = pour.Colours,
@@ -59,7 +61,7 @@ internal static class SamplePieces
                 Stage = pour.Stage,
                 Shelf = pour.Shelf is { } label ? shelves[label] : null,
                 Parts = recipe is null ? [] : Sized(recipe, pour.Surface.Face * Poured),
-            });
+            }, act);
         }
     }
 

@@ -1,4 +1,5 @@
 using StudioBot.Craft.Units;
+using StudioBot.Records.Acts;
 using StudioBot.Records.House;
 using StudioBot.Records.Members;
 using StudioBot.Records.Rooms;
@@ -23,12 +24,13 @@ public static class SampleStudio
 
         session.Studio.Change(new StudioSettings(
             "Lantern Yard Pour Room", "Europe/Vienna", "EUR", UnitSystem.Metric, Volume.FromMillilitres(20)));
+        var act = session.Acts.Begin(new NewAct(ActRecords.Opening, null, "opening", LastRecord));
         var members = Join(session);
-        var shelves = PutUpShelves(session);
-        var materials = SampleMaterials.WriteInto(session);
+        var shelves = PutUpShelves(session, act);
+        var materials = SampleMaterials.WriteInto(session, act);
         var recipes = SampleRecipes.WriteInto(session, materials);
-        SampleBatches.WriteInto(session, members, recipes);
-        SamplePieces.WriteInto(session, members, shelves, recipes);
+        SampleBatches.WriteInto(session, members, recipes, act);
+        SamplePieces.WriteInto(session, members, shelves, recipes, act);
     }
 
     private static Dictionary<string, Member> Join(StudioSession session)
@@ -44,13 +46,13 @@ public static class SampleStudio
         return members.ToDictionary(member => member.Name);
     }
 
-    private static Dictionary<string, Shelf> PutUpShelves(StudioSession session)
+    private static Dictionary<string, Shelf> PutUpShelves(StudioSession session, Act act)
     {
         var studio = session.Rooms.Add("studio");
         var cupboard = session.Rooms.Add("cupboard");
-        Read(session, studio, 19, 58, SampleTime.At(11, 23, 18, 10));
-        Read(session, cupboard, 23, 45, SampleTime.At(11, 24, 17, 30));
-        Read(session, studio, 20, 55, LastRecord);
+        Read(session, studio, 19, 58, SampleTime.At(11, 23, 18, 10), act);
+        Read(session, cupboard, 23, 45, SampleTime.At(11, 24, 17, 30), act);
+        Read(session, studio, 20, 55, LastRecord, act);
 
         return (from rack in "ABC"
                 from place in "1234"
@@ -58,6 +60,7 @@ public static class SampleStudio
             .ToDictionary(shelf => shelf.Label);
     }
 
-    private static void Read(StudioSession session, Room room, double celsius, double percent, DateTimeOffset at) =>
-        session.Rooms.Read(room, Temperature.FromCelsius(celsius), RelativeHumidity.FromPercent(percent), at);
+    private static void Read(
+        StudioSession session, Room room, double celsius, double percent, DateTimeOffset at, Act act) =>
+        session.Rooms.Read(room, Temperature.FromCelsius(celsius), RelativeHumidity.FromPercent(percent), at, act);
 }

@@ -2,6 +2,7 @@ using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Costs;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
+using StudioBot.Records.Stock;
 
 namespace StudioBot.Records.Tests.Materials;
 
@@ -57,7 +58,7 @@ public sealed class MaterialRecordsTests : IDisposable
         for (var measure = 0; measure < measures.Length; measure++)
         {
             var bought = measures[measure];
-            void Buy() => studio.Write(session => session.Lots.Add(material, null, Morning, null, bought));
+            void Buy() => studio.Write(session => Came(session, material, null, bought));
             if (measure == right)
             {
                 Buy();
@@ -97,11 +98,15 @@ public sealed class MaterialRecordsTests : IDisposable
             session.Materials.Add(new NewMaterial("resin A", MaterialForm.ResinA)),
             session.Materials.Add(new NewMaterial("hardener B", MaterialForm.HardenerB))));
 
-        studio.Write(session => session.Lots.Add(a, "R-3", Morning, Money.From(42), Millilitre));
-        studio.Write(session => session.Lots.Add(b, "R-3", Morning, null, Millilitre));
+        studio.Write(session => Came(session, a, "R-3", Millilitre));
+        studio.Write(session => Came(session, b, "R-3", Millilitre));
         Assert.Throws<SqliteException>(
-            () => studio.Write(session => session.Lots.Add(a, "r-3", Morning, null, Millilitre)));
+            () => studio.Write(session => Came(session, a, "r-3", Millilitre)));
 
         Assert.Equal([a.Id, b.Id], studio.Read(view => view.Lots.All()).Select(lot => lot.MaterialId));
     }
+
+    private static long Came(StudioSession session, Material material, string? label, Amount bought) =>
+        session.Stock.Enter(
+            new NewLot(material, bought, Morning) { Label = label }, StockReason.Bought, session.Said("bought"));
 }

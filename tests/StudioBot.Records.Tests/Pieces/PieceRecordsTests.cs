@@ -68,7 +68,8 @@ public sealed class PieceRecordsTests : IDisposable
     public void Every_piece_gets_the_next_number()
     {
         var numbers = studio.Write(session => new[] { 1, 2, 3 }
-            .Select(_ => session.Pieces.Add(new NewPiece(Coaster, "swipe", mira, Morning))).ToList());
+            .Select(_ => session.Pieces.Pour(
+                new NewPiece(Coaster, "swipe", mira, Morning), session.Said("pour", mira))).ToList());
 
         Assert.Equal([1, 2, 3], numbers);
     }
@@ -91,7 +92,7 @@ public sealed class PieceRecordsTests : IDisposable
 
     private Piece Poured(NewPiece piece)
     {
-        var number = studio.Write(session => session.Pieces.Add(piece));
+        var number = studio.Write(session => session.Pieces.Pour(piece, session.Said("pour", mira)));
         return studio.Read(view => view.Pieces.Find(number)) ?? throw new InvalidOperationException("It is not there.");
     }
 }

@@ -60,7 +60,8 @@ public sealed class RecipeRecordsTests : IDisposable
             var mira = session.Members.Add("Mira", Role.Steward, Morning);
             var reef = session.Recipes.Add("reef", [Part.Of(white, new Amount.ByVolume(Volume.FromMillilitres(10)))]);
             return new[] { 400, 800 }
-                .Select(ml => session.Batches.Add(reef, mira, Morning, Volume.FromMillilitres(ml)).Number).ToList();
+                .Select(ml => session.Batches.Add(
+                    reef, mira, Morning, Volume.FromMillilitres(ml), session.Said("mix", mira)).Number).ToList();
         });
 
         Assert.Equal([1, 2], numbers);

@@ -22,7 +22,7 @@ public sealed class RoomRecordsTests : IDisposable
         Assert.Equal((23, Morning), (now.Temperature.Celsius, now.At));
 
         void Read(double celsius, DateTimeOffset at) => studio.Write(session => session.Rooms.Read(
-            cupboard, Temperature.FromCelsius(celsius), RelativeHumidity.FromPercent(50), at));
+            cupboard, Temperature.FromCelsius(celsius), RelativeHumidity.FromPercent(50), at, session.Said("room")));
     }
 
     [Fact]

@@ -67,6 +67,7 @@ public sealed class SchemaStepsTests : IDisposable
             select name
             from pragma_table_list
             where schema = 'main'
+              and type = 'table'
               and strict = 0
               and name not like 'sqlite%'
             """));

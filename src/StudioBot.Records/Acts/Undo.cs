@@ -1,0 +1,153 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace StudioBot.Records.Acts;
+
+/// <summary>Takes an act back, whatever it was: no command writes an undo of its own.</summary>
+/// <remarks>Lines of the books get their opposite, rows that are no book go back to what they were, the act's reminders
+/// are lifted. Nothing is erased.</remarks>
+public sealed class Undo
+{
+    private readonly SqliteConnection connection;
+    private readonly ActRecords acts;
+    private readonly KeptRows kept;
+
+    internal Undo(SqliteConnection connection, ActRecords acts)
+    {
+        this.connection = connection;
+        this.acts = acts;
+        kept = new KeptRows(connection);
+    }
+
+    /// <summary>Takes this act back, unless later acts rest on it.</summary>
+    /// <param name="actId">Which.</param>
+    /// <param name="by">Who takes it back, in which words and when; its kind is not read.</param>
+    public Undone Take(long actId, NewAct by) => acts.Find(actId) switch
+    {
+        null => new Undone.Unknown(),
+        { UndoesId: not null } or { Kind: ActRecords.Opening } => new Undone.NotOffered(),
+        { UndoneById: { } before } => new Undone.Before(acts.Find(before)!),
+        { } act => Take(act, by),
+    };
+
+    private Undone Take(Act act, NewAct by)
+    {
+        if (Later(act) is [_, ..] later)
+        {
+            return new Undone.RestsOn(acts.These(later));
+        }
+
+        // A row that cannot go back shows only while others have gone: then all of it is rolled back.
+        connection.Execute("savepoint undoing");
+        var answer = acts.Begin(by with { Kind = ActRecords.Undoing }, act.Id);
+        AnswerBooks(act, answer);
+        if (kept.Restore(act.Id) is { } obstacle)
+        {
+            var found = acts.These([.. obstacle.Acts]);
+            connection.Execute("rollback to undoing; release undoing");
+            return new Undone.RestsOn(found);
+        }
+
+        connection.Execute(Lift, new { at = Booked.At(answer.WrittenAt) });
+        connection.Execute("release undoing");
+        return new Undone.Done(act with { UndoneById = answer.Id }, answer);
+    }
+
+    // Stock: what drew more than would have been there without this act, or touched a lot that came by it. Pieces: what
+    // happened to one that came by this act, or changed a stage again. Batches and numbers: a piece poured since.
+    private const string Resting = """
+        with standing as (
+            select id
+            from act
+            where id <> $act
+              and undoes_id is null
+              and not exists (select 1 from act as answer where answer.undoes_id = act.id)),
+        without as (
+            select entry.act_id, entry.lot_id,
+                   sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)) over (
+                       partition by entry.lot_id
+                       order by entry.id) as still_there
+            from stock_entry as entry
+            where entry.act_id in (select id from standing)
+              and entry.lot_id in (select mine.lot_id from stock_entry as mine where mine.act_id = $act))
+        select without.act_id as id
+        from without
+        join lot on lot.id = without.lot_id
+        where without.still_there < 0
+           or lot.act_id = $act
+        union
+        select line.act_id
+        from live_piece_event as line
+        join piece on piece.id = line.piece_id
+        where line.act_id > $act
+          and line.act_id in (select id from standing)
+          and (piece.act_id = $act
+            or line.stage is not null
+              and exists (
+                select 1
+                from live_piece_event as mine
+                where mine.act_id = $act
+                  and mine.piece_id = line.piece_id
+                  and mine.stage is not null))
+        union
+        select piece.act_id
+        from piece
+        where piece.undone_id is null
+          and piece.act_id in (select id from standing)
+          and (piece.batch_id in (select batch.id from batch where batch.act_id = $act)
+            or piece.number in (select given.number from piece_number as given where given.act_id = $act))
+        order by 1
+        """;
+
+    private List<long> Later(Act act) => connection.Query<long>(Resting, new { act = act.Id }).AsList();
+
+    // What fills goes before what draws, so that no lot is short on the way.
+    private const string AnswerStock = """
+        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, reason, undoes_id)
+        select $answer, material_id, lot_id, -microlitres, -milligrams, -pieces, reason, id
+        from stock_entry
+        where act_id = $act
+        order by coalesce(microlitres, milligrams, pieces), id
+        """;
+
+    private const string AnswerMoney = """
+        insert into money_entry (act_id, account, member_id, cents, undoes_id)
+        select $answer, account, member_id, -cents, id
+        from money_entry
+        where act_id = $act
+        order by id
+        """;
+
+    private const string AnswerPieces = """
+        insert into piece_event (act_id, piece_id, kind, undoes_id)
+        select $answer, piece_id, 'undone', id
+        from piece_event
+        where act_id = $act
+        order by id desc
+        """;
+
+    private const string Withdraw = """
+        update lot set undone_id = $answer where act_id = $act;
+        update batch set undone_id = $answer where act_id = $act;
+        update piece set undone_id = $answer where act_id = $act;
+        update air_reading set undone_id = $answer where act_id = $act;
+        update invitation set expires_at = min(expires_at, $at) where act_id = $act and used_at is null
+        """;
+
+    // Of every act that was taken back: one that a later act had lifted comes back when that one is taken back.
+    private const string Lift = """
+        update reminder
+        set state = 'done', verdict = 'undone', done_at = $at
+        where act_id in (select undoes_id from act where undoes_id is not null)
+          and state <> 'done'
+        """;
+
+    private void AnswerBooks(Act act, Act answer)
+    {
+        var both = new { act = act.Id, answer = answer.Id, at = Booked.At(answer.WrittenAt) };
+        foreach (var statement in new[] { AnswerStock, AnswerMoney, AnswerPieces, Withdraw })
+        {
+            connection.Execute(statement, both);
+        }
+    }
+}

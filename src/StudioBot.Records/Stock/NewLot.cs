@@ -1,0 +1,20 @@
+using StudioBot.Craft.Costs;
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Records.Stock;
+
+/// <summary>A delivery that comes, or a mixture that is made.</summary>
+/// <param name="Material">Of what.</param>
+/// <param name="Bought">What came; above zero, measured as the material's form is.</param>
+/// <param name="At">When it came.</param>
+public sealed record NewLot(Material Material, Amount Bought, DateTimeOffset At)
+{
+    /// <summary>As written on it, 1 to 20 characters; none where nobody wrote one.</summary>
+    public string? Label { get; init; }
+
+    /// <summary>What all of it cost; none where unknown or made here.</summary>
+    public Money? Price { get; init; }
+
+    /// <summary>What is left of it, where books open with a lot that is in use; none: all.</summary>
+    public Amount? Left { get; init; }
+}

@@ -1,0 +1,275 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using StudioBot.Craft.Stock;
+using StudioBot.Records.Acts;
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Records.Stock;
+
+/// <summary>What comes into the stock and what leaves it: a book that is only appended.</summary>
+public sealed class StockRecords
+{
+    internal static readonly StoredWords<StockReason> Reasons = new(
+        (StockReason.Opening, "opening"),
+        (StockReason.Bought, "bought"),
+        (StockReason.Made, "made"),
+        (StockReason.Used, "used"),
+        (StockReason.Mixed, "mixed"),
+        (StockReason.Poured, "poured"),
+        (StockReason.Coated, "coated"),
+        (StockReason.Counted, "counted"),
+        (StockReason.Binned, "binned"),
+        (StockReason.Returned, "returned"));
+
+    private readonly SqliteConnection connection;
+    private readonly KeptRows kept;
+
+    internal StockRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        kept = new KeptRows(connection);
+    }
+
+    private const string OpenLots = """
+        select lot.id, lot.label, stop.lot_id is not null as isStopped,
+               coalesce((
+                   select sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces))
+                   from stock_entry as entry
+                   where entry.lot_id = lot.id), 0) as "left"
+        from lot
+        left join lot_stop as stop on stop.lot_id = lot.id
+        where lot.material_id = $material
+          and lot.undone_id is null
+          and ($lot is null or lot.id = $lot)
+        order by lot.bought_at, lot.id
+        """;
+
+    /// <summary>Draws from the oldest lot first and never from a stopped one; all of it or nothing.</summary>
+    /// <exception cref="ArgumentException">The amount is not measured as the material's form is.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The amount is zero.</exception>
+    public Drawn Draw(Material material, Amount amount, StockReason reason, Act act) =>
+        Draw(material, amount, Lots(material.Id), reason, act);
+
+    /// <summary>Draws from this lot only, stopped or not: what was done is booked; all of it or nothing.</summary>
+    /// <inheritdoc cref="Draw(Material, Amount, StockReason, Act)"/>
+    public Drawn DrawFrom(Lot lot, Material material, Amount amount, StockReason reason, Act act)
+    {
+        if (lot.MaterialId != material.Id)
+        {
+            throw new ArgumentException($"Lot {lot.Id} is not of {material.Name}.", nameof(lot));
+        }
+
+        return Draw(material, amount, [.. Lots(material.Id, lot.Id).Select(AsOpen)], reason, act);
+    }
+
+    private const string NewLotRow = """
+        insert into lot (
+            material_id, label, bought_at, price_cents, bought_microlitres, bought_milligrams, bought_pieces, act_id)
+        values ($material, $label, $at, $price, $microlitres, $milligrams, $pieces, $act)
+        returning id
+        """;
+
+    /// <summary>A lot comes into the stock.</summary>
+    /// <returns>The studio's own number for it.</returns>
+    /// <exception cref="ArgumentException">An amount is not measured as the material's form is.</exception>
+    /// <exception cref="SqliteException">The material already has a lot of this label, or nothing came.</exception>
+    public long Enter(NewLot lot, StockReason reason, Act act)
+    {
+        Measure.Check(lot.Material.Form, lot.Bought, lot.Left);
+        var (microlitres, milligrams, pieces) = AmountColumns.Of(lot.Bought);
+        var id = connection.ExecuteScalar<long>(NewLotRow, new
+        {
+            material = lot.Material.Id,
+            label = lot.Label,
+            at = Booked.At(lot.At),
+            price = lot.Price?.Cents,
+            microlitres,
+            milligrams,
+            pieces,
+            act = act.Id,
+        });
+        if (AmountColumns.Of(lot.Left ?? lot.Bought) is { Whole: > 0 } columns)
+        {
+            Book(lot.Material.Id, id, columns, reason, act);
+        }
+
+        return id;
+    }
+
+    /// <summary>More comes into a lot that is here: thinner into a batch, what was left in a cup.</summary>
+    /// <exception cref="ArgumentException">The amount is not measured as the material's form is.</exception>
+    /// <exception cref="SqliteException">The amount is zero.</exception>
+    public void AddTo(long lotId, Material material, Amount amount, StockReason reason, Act act)
+    {
+        Measure.Check(material.Form, amount);
+        Book(material.Id, lotId, AmountColumns.Of(amount), reason, act);
+    }
+
+    /// <summary>Somebody counted: the book takes the level that was found.</summary>
+    /// <remarks>What is missing leaves the oldest lots, those in use before stopped ones; what is over goes into the
+    /// newest lot, or into an unlabelled one where there is none.</remarks>
+    /// <exception cref="ArgumentException">The amount is not measured as the material's form is.</exception>
+    public Stocktake Count(Material material, Amount counted, Act act)
+    {
+        Measure.Check(material.Form, counted);
+        var lots = Lots(material.Id);
+        var before = AmountColumns.Like(counted, lots.Sum(lot => lot.Open.Left));
+        var over = AmountColumns.Of(counted).Whole - before.Whole;
+        if (over < 0)
+        {
+            IReadOnlyList<LotInBook> all = [.. lots.OrderBy(lot => lot.Open.IsStopped).Select(AsOpen)];
+            Draw(material, AmountColumns.Like(counted, -over).Known(), all, StockReason.Counted, act);
+        }
+        else if (over > 0)
+        {
+            Find(material, AmountColumns.Like(counted, over), lots, act);
+        }
+
+        return new Stocktake(before.Known(), counted);
+    }
+
+    private const string StopOne = """
+        insert into lot_stop (lot_id, why, stopped_at)
+        values ($lot, $why, $at)
+        on conflict (lot_id) do update
+        set why = $why, stopped_at = $at
+        """;
+
+    /// <summary>From now on nothing is drawn from this lot unless it is named.</summary>
+    public void Stop(long lotId, string? why, Act act) => kept.Change(act, KeptTable.LotStop, lotId, () =>
+        connection.Execute(StopOne, new { lot = lotId, why, at = Booked.At(act.HappenedAt) }));
+
+    private const string OpenOne = """
+        update lot
+        set opened_at = $at
+        where id = $lot
+        """;
+
+    /// <summary>This lot was opened: its shelf life runs.</summary>
+    public void Opened(long lotId, Act act) => kept.Change(act, KeptTable.Lot, lotId, () =>
+        connection.Execute(OpenOne, new { lot = lotId, at = Booked.At(act.HappenedAt) }));
+
+    private const string Lines = """
+        select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
+               entry.milligrams, entry.pieces, entry.reason, act.author_id as authorId, act.for_id as forId,
+               act.happened_at as happenedAt
+        from stock_entry as entry
+        join act on act.id = entry.act_id
+        where ($material is null or entry.material_id = $material)
+          and ($act is null or entry.act_id = $act)
+          and act.happened_at >= $since
+        order by entry.id
+        """;
+
+    /// <summary>The lines of the book, in the order they were booked; an undone line is followed by its opposite.
+    /// </summary>
+    /// <param name="since">The moment from which the acts are about; none: from the beginning.</param>
+    /// <param name="materialId">Of this material only; none: of all.</param>
+    public IReadOnlyList<StockLine> Entries(DateTimeOffset? since = null, long? materialId = null) =>
+        Listed(since, materialId, null);
+
+    /// <summary>The lines of one act.</summary>
+    public IReadOnlyList<StockLine> Of(Act act) => Listed(null, null, act.Id);
+
+    private IReadOnlyList<StockLine> Listed(DateTimeOffset? since, long? material, long? act)
+    {
+        var from = since is { } moment ? Booked.At(moment) : long.MinValue;
+        return [.. connection.Query<LineRow>(Lines, new { material, act, since = from }).Select(row => row.From())];
+    }
+
+    private Drawn Draw(
+        Material material, Amount amount, IReadOnlyList<LotInBook> lots, StockReason reason, Act act)
+    {
+        Measure.Check(material.Form, amount);
+        return Craft.Stock.Draw.From([.. lots.Select(lot => lot.Open)], AmountColumns.Of(amount).Whole) switch
+        {
+            Draw.Taken taken => new Drawn.Taken([.. taken.FromLots.Select(Share)]),
+            Draw.Short missing => new Drawn.Short(AmountColumns.Like(amount, missing.Missing).Known()),
+            _ => throw new InvalidOperationException("A draw is taken or short."),
+        };
+
+        LotShare Share(LotPortion portion)
+        {
+            var lot = lots.Single(one => ReferenceEquals(one.Open, portion.Lot));
+            Book(material.Id, lot.Id, AmountColumns.Like(amount, -portion.Amount), reason, act);
+            return new LotShare(lot.Id, lot.Label, AmountColumns.Like(amount, portion.Amount).Known());
+        }
+    }
+
+    private void Find(Material material, AmountColumns over, IReadOnlyList<LotInBook> lots, Act act)
+    {
+        if (lots is [.., var newest])
+        {
+            Book(material.Id, newest.Id, over, StockReason.Counted, act);
+        }
+        else
+        {
+            Enter(new NewLot(material, over.Known(), act.HappenedAt), StockReason.Counted, act);
+        }
+    }
+
+    private const string NewEntry = """
+        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, reason)
+        values ($act, $material, $lot, $microlitres, $milligrams, $pieces, $reason)
+        """;
+
+    private void Book(long material, long lot, AmountColumns columns, StockReason reason, Act act) =>
+        connection.Execute(NewEntry, new
+        {
+            act = act.Id,
+            material,
+            lot,
+            microlitres = columns.Microlitres,
+            milligrams = columns.Milligrams,
+            pieces = columns.Pieces,
+            reason = Reasons.Of(reason),
+        });
+
+    private IReadOnlyList<LotInBook> Lots(long material, long? lot = null) =>
+        [.. connection.Query<LotRow>(OpenLots, new { material, lot }).Select(row => row.From())];
+
+    private static LotInBook AsOpen(LotInBook lot) => lot with { Open = lot.Open with { IsStopped = false } };
+
+    private sealed record LotInBook(long Id, string? Label, OpenLot Open);
+
+    // Settable, not positional: a sum has no declared type for a constructor to be matched by.
+    private sealed record LotRow
+    {
+        public long Id { get; init; }
+
+        public string? Label { get; init; }
+
+        public bool IsStopped { get; init; }
+
+        public long Left { get; init; }
+
+        public LotInBook From() => new(Id, Label, new OpenLot(Label ?? string.Empty, Left, IsStopped));
+    }
+
+    private sealed record LineRow(
+        long ActId,
+        long MaterialId,
+        long LotId,
+        long? Microlitres,
+        long? Milligrams,
+        long? Pieces,
+        string Reason,
+        long? AuthorId,
+        long? ForId,
+        long HappenedAt)
+    {
+        public StockLine From()
+        {
+            var signed = new AmountColumns(Microlitres, Milligrams, Pieces);
+            return new StockLine(
+                ActId,
+                MaterialId,
+                LotId,
+                signed.Magnitude().Known(),
+                signed.Whole > 0,
+                Reasons.Read(Reason),
+                ForId ?? AuthorId,
+                Booked.Moment(HappenedAt));
+        }
+    }
+}
