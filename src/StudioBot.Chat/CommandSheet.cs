@@ -30,6 +30,9 @@ public sealed record CommandSheet(
     /// <summary>Whether only stewards may.</summary>
     public bool StewardsOnly { get; init; }
 
+    /// <summary>Whether nobody can tell it for another: money is told by who paid it.</summary>
+    public bool IsOwnOnly { get; init; }
+
     /// <summary>Whether it stays out of groups.</summary>
     public bool PrivateOnly { get; init; }
 }

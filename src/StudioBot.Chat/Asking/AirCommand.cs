@@ -11,7 +11,7 @@ namespace StudioBot.Chat.Asking;
 /// <summary><c>air 19C 72%</c>: whether this air suits resin, and how fast it dries.</summary>
 internal sealed class AirCommand : Ask
 {
-    private static readonly AirSlot Air = new();
+    private static readonly AirSlot Air = new() { TakesBare = true };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -54,9 +54,9 @@ internal sealed class AirCommand : Ask
                 Verdict(found.Value, ResinAir.Judge(found.Value, words.Surface, words.Night), taken, words, studio),
             Finding<RoomAir>.None none =>
                 new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line($"Instead: {none.Instead}."))
-            {
-                IsTrouble = true,
-            },
+                {
+                    IsTrouble = true,
+                },
             _ => throw new InvalidOperationException("Air is read or it is not."),
         };
     }

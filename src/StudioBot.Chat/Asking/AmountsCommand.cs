@@ -14,7 +14,8 @@ internal sealed class AmountsCommand : Ask
     private static readonly ColoursSlot Colours = new();
     private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
     {
-        ["mixes"] = "mixes", ["grounds"] = "grounds",
+        ["mixes"] = "mixes",
+        ["grounds"] = "grounds",
     });
 
     /// <inheritdoc/>

@@ -96,8 +96,10 @@ internal sealed class CompareCommand : Ask
         var (cheap, dear) = one < other ? (first, second) : (second, first);
         var least = cheap.Price.PerHundredMillilitres;
         return $"{Sentences.Capital(cheap.Name)} is cheaper"
-            + (least > 0 ? $", {Show.Number((double)(dear.Price.PerHundredMillilitres / least))} times" : "");
+            + (least > 0 ? Times((double)(dear.Price.PerHundredMillilitres / least)) : "");
     }
+
+    private static string Times(double times) => times < 1.05 ? ", but only just" : $", {Show.Number(times)} times";
 
     private static string Grounds(ComparedColour first, ComparedColour second, Phrase said, Studio studio)
     {

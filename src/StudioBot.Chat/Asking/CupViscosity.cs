@@ -68,11 +68,11 @@ internal static class CupViscosity
 
     private static (KinematicViscosity Viscosity, string? Caution) Read(FlowCup cup, TimeSpan time) =>
         CupCurves.Viscosity(cup, time) switch
-    {
-        Finding<KinematicViscosity>.Found found => (found.Value, null),
-        Finding<KinematicViscosity>.Cautioned cautioned => (cautioned.Value, cautioned.Caution),
-        var none => throw new InvalidOperationException($"The check lets no such seconds pass: {none}."),
-    };
+        {
+            Finding<KinematicViscosity>.Found found => (found.Value, null),
+            Finding<KinematicViscosity>.Cautioned cautioned => (cautioned.Value, cautioned.Caution),
+            var none => throw new InvalidOperationException($"The check lets no such seconds pass: {none}."),
+        };
 
     private static string Warmth(Temperature? said, Studio studio) => (said, studio.View.Rooms.Current()) switch
     {

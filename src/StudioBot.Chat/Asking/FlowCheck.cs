@@ -31,7 +31,7 @@ internal static class FlowCheck
     {
         var tooShort = time < cup.Times.AtLeast;
         var limit = tooShort ? cup.Times.AtLeast : cup.Times.AtMost;
-        var why = $"is {(tooShort ? "under" : "over")} the {Seconds(limit)} that a {cup.Title} cup can tell";
+        var why = $"is {(tooShort ? "under" : "over")} the {Seconds(limit)} that the {cup.Title} cup can tell";
         return CupCurves.Instead(cup, time) is { } other
             ? new Misread(
                 Seconds(time),

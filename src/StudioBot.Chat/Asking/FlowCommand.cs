@@ -15,12 +15,19 @@ internal sealed class FlowCommand : Ask
     private static readonly NumberSlot Want = new(Measure.Time, "want_s", "the trace you want", "want 2s")
     {
         Leads = ["want", "need", "wanted", "target", "aim", "goal"],
-        TakesBare = true, Unit = "s", Least = 0.01, Most = 600,
+        TakesBare = true,
+        Unit = "s",
+        Least = 0.01,
+        Most = 600,
     };
 
     private static readonly NumberSlot After = new(Measure.Time, "now_s", "the trace now", "now 1.5s")
     {
-        Leads = ["now", "reads", "then", "after", "gives"], TakesBare = true, Unit = "s", Least = 0.01, Most = 600,
+        Leads = ["now", "reads", "then", "after", "gives"],
+        TakesBare = true,
+        Unit = "s",
+        Least = 0.01,
+        Most = 600,
     };
 
     private static readonly AmountSlot Added =
@@ -39,7 +46,9 @@ internal sealed class FlowCommand : Ask
         new("what is in the cup", "have 15 ml") { Only = Measure.Volume, Key = "have" };
     private static readonly NumberSlot Before = new(Measure.Time, "have_s", "the trace it had", "0.5s")
     {
-        Unit = "s", Least = 0.01, Most = 600,
+        Unit = "s",
+        Least = 0.01,
+        Most = 600,
     };
 
     private static readonly AirSlot Warmth = new();

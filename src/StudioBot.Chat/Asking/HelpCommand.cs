@@ -12,12 +12,16 @@ internal sealed class HelpCommand : Ask
     private static readonly HelpTopicSlot Topic = new();
     private static readonly ChoiceSlot InRoom = new("", "a room", new Dictionary<string, string>
     {
-        ["asking"] = "asking", ["recording"] = "recording", ["sharing"] = "sharing", ["house"] = "house",
+        ["asking"] = "asking",
+        ["recording"] = "recording",
+        ["sharing"] = "sharing",
+        ["house"] = "house",
     });
 
     private static readonly ChoiceSlot Page = new("", "a page", new Dictionary<string, string>
     {
-        ["more"] = "more", ["rest"] = "rest",
+        ["more"] = "more",
+        ["rest"] = "rest",
     });
 
     // Found at the first question for help: this command is one of those it holds.

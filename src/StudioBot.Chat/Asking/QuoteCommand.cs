@@ -15,7 +15,8 @@ internal sealed class QuoteCommand : Ask
     private static readonly ColoursSlot Colours = new();
     private static readonly ChoiceSlot Resin = new("", "resin", new Dictionary<string, string>
     {
-        ["resin"] = "resin", ["epoxy"] = "resin",
+        ["resin"] = "resin",
+        ["epoxy"] = "resin",
     });
 
     private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
@@ -25,17 +26,26 @@ internal sealed class QuoteCommand : Ask
 
     private static readonly NumberSlot Rate = new(Measure.Money, "rate", "what an hour is worth", "rate 18")
     {
-        Leads = ["rate"], TakesBare = true, Most = 1000,
+        Leads = ["rate"],
+        TakesBare = true,
+        Most = 1000,
     };
 
     private static readonly NumberSlot Markup = new(Measure.Percent, "markup_pct", "a markup", "markup 60%")
     {
-        Leads = ["markup"], TakesBare = true, Unit = "%", Least = 0, Most = 1000,
+        Leads = ["markup"],
+        TakesBare = true,
+        Unit = "%",
+        Least = 0,
+        Most = 1000,
     };
 
     private static readonly NumberSlot Work = new(Measure.Time, "labour_s", "hours of work", "labour 90 min")
     {
-        Leads = ["labour", "labor"], Unit = "s", Least = 60, Most = 360_000,
+        Leads = ["labour", "labor"],
+        Unit = "s",
+        Least = 60,
+        Most = 360_000,
     };
 
     /// <inheritdoc/>
@@ -53,7 +63,7 @@ internal sealed class QuoteCommand : Ask
         [
             new("charge/price/cost {size}"),
             new("ask/sell/take for {size}"),
-            new("how much ask/charge/sell/cost {size}"),
+            new("how much ask/charge/sell/cost {size}") { Weight = 2 },
         ],
     };
 

@@ -26,6 +26,7 @@ internal sealed class RatioCommand : Ask
         Cues =
         [
             new("split/parts {amount}"),
+            new("{amount} {ratio}"),
         ],
     };
 

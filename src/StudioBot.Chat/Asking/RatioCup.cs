@@ -95,17 +95,17 @@ internal static class RatioCup
         public Reply Told<T>(
             Finding<Completion<T>> finding, T[] there, Func<T, string> show, Func<T, double> size, Studio studio)
             => finding switch
-        {
-            Finding<Completion<T>>.Found found => Added(found.Value, there, show, size, null, studio),
-            Finding<Completion<T>>.Cautioned full => Added(full.Value, there, show, size,
-                $"First stir and take {show(full.Value.TakeOut)} out; ", studio),
-            Finding<Completion<T>>.None none => new Reply(
-                new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
             {
-                IsTrouble = true,
-            },
-            _ => throw new InvalidOperationException("A cup is completed or it is not."),
-        };
+                Finding<Completion<T>>.Found found => Added(found.Value, there, show, size, null, studio),
+                Finding<Completion<T>>.Cautioned full => Added(full.Value, there, show, size,
+                    $"First stir and take {show(full.Value.TakeOut)} out; ", studio),
+                Finding<Completion<T>>.None none => new Reply(
+                    new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
+                {
+                    IsTrouble = true,
+                },
+                _ => throw new InvalidOperationException("A cup is completed or it is not."),
+            };
 
         private Reply Added<T>(
             Completion<T> done, T[] there, Func<T, string> show, Func<T, double> size, string? first, Studio studio)

@@ -17,7 +17,10 @@ internal sealed class ResinCommand : Ask
         "coats", "a number of coats", ["coats", "coat", "layers", "layer"], 20);
     private static readonly AirSlot Air = new();
     private static readonly PiecesSlot Pieces = new() { Most = 20, Unless = Size };
-    private static readonly AmountSlot Total = new("an amount of resin", "300 g");
+    private static readonly AmountSlot Total = new("an amount of resin", "300 g")
+    {
+        NoSpoons = "can't be measured well enough for resin: weigh it or use a graduated cup",
+    };
     private static readonly ChoiceSlot Detail = new("", "a detail", ["grounds", "cups"]);
 
     /// <inheritdoc/>

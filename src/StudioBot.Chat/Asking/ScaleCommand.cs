@@ -32,7 +32,7 @@ internal sealed class ScaleCommand : Ask
         Cues =
         [
             new("{recipe} {size}"),
-            new("{recipe} {amount} for/to"),
+            new("{recipe} {amount}"),
         ],
     };
 
@@ -83,9 +83,9 @@ internal sealed class ScaleCommand : Ask
             Finding<IReadOnlyList<ScaledPart>>.Found found => Scaled(recipe, found.Value, said, studio),
             Finding<IReadOnlyList<ScaledPart>>.None none =>
                 new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
-            {
-                IsTrouble = true,
-            },
+                {
+                    IsTrouble = true,
+                },
             _ => throw new InvalidOperationException("A recipe is scaled or it is not."),
         };
     }
@@ -115,7 +115,7 @@ internal sealed class ScaleCommand : Ask
 
         if (recipe.Parts.Any(part => part.By == RatioBy.Mass) && !isExact)
         {
-            blocks.Add(new Block.Caution(studio.Practice.Safety.Of(SafetySubject.Powder).Word));
+            blocks.Add(Cautions.InAWord(studio, SafetySubject.Powder));
         }
 
         var line = said.Line;

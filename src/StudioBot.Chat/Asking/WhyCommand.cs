@@ -12,7 +12,8 @@ internal sealed class WhyCommand : Ask
 
     private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
     {
-        ["further"] = "further", ["last"] = "last",
+        ["further"] = "further",
+        ["last"] = "last",
     });
 
     private static readonly PiecesSlot Number = new();

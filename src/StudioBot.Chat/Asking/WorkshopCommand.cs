@@ -16,10 +16,11 @@ internal sealed class WorkshopCommand : Ask
     private static readonly CountSlot People = new(
         "people",
         "a number of people",
-        ["people", "persons", "person", "pers", "students", "guests", "participants", "folks", "kids", "adults"],
+        ["people", "persons", "person", "pers", "ppl", "students", "guests", "participants", "folks", "kids", "adults"],
         200)
     {
-        Lead = "for", IsRequired = true,
+        Lead = "for",
+        IsRequired = true,
     };
 
     private static readonly WhenSlot When = new(isPast: false, "when");
@@ -30,12 +31,14 @@ internal sealed class WorkshopCommand : Ask
     private static readonly RatioSlot Ratio = new();
     private static readonly ChoiceSlot Resin = new("", "resin", new Dictionary<string, string>
     {
-        ["resin"] = "resin", ["epoxy"] = "resin",
+        ["resin"] = "resin",
+        ["epoxy"] = "resin",
     });
 
     private static readonly ChoiceSlot Detail = new("", "a detail", new Dictionary<string, string>
     {
-        ["shopping"] = "shopping", ["layers"] = "layers",
+        ["shopping"] = "shopping",
+        ["layers"] = "layers",
     });
 
     /// <inheritdoc/>
@@ -129,7 +132,7 @@ internal sealed class WorkshopCommand : Ask
 
         List<Block> blocks =
         [
-            new Block.Headline($"Mix {Show.ToMeasure(each.TotalMixed * people)} of paint in all"),
+            new Block.Headline($"Mix {Show.Volume(Show.Measurable(each.TotalMixed) * people)} of paint in all"),
             new Block.Figures(rows),
             new Block.Line(Read(said, each, coat)),
             new Block.Line(shopping.Short(studio)),

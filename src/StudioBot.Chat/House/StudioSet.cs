@@ -14,7 +14,10 @@ internal sealed class StudioSet() : Unopened(records: true)
     };
     private static readonly ChoiceSlot Currency = new("currency", "a currency", new Dictionary<string, string>
     {
-        ["eur"] = "EUR", ["usd"] = "USD", ["gbp"] = "GBP", ["chf"] = "CHF",
+        ["eur"] = "EUR",
+        ["usd"] = "USD",
+        ["gbp"] = "GBP",
+        ["chf"] = "CHF",
     })
     {
         Leads = ["currency"],

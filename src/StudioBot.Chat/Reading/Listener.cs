@@ -30,7 +30,7 @@ internal sealed class Listener(Catalogue catalogue)
         var first = words.Trim().Split(' ', '\n')[0].TrimStart('/');
         var lower = first.ToLowerInvariant();
         var isGuess = lower.Length < 3 || Fillers.Holds(lower) || Fillers.OpensQuestion(lower);
-        var nearest = isGuess ? [] : Nearest.All(lower, catalogue.Words, 2);
+        var nearest = isGuess ? [] : Nearest.All(lower, catalogue.Words, Nearest.Reach(lower));
         var example = nearest.Count > 0 ? catalogue.Of(nearest[0])[0].Sheet.Examples[0] : "help";
         return new Heard.Unread("", first.Length > 0
             ? new Misread(PhraseDraft.Short(first), "begins nothing that is known here", example)

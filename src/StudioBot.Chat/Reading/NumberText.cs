@@ -12,7 +12,7 @@ internal static class NumberText
         var commas = typed.Count(character => character == ',');
         return (points, commas) switch
         {
-            (<= 1, 0) => Parse(typed),
+            ( <= 1, 0) => Parse(typed),
             (0, 1) => Comma(typed),
             (0, _) when Groups(typed, ',') => Parse(typed.Replace(",", "", StringComparison.Ordinal)),
             (1, >= 1) when typed.IndexOf('.', StringComparison.Ordinal) > typed.LastIndexOf(',') =>

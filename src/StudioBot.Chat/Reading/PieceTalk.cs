@@ -32,7 +32,13 @@ internal sealed class PieceTalk(Message message)
     /// <summary>What was done to the piece: <c>17 sanded</c> is <c>sand 17</c>.</summary>
     public Heard? Done()
     {
-        if (Verb(message.Start + 1) is not { } verb)
+        var behind = message.Start + 1;
+        while (behind < Atoms.Count && IsOneOfSeveral(Atoms[behind]))
+        {
+            behind++;
+        }
+
+        if (Verb(behind) is not { } verb)
         {
             return null;
         }
@@ -69,6 +75,9 @@ internal sealed class PieceTalk(Message message)
             || (next.Kind == AtomKind.Word && SurfaceWords.All.Contains(next.Lower));
     }
 
+    // 17 & 18 are dry.
+    private static bool IsOneOfSeveral(Atom atom) => atom.IsNumber || atom.IsWord("and") || atom.IsMark("&");
+
     private (IReadOnlyList<Command> Forms, int At, int Taken)? Verb(int from)
     {
         for (var at = from; at < Math.Min(from + VerbReach, Atoms.Count); at++)
@@ -79,7 +88,8 @@ internal sealed class PieceTalk(Message message)
                 return forms.Count > 0 ? (forms, at, word.Taken) : null;
             }
 
-            if (!Atoms[at].IsWord("is", "are", "has", "was", "just", "now") && Atoms[at].Kind != AtomKind.Mark)
+            var isBetween = Atoms[at].IsWord("is", "are", "has", "was", "just", "now", "on", "in");
+            if (!isBetween && Atoms[at].Kind != AtomKind.Mark)
             {
                 return null;
             }

@@ -47,7 +47,7 @@ internal sealed record RatioTokens(IReadOnlyList<double> Parts, NumberFlaw Flaw,
             ? new RatioTokens([tokens.Now.Value, tokens.At(2)!.Value.Value], NumberFlaw.NotANumber, 3)
             : null;
 
-    // 3 to 1, but not 20 to 30 ml.
+    // 3 to 1, but not 20 to 30 ml, nor 10 to 12 as of a clock.
     private static RatioTokens? Spoken(TokenCursor tokens)
     {
         if (!tokens.IsWord(1, "to", "auf") || tokens.At(2) is not { Kind: TokenKind.Number } second)
@@ -55,7 +55,9 @@ internal sealed record RatioTokens(IReadOnlyList<double> Parts, NumberFlaw Flaw,
             return null;
         }
 
-        var goesOn = UnitTokens.At(tokens, 3) is not null || tokens.IsMark(3, ":") || tokens.IsMark(3, "/");
+        const double most = 3;
+        var goesOn = second.Value > most && tokens.Now.Value < 50;
+        goesOn |= UnitTokens.At(tokens, 3) is not null || tokens.IsMark(3, ":") || tokens.IsMark(3, "/");
         return goesOn ? null : new RatioTokens([tokens.Now.Value, second.Value], second.Flaw, 3);
     }
 }

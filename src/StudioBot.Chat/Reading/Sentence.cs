@@ -104,6 +104,11 @@ internal sealed class Sentence(Message message, bool isSlash)
             return null;
         }
 
+        if (Catalogue.Of(word.Word).Any(form => form.Sheet.IsOwnOnly))
+        {
+            return Verdict.OnlyTheirs(Catalogue.Of(word.Word)[0], member.Name);
+        }
+
         List<Atom> turned = [first, .. Atoms.Skip(behind + word.Taken)];
         var draft = message.Read(Catalogue.Of(word.Word), turned, 0, Atoms.Count);
         return draft.Form.Records
@@ -116,6 +121,11 @@ internal sealed class Sentence(Message message, bool isSlash)
         if (BestCue() is not { } best)
         {
             return null;
+        }
+
+        if (best.Form.Sheet.IsOwnOnly && Atoms[message.Start].NameOf(NameKind.Member) is { } member)
+        {
+            return Verdict.OnlyTheirs(best.Form, member.Name);
         }
 
         var draft = message.Read([best.Form], 0, Atoms.Count);
@@ -165,6 +175,12 @@ internal sealed class Sentence(Message message, bool isSlash)
             .OrderBy(one => one.Draft.Slips.Count > 0)
             .ThenByDescending(one => one.Draft.Fitting)
             .First();
+        if (draft is { Form.Records: true, Slips.Count: > 0 } && Nearest.Distance(first.Lower, right, reach) > 1)
+        {
+            // Two slips away and the rest does not fit either: it was another word.
+            return null;
+        }
+
         draft.Said.NoteList.Insert(0, $"“{first.Lower}” taken as {right}");
         return draft.Form.Records && draft.Slips.Count == 0
             ? Verdict.OnceAgreed(draft, $"is no command; {right} is the nearest", first.Lower)

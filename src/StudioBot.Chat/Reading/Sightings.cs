@@ -33,6 +33,9 @@ internal sealed class Sightings
             case AtomKind.Number:
                 _things.Add("number");
                 break;
+            case AtomKind.Ratio:
+                _things.Add("ratio");
+                break;
             case AtomKind.Sizes:
                 _things.Add("size");
                 break;

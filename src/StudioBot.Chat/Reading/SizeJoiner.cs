@@ -61,7 +61,10 @@ internal static class SizeJoiner
         var flaw = first.Flaw != NumberFlaw.None ? first.Flaw : second.Flaw;
         return new Atom(AtomKind.Sizes, first.Start, second.End, first.Lower + "x" + second.Lower)
         {
-            Parts = [Centimetres(first), Centimetres(second)], Unit = unit, Flaw = flaw, Glued = first.Glued,
+            Parts = [Centimetres(first), Centimetres(second)],
+            Unit = unit,
+            Flaw = flaw,
+            Glued = first.Glued,
             Value = Math.Min(first.Value, second.Value),
         };
     }

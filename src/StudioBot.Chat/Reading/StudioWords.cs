@@ -1,3 +1,4 @@
+using StudioBot.Craft.Mixing;
 using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.Reading;
@@ -28,11 +29,19 @@ internal static class StudioWords
                 new FaultWords(fault.Name, [.. fault.Words.Append(fault.Name).Select(Words)])),
             materials.Where(material => material.Form == MaterialForm.Counted).Select(material => material.Name),
             materials.Where(IsPoured).Select(material => material.Name),
-            materials.Where(IsResin).Select(material => material.Name));
+            materials.Where(IsResin).Select(material => material.Name),
+            RatiosByMass(studio));
     }
 
     private static string[] Words(string phrase) =>
         phrase.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    private static IEnumerable<string> RatiosByMass(Studio studio)
+    {
+        var ratios = studio.Practice.Resins.Select(resin => resin.Ratio.Value).ToList();
+        var byVolume = ratios.Where(ratio => ratio.By == RatioBy.Volume).Select(ratio => ratio.ToString());
+        return ratios.Where(ratio => ratio.By == RatioBy.Mass).Select(ratio => ratio.ToString()).Except(byVolume);
+    }
 
     private static bool IsResin(Material material) =>
         material.Form is MaterialForm.ResinA or MaterialForm.HardenerB;

@@ -19,6 +19,11 @@ internal static class Verdict
     public static Heard OnceAgreed(PhraseDraft draft, string why, string word) =>
         draft.Slips.Count > 0 ? Unread(draft) : Doubtful([draft.Said], word, why);
 
+    /// <summary>What somebody did that only they can tell.</summary>
+    public static Heard OnlyTheirs(Command form, string member) => new Heard.Unread(
+        form.Sheet.Word,
+        new Misread(member, "is somebody else: who paid records it", form.Sheet.Examples[0]));
+
     /// <summary>These records wait for one button.</summary>
     public static Heard.Doubtful Doubtful(IReadOnlyList<Phrase> said, string word, string why)
     {

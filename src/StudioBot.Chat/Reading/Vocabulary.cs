@@ -20,7 +20,8 @@ public sealed class Vocabulary
         IEnumerable<FaultWords> faults,
         IEnumerable<string> counted,
         IEnumerable<string> liquid,
-        IEnumerable<string> resins)
+        IEnumerable<string> resins,
+        IEnumerable<string> ratiosByMass)
     {
         foreach (var (word, named) in names)
         {
@@ -48,6 +49,7 @@ public sealed class Vocabulary
         Counted = counted.ToHashSet();
         Liquid = liquid.ToHashSet();
         Resins = resins.ToHashSet();
+        RatiosByMass = ratiosByMass.ToHashSet();
     }
 
     /// <summary>The numbers of all pieces.</summary>
@@ -64,6 +66,9 @@ public sealed class Vocabulary
 
     /// <summary>The materials that are counted in pieces.</summary>
     internal IReadOnlySet<string> Counted { get; }
+
+    /// <summary>The ratios that the known resins have by mass and none has by volume.</summary>
+    internal IReadOnlySet<string> RatiosByMass { get; }
 
     /// <summary>The two parts of a resin.</summary>
     internal IReadOnlySet<string> Resins { get; }

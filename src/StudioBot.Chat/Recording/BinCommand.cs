@@ -5,7 +5,7 @@ namespace StudioBot.Chat.Recording;
 /// <summary><c>bin 17 cracked</c>: a piece given up.</summary>
 internal sealed class BinCommand() : Unopened(records: true)
 {
-    private static readonly PiecesSlot Piece = new() { IsRequired = true };
+    private static readonly PiecesSlot Piece = new() { IsRequired = true, Most = 30 };
     private static readonly TextSlot Why = new("a reason", "cracked") { After = Piece };
 
     /// <inheritdoc/>

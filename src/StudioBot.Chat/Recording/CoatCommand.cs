@@ -23,9 +23,13 @@ internal sealed class CoatCommand() : Unopened(records: true)
     };
 
     /// <inheritdoc/>
-    internal override Misread? Check(Phrase said) => said.Has(Amount) || said.Has(Parts)
-        ? null
-        : new Misread("", "the amount is missing", Sheet.Examples[0]);
+    internal override Misread? Check(Phrase said) => said switch
+    {
+        _ when said.Has(Parts) && said.Of(Parts).Count < 2 =>
+            new Misread("", "the other part of the resin is missing", Sheet.Examples[1]),
+        _ when !said.Has(Amount) && !said.Has(Parts) => new Misread("", "the amount is missing", Sheet.Examples[0]),
+        _ => null,
+    };
 
     /// <inheritdoc/>
     internal override IEnumerable<Meaning> AlsoUnderstood(Phrase said) => MixedResin.Of(

@@ -6,7 +6,7 @@ namespace StudioBot.Chat.Recording;
 internal sealed class NoteCommand() : Unopened(records: true)
 {
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
-    private static readonly TextSlot Text = new("the words", "big cells lower left")
+    private static readonly TextSlot Text = new("a note", "big cells lower left")
     {
         After = Piece,
         IsRequired = true,

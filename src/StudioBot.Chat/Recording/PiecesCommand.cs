@@ -25,9 +25,15 @@ internal sealed class PiecesCommand() : Unopened(records: false)
 
     private static IReadOnlyDictionary<string, string> Stages => new Dictionary<string, string>
     {
-        ["drying"] = "drying", ["wet"] = "drying",
-        ["ready"] = "ready", ["dry"] = "ready",
-        ["coated"] = "coated", ["curing"] = "coated",
-        ["cured"] = "cured", ["kept"] = "kept", ["sold"] = "sold", ["binned"] = "bin",
+        ["drying"] = "drying",
+        ["wet"] = "drying",
+        ["ready"] = "ready",
+        ["dry"] = "ready",
+        ["coated"] = "coated",
+        ["curing"] = "coated",
+        ["cured"] = "cured",
+        ["kept"] = "kept",
+        ["sold"] = "sold",
+        ["binned"] = "bin",
     };
 }

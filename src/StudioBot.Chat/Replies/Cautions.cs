@@ -15,6 +15,10 @@ internal static class Cautions
         return new Block.Caution($"{safety.Of(subjects[0]).Line}{others} {safety.SheetFirst.Value}");
     }
 
+    /// <summary>One line about this subject, for an answer that has room for no more.</summary>
+    public static Block.Caution InAWord(Studio studio, SafetySubject subject) =>
+        new($"{studio.Practice.Safety.Of(subject).Word.TrimEnd('.')}; the product's sheet first.");
+
     /// <summary>One block with a word for each of these subjects.</summary>
     public static Block.Caution InShort(Studio studio, params ReadOnlySpan<SafetySubject> subjects) =>
         new($"Mind: {Words(studio.Practice.Safety, subjects)}. {studio.Practice.Safety.SheetFirst.Value}");

@@ -7,8 +7,12 @@ internal sealed class ExportCommand() : Unopened(records: false)
 {
     private static readonly ChoiceSlot What = new("what", "what to export", new Dictionary<string, string>
     {
-        ["usage"] = "usage", ["use"] = "usage",
-        ["money"] = "money", ["pieces"] = "pieces", ["stock"] = "stock", ["all"] = "all",
+        ["usage"] = "usage",
+        ["use"] = "usage",
+        ["money"] = "money",
+        ["pieces"] = "pieces",
+        ["stock"] = "stock",
+        ["all"] = "all",
     });
     private static readonly PeriodSlot Month = new();
 

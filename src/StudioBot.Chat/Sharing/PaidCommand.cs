@@ -15,6 +15,7 @@ internal sealed class PaidCommand() : Unopened(records: true)
         ["paid 30 to Pia", "paid 30 to kitty"])
     {
         Also = ["pay"],
+        IsOwnOnly = true,
         Cues =
         [
             new("gave/give/sent/owed/transferred {member}"),

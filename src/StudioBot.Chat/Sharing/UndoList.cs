@@ -5,7 +5,7 @@ namespace StudioBot.Chat.Sharing;
 /// <summary><c>undo list</c>: your last ten records.</summary>
 internal sealed class UndoList() : Unopened(records: false)
 {
-    private static readonly ChoiceSlot List = new("", "list", ["list", "last"]) { IsRequired = true };
+    private static readonly ChoiceSlot List = new("", "list", ["list"]) { IsRequired = true };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

@@ -8,6 +8,10 @@ internal static class ResinWays
     // Common practice: a room heater gives a few degrees; beyond that a drier is the cheaper of the two.
     private const double EasyWarming = 6;
 
+    // Common practice: between these resin cures well; nobody is told to leave them.
+    private const double CoolestGoodCure = 15;
+    private const double WarmestGoodCure = 30;
+
     // Common practice: no drier sold for rooms goes below this.
     private const double DriestPercent = 30;
 
@@ -26,7 +30,7 @@ internal static class ResinWays
             return [new WayToYes.WarmPanel(target), .. drier];
         }
 
-        if (against is [ResinReason.NightNearDewPoint])
+        if (against is [ResinReason.NightNearDewPoint] && air.Temperature.Celsius >= CoolestGoodCure)
         {
             return InOrder(new WayToYes.HoldNight(target), target.Celsius - night.Surface.Celsius, drier);
         }
@@ -43,7 +47,7 @@ internal static class ResinWays
     private static Temperature? Warmer(RoomAir air, Temperature forMargin, RelativeHumidity limit)
     {
         var celsius = Math.Max(forMargin.Celsius + ResinAir.AssumedSurfaceDrop, Math.Ceiling(air.Temperature.Celsius));
-        for (; celsius <= 35; celsius++)
+        for (celsius = Math.Max(celsius, CoolestGoodCure); celsius <= WarmestGoodCure; celsius++)
         {
             var warmed = Temperature.FromCelsius(celsius);
             if (air.At(warmed).Humidity.Percent <= limit.Percent)

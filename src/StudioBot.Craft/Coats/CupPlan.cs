@@ -21,7 +21,7 @@ public sealed record CupPlan(int Cups, ResinAmounts EachCup)
     /// <summary>So many equal cups that none holds more than is safe.</summary>
     /// <param name="resin">The resin.</param>
     /// <param name="total">What is needed, above zero.</param>
-    /// <param name="safe">What one cup may hold (<see cref="SafeCup"/>), above zero.</param>
+    /// <param name="safe">What one cup may hold, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">Nothing is needed, or the safe cup holds nothing.</exception>
     public static CupPlan Of(Resin resin, Volume total, Volume safe)
     {

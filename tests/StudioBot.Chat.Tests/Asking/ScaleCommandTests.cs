@@ -43,7 +43,8 @@ public sealed class ScaleCommandTests
     public void A_size_is_a_surface_or_an_amount(string words, string word) => Assert.Equal(word, Phone.Blames(words));
 
     [Fact]
-    public void Powder_asks_for_a_mask() => Assert.Contains("! Dust mask.", Phone.Says("scale ocean to 400 ml"), StringComparison.Ordinal);
+    public void Powder_asks_for_a_mask() =>
+        Assert.Contains("! Dust mask; the product's sheet first.", Phone.Says("scale ocean to 400 ml"), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("scale ocean to 400 ml")]

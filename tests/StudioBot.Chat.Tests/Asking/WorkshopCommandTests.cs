@@ -7,7 +7,7 @@ public sealed class WorkshopCommandTests
     [Theory]
     // bloom on two 10 cm tiles: 20 cm³ a mm, 2.5 mm and twice 20 % run-off, 70 mL; seven cups keep 3 mL each: 91 mL,
     // for eight 728 mL
-    [InlineData(@"Mix 730 ml")]
+    [InlineData(@"Mix 760 ml")]
     [InlineData(@"8 people, each +95 ml")]
     [InlineData(@"Cups, own each +8 x 7")]
     [InlineData(@"8 times 2 panels 10 × 10 cm = 1600 cm²")]

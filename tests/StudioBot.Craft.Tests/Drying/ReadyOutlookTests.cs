@@ -96,7 +96,9 @@ public sealed class ReadyOutlookTests
         var today = new DateOnly(2026, 3, 2);
         var estimate = Expected(Of(Usual, 0)) with
         {
-            Earliest = TimeSpan.FromDays(0.9), Likely = TimeSpan.FromDays(2.4), Latest = TimeSpan.FromDays(5.1),
+            Earliest = TimeSpan.FromDays(0.9),
+            Likely = TimeSpan.FromDays(2.4),
+            Latest = TimeSpan.FromDays(5.1),
         };
 
         Assert.Equal(today, estimate.EarliestDay(today));

@@ -54,7 +54,9 @@ public sealed class ChatEventTests
         var update = StandInUpdates.Message(1, 7, 3, "used 20 ml white");
         update["message"]!["forward_origin"] = new JsonObject
         {
-            ["type"] = "hidden_user", ["date"] = 1, ["sender_user_name"] = "Someone",
+            ["type"] = "hidden_user",
+            ["date"] = 1,
+            ["sender_user_name"] = "Someone",
         };
         Assert.True(Message(update).IsForwarded);
     }

@@ -184,9 +184,9 @@ internal sealed class AirSlot() : Slot<AirWords>("a temperature and a humidity",
         {
             draft.Slip(at, 1, "is a second humidity");
         }
-        else if (percent is < 0 or > 100)
+        else if (percent is <= 0 or > 100)
         {
-            draft.Slip(at, 1, "is no humidity: it is 0 to 100 %");
+            draft.Slip(at, 1, "is no humidity of a room: above 0, up to 100 %");
         }
         else
         {

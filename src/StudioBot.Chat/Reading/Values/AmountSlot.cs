@@ -14,6 +14,9 @@ internal sealed class AmountSlot(string what, string example) : Slot<Amount>(wha
     /// <summary>The one measure it must have; none: volume or mass.</summary>
     public Measure? Only { get; init; }
 
+    /// <summary>Why spoons, scoops and drops won't do; none where they do.</summary>
+    public string? NoSpoons { get; init; }
+
     /// <summary>Whether nothing is a useful amount.</summary>
     public bool MayBeNothing { get; init; }
 
@@ -40,6 +43,12 @@ internal sealed class AmountSlot(string what, string example) : Slot<Amount>(wha
 
         if (AmountWords.Read(draft, at + lead, isLiquid: true) is { } read)
         {
+            if (NoSpoons is { } why && draft.Atoms[at + lead].Unit!.IsSpoon)
+            {
+                draft.Slip(at + lead, read.Taken, why);
+                return lead + read.Taken;
+            }
+
             return Fits(read.Amount) ? lead + Put(draft, at + lead, read.Amount, read.Taken) : 0;
         }
 

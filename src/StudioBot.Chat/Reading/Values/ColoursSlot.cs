@@ -19,6 +19,12 @@ internal sealed class ColoursSlot() : Slot<Colours>("a number of colours", "6 co
             return 1;
         }
 
+        if (Partly(draft, at) is { } whole)
+        {
+            colours.Names.Add(whole);
+            return 1;
+        }
+
         if (!atom.IsNumber || draft.At(at + 1) is not { } noun || !IsNoun(noun.Lower))
         {
             return 0;
@@ -56,6 +62,30 @@ internal sealed class ColoursSlot() : Slot<Colours>("a number of colours", "6 co
 
     internal override string Say(Colours value) =>
         value.Names.Count > 0 ? string.Join(", ", value.Names) : $"{value.Count} colours";
+
+    // Gold, where gold mica is the only gold: said in an answer, agreed to in a record.
+    private static string? Partly(PhraseDraft draft, int at)
+    {
+        var word = draft.Atoms[at];
+        if (word.Kind != AtomKind.Word || Fillers.Holds(word.Lower) || word.Lower.Length < 3)
+        {
+            return null;
+        }
+
+        var fitting = draft.Vocabulary.Holding(NameKind.Material, word.Lower).Where(draft.Context.IsColour).ToList();
+        if (fitting.Count != 1)
+        {
+            return null;
+        }
+
+        draft.Said.NoteList.Add($"“{word.Lower}” taken as {fitting[0]}");
+        if (draft.Form.Records)
+        {
+            draft.Doubt(at, 1, $"is read as {fitting[0]}");
+        }
+
+        return fitting[0];
+    }
 
     private static bool IsNoun(string word) =>
         word is "colours" or "colour" or "colors" or "color" or "cols" or "col" or "clrs" or "paints" or "shades";

@@ -22,7 +22,7 @@ internal sealed class DayWords(PhraseDraft draft, bool isPast)
     {
         "today" or "tonight" => (Today, 1),
         "yesterday" => (Today.AddDays(-1), 1),
-        "tomorrow" when !isPast => (Today.AddDays(1), 1),
+        "tomorrow" => (Today.AddDays(1), 1),
         _ when CalendarWords.Day(word) is { } day => (OfWeek(day), 1),
         _ => null,
     };

@@ -3,7 +3,7 @@ namespace StudioBot.Chat.Reading.Values;
 /// <summary>
 /// A fault of a piece in people's own words: <c>cracks</c>, <c>no cells</c>, <c>why is my resin sticky</c>.
 /// </summary>
-internal sealed class FaultSlot() : Slot<string>("a fault", "cracks")
+internal sealed class FaultSlot() : Slot<string>("a fault (cracks, no cells, fisheyes, sticky resin …)", "cracks")
 {
     internal override int Take(PhraseDraft draft, int at)
     {

@@ -8,6 +8,8 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
 
     internal override IEnumerable<string> Lexicon => ["lots"];
 
+    internal override bool NamesStrictly => IsRequired && !MayBeNew;
+
     internal override int Take(PhraseDraft draft, int at)
     {
         if (draft.Said.Has(this))

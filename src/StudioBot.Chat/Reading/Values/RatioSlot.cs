@@ -33,7 +33,7 @@ internal sealed class RatioSlot() : Slot<MixRatio>("a ratio", "3:1")
         }
         else
         {
-            draft.Said.Put(this, new MixRatio(atom.Parts, by));
+            Put(draft, new MixRatio(atom.Parts, by), tail > 0 || draft.Of<Spoken>(this).By is not null);
         }
 
         return 1 + tail;
@@ -46,6 +46,18 @@ internal sealed class RatioSlot() : Slot<MixRatio>("a ratio", "3:1")
     ];
 
     internal override string Say(MixRatio value) => value + (value.By == RatioBy.Mass ? " by weight" : "");
+
+    // 100:45 is a ratio by weight wherever the known resins have it only so, and that is said.
+    private void Put(PhraseDraft draft, MixRatio ratio, bool isBasisSaid)
+    {
+        if (!isBasisSaid && draft.Vocabulary.RatiosByMass.Contains(ratio.ToString()))
+        {
+            ratio = new MixRatio(ratio.Parts, RatioBy.Mass);
+            draft.Said.NoteList.Add($"{ratio} taken as by weight, as its resin has it");
+        }
+
+        draft.Said.Put(this, ratio);
+    }
 
     private int Keep(PhraseDraft draft, RatioBy by, int taken)
     {

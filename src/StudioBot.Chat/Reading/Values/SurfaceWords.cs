@@ -5,13 +5,28 @@ internal static class SurfaceWords
 {
     private static readonly Dictionary<string, string> Shapes = new()
     {
-        ["square"] = "square", ["squares"] = "square",
-        ["rectangle"] = "rect", ["rectangular"] = "rect",
-        ["round"] = "round", ["rounds"] = "round", ["circle"] = "round", ["circles"] = "round", ["circular"] = "round",
-        ["disc"] = "round", ["discs"] = "round", ["disk"] = "round", ["disks"] = "round",
-        ["coaster"] = "round", ["coasters"] = "round",
-        ["oval"] = "oval", ["ovals"] = "oval", ["ellipse"] = "oval",
-        ["hexagon"] = "hexagon", ["hexagons"] = "hexagon", ["hex"] = "hexagon", ["hexagonal"] = "hexagon",
+        ["square"] = "square",
+        ["squares"] = "square",
+        ["rectangle"] = "rect",
+        ["rectangular"] = "rect",
+        ["round"] = "round",
+        ["rounds"] = "round",
+        ["circle"] = "round",
+        ["circles"] = "round",
+        ["circular"] = "round",
+        ["disc"] = "round",
+        ["discs"] = "round",
+        ["disk"] = "round",
+        ["disks"] = "round",
+        ["coaster"] = "round",
+        ["coasters"] = "round",
+        ["oval"] = "oval",
+        ["ovals"] = "oval",
+        ["ellipse"] = "oval",
+        ["hexagon"] = "hexagon",
+        ["hexagons"] = "hexagon",
+        ["hex"] = "hexagon",
+        ["hexagonal"] = "hexagon",
     };
 
     private static readonly HashSet<string> Nouns =
@@ -19,7 +34,10 @@ internal static class SurfaceWords
 
     private static readonly Dictionary<string, (double Width, double Height)> Sheets = new()
     {
-        ["a3"] = (29.7, 42), ["a4"] = (21, 29.7), ["a5"] = (14.8, 21), ["a6"] = (10.5, 14.8),
+        ["a3"] = (29.7, 42),
+        ["a4"] = (21, 29.7),
+        ["a5"] = (14.8, 21),
+        ["a6"] = (10.5, 14.8),
     };
 
     /// <summary>Every word that says what kind of surface it is.</summary>

@@ -55,6 +55,12 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
             return null;
         }
 
+        if (isPast && (day.Date > draft.Context.Local || (at > 0 && draft.Atoms[at - 1].IsWord("till", "until"))))
+        {
+            draft.Slip(at, day.Taken, "is a day to come: a record is of what was");
+            return day.Taken;
+        }
+
         var behind = at + day.Taken;
         behind += draft.At(behind) is { } between && between.IsWord("at") ? 1 : 0;
         var clock = ClockWords.At(draft, behind);

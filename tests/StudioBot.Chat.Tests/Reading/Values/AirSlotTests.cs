@@ -21,7 +21,7 @@ public sealed class AirSlotTests
     [Theory]
     [InlineData("60C 21%", "“60C” is no temperature of a studio: are the two swapped?")]
     [InlineData("-300C 50%", "“-300C” is below absolute zero")]
-    [InlineData("21C 120%", "“120%” is no humidity: it is 0 to 100 %")]
+    [InlineData("21C 120%", "“120%” is no humidity of a room: above 0, up to 100 %")]
     [InlineData("21C 22C 50%", "“22C” is a second temperature: write surface before it")]
     public void What_no_studio_has_is_a_slip(string typed, string understood) =>
         Assert.Equal(understood, OneSlot.Read(new AirSlot(), typed));

@@ -19,7 +19,7 @@ internal sealed class TruePiece
     private const double Panel = 450;               // g
     private const double WoodBreathes = 0.15;       // g
     private const double Division = 0.1;            // g
-        private const double LookOff = 0.12;            // one look's own doubt, in logs
+    private const double LookOff = 0.12;            // one look's own doubt, in logs
 
     // Wet films of the techniques and of thin and thick work, mm (common practice).
     private static readonly double[] Films = [1.5, 2, 2.5, 2.5, 2.6, 2.8, 2.8, 3.5];
