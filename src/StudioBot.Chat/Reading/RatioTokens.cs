@@ -8,6 +8,10 @@ namespace StudioBot.Chat.Reading;
 /// <param name="Taken">How many tokens it takes.</param>
 internal sealed record RatioTokens(IReadOnlyList<double> Parts, NumberFlaw Flaw, int Taken)
 {
+    // Spoken ratios end in 1, 2 or 3, or begin with a hundred: 3 to 1, 100 to 45.
+    private const double MostSpoken = 3;
+    private const double FewestByWeight = 50;
+
     /// <summary>The ratio that begins with the number now; none where none does.</summary>
     /// <param name="tokens">At a number.</param>
     /// <param name="mayEndInColon">Whether <c>3:</c> at the end of a line is half a ratio.</param>
@@ -55,9 +59,9 @@ internal sealed record RatioTokens(IReadOnlyList<double> Parts, NumberFlaw Flaw,
             return null;
         }
 
-        const double most = 3;
-        var goesOn = second.Value > most && tokens.Now.Value < 50;
-        goesOn |= UnitTokens.At(tokens, 3) is not null || tokens.IsMark(3, ":") || tokens.IsMark(3, "/");
+        var isClock = second.Value > MostSpoken && tokens.Now.Value < FewestByWeight;
+        var goesOn = isClock
+            || UnitTokens.At(tokens, 3) is not null || tokens.IsMark(3, ":") || tokens.IsMark(3, "/");
         return goesOn ? null : new RatioTokens([tokens.Now.Value, second.Value], second.Flaw, 3);
     }
 }
