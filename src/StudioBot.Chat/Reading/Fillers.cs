@@ -9,7 +9,8 @@ internal static class Fillers
     [
         .. """
             a an the this that these those some any of for to in into on onto at by with from and or as is are
-            point last was were be been am it its i im ive me my mine we us our you your he she they them their do does did
+            point last
+            was were be been am it its i im ive me my mine we us our you your he she they them their do does did
             doing have has had having get got give gives gave can could will would shall should may might must
             need needs needed want wants wanted make makes making made take takes put puts let lets please pls
             plz thanks thank ta thx hi hey hello ok okay so well now then just only about around roughly approx
