@@ -19,7 +19,8 @@ internal static class Speller
         for (var i = 0; i < result.Count && tried < MostTried; i++)
         {
             var word = result[i].Lower;
-            if (result[i].Kind != AtomKind.Word || !MayBeMisspelt(word) || lexicon.Holds(word))
+            var isPurpose = form.Records && i > 0 && result[i - 1].IsWord("to");
+            if (result[i].Kind != AtomKind.Word || isPurpose || !MayBeMisspelt(word) || lexicon.Holds(word))
             {
                 continue;
             }

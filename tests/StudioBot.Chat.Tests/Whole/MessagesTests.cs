@@ -9,8 +9,8 @@ public sealed class MessagesTests(ITestOutputHelper output)
     private static readonly Dictionary<string, string> Disputed = [];
 
     [Theory]
-    [InlineData("ask", 0.99)]
-    [InlineData("write", 0.97)]
+    [InlineData("ask", 1.0)]
+    [InlineData("write", 1.0)]
     [InlineData("confirm", 1.0)]
     [InlineData("error", 1.0)]
     [InlineData("ignore", 1.0)]

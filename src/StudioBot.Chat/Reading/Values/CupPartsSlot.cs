@@ -27,7 +27,8 @@ internal sealed class CupPartsSlot() : Slot<IReadOnlyList<CupPart>>("what is in 
             return 3;
         }
 
-        if (draft.At(at) is { Typed: > 0, Unit: { Measure: Measure.Temperature, Name: "c" } } third)
+        if (draft.At(at) is { Typed: > 0, Unit: { Measure: Measure.Temperature, Name: "c" } } third
+            && !draft.Form.Sheet.Takes.Any(slot => slot is AirSlot))
         {
             // 80 C is no warmth here, but so much of the third part.
             parts.Add(draft, at, "C", new Amount.ByVolume(Volume.FromMillilitres(third.Typed)));

@@ -49,7 +49,7 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
     private (List<int> Pieces, int Behind) Run(PhraseDraft draft, int from)
     {
         List<int> pieces = [];
-        var at = from;
+        var (at, behind) = (from, from);
         while (pieces.Count < Most && draft.At(at) is { IsNumber: true } number && IsPiece(draft, at))
         {
             if (Flaws.In(draft, at) is not null)
@@ -64,10 +64,11 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
             }
 
             pieces.Add((int)number.Value);
-            at = draft.Past(at + 1, "and", "piece", "pieces");
+            behind = at + 1;
+            at = draft.Past(behind, "and", "piece", "pieces");
         }
 
-        return (pieces, at);
+        return (pieces, behind);
     }
 
     internal override IEnumerable<Meaning> Means(IReadOnlyList<int> value) =>
