@@ -15,9 +15,6 @@ public sealed class Cue(string words)
     /// </summary>
     public int Weight { get; init; }
 
-    /// <summary>Whether the sentence asks or tells; a telling one is agreed to first.</summary>
-    public bool IsPlain { get; init; }
-
     /// <summary>Whether the word is one of the cue's: in its form it carries no other meaning.</summary>
     internal bool HasWord(string word) => Array.Exists(_needed, choice => choice.Contains(word));
 

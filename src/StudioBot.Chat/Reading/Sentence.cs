@@ -123,22 +123,22 @@ internal sealed class Sentence(Message message, bool isSlash)
             return null;
         }
 
-        if (best.Form.Sheet.IsOwnOnly && Atoms[message.Start].NameOf(NameKind.Member) is { } member)
+        if (best.Sheet.IsOwnOnly && Atoms[message.Start].NameOf(NameKind.Member) is { } member)
         {
-            return Verdict.OnlyTheirs(best.Form, member.Name);
+            return Verdict.OnlyTheirs(best, member.Name);
         }
 
-        var draft = message.Read([best.Form], 0, Atoms.Count);
-        return best.Form.Records && !best.Cue.IsPlain
-            ? Verdict.OnceAgreed(draft, $"is read as {best.Form.Sheet.Word}", draft.Said.Typed)
+        var draft = message.Read([best], 0, Atoms.Count);
+        return best.Records
+            ? Verdict.OnceAgreed(draft, $"is read as {best.Sheet.Word}", draft.Said.Typed)
             : Verdict.Of(draft);
     }
 
-    // The cue that says most; among equals the first.
-    private (Command Form, Cue Cue)? BestCue()
+    // The form whose cue says most; among equals the first.
+    private Command? BestCue()
     {
         var seen = new Sightings(Atoms, message.Vocabulary);
-        (Command Form, Cue Cue)? best = null;
+        Command? best = null;
         var bestScore = 0;
         foreach (var form in Catalogue.Forms)
         {
@@ -147,7 +147,7 @@ internal sealed class Sentence(Message message, bool isSlash)
                 var score = cue.Score(seen);
                 if (score > bestScore)
                 {
-                    (best, bestScore) = ((form, cue), score);
+                    (best, bestScore) = (form, score);
                 }
             }
         }

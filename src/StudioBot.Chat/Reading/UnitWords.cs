@@ -1,3 +1,5 @@
+using StudioBot.Craft.Units;
+
 namespace StudioBot.Chat.Reading;
 
 /// <summary>The units that people type, in all their spellings.</summary>
@@ -17,7 +19,7 @@ internal static class UnitWords
         (Measure.Volume, 10, "cl", "centilitre centilitres centiliter centiliters"),
         (Measure.Volume, 100, "dl", "decilitre decilitres deciliter deciliters"),
         (Measure.Volume, 1000, "l", "litre litres liter liters ltr"),
-        (Measure.Volume, 29.5735295625, "fl oz", "floz"),
+        (Measure.Volume, Volume.FromUsFluidOunces(1).Millilitres, "fl oz", "floz"),
         (Measure.Volume, 4.92892159375, "tsp", "tsps teaspoon teaspoons"),
         (Measure.Volume, 14.78676478125, "tbsp", "tbsps tablespoon tablespoons"),
         (Measure.Volume, 473.176473, "pint", "pints pt"),
@@ -29,8 +31,8 @@ internal static class UnitWords
         (Measure.Mass, 1, "g", "gr gm gms gram grams gramme grammes"),
         (Measure.Mass, 1000, "kg", "kgs kilo kilos kilogram kilograms"),
         (Measure.Mass, 0.001, "mg", "milligram milligrams"),
-        (Measure.Mass, 453.59237, "lb", "lbs pound pounds"),
-        (Measure.Ounce, 28.349523125, "oz", "ounce ounces"),
+        (Measure.Mass, Mass.FromPounds(1).Grams, "lb", "lbs pound pounds"),
+        (Measure.Ounce, Mass.FromOunces(1).Grams, "oz", "ounce ounces"),
         (Measure.Cup, 1, "cup", ""),
         (Measure.Temperature, 1, "c", "celsius centigrade"),
         (Measure.Temperature, 1, "f", "fahrenheit"),

@@ -6,9 +6,6 @@ namespace StudioBot.Chat.Reading.Values;
 /// <summary>Amounts of a material as they stand in a line.</summary>
 internal static class AmountWords
 {
-    private const double ImperialFluidOunce = 28.4130625;
-    private const double UsFluidOunce = 29.5735295625;
-
     // Above these nothing stands on a studio's shelf.
     private const double MostMillilitres = 200_000;
     private const double MostGrams = 500_000;
@@ -117,9 +114,10 @@ internal static class AmountWords
         {
             Measure.Volume => new Amount.ByVolume(Volume.FromMillilitres(atom.Value)),
             Measure.Mass => new Amount.ByMass(Mass.FromGrams(atom.Value)),
-            Measure.Ounce when isLiquid && draft.Context.Who.Units != UnitSystem.Metric =>
-                new Amount.ByVolume(Volume.FromMillilitres(
-                    atom.Typed * (draft.Context.Who.Units == UnitSystem.Us ? UsFluidOunce : ImperialFluidOunce))),
+            Measure.Ounce when isLiquid && draft.Context.Who.Units == UnitSystem.Us =>
+                new Amount.ByVolume(Volume.FromUsFluidOunces(atom.Typed)),
+            Measure.Ounce when isLiquid && draft.Context.Who.Units == UnitSystem.Imperial =>
+                new Amount.ByVolume(Volume.FromImperialFluidOunces(atom.Typed)),
             Measure.Ounce => new Amount.ByMass(Mass.FromGrams(atom.Value)),
             _ => null,
         };
