@@ -1,3 +1,4 @@
+using StudioBot.Craft.Practice;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
@@ -14,7 +15,7 @@ namespace StudioBot.Host.Telegram;
 internal sealed class Serving(
     StudioSettings settings,
     StudioFile file,
-    InventedStudio invented,
+    TradePractice practice,
     BotClients clients,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
@@ -42,7 +43,7 @@ internal sealed class Serving(
 
         log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
         var catalogue = Catalogue.Find();
-        var answering = new Answering(new Conversation(catalogue), invented, me.Username ?? "");
+        var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(stoppingToken);
         var others = Others(me.Id, answering, arrival, catalogue, stop.Token);
         try
@@ -71,8 +72,8 @@ internal sealed class Serving(
         long ourId, Answering answering, Arrival arrival, Catalogue catalogue, CancellationToken stop)
     {
         var wire = new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>());
-        var inbox = new InboxLoop(
-            file, ourId, answering.To, wire, inboxBell, outboxBell, time, loggers.CreateLogger<InboxLoop>());
+        var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
+        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, time);
         var sender = new Sender(
             file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var watch = new SilenceWatch(pulse, time, loggers.CreateLogger<SilenceWatch>());

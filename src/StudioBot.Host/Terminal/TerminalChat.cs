@@ -1,14 +1,17 @@
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Telegram;
 using StudioBot.Host.Turns;
 using StudioBot.Host.Verbs;
+using StudioBot.Records;
+using StudioBot.Records.Members;
 
 namespace StudioBot.Host.Terminal;
 
-/// <summary>The terminal as a chat: every line is a message of the invented studio's steward, in private.</summary>
+/// <summary>The terminal as a chat: every line is a message of the studio's steward, in private.</summary>
 internal sealed class TerminalChat(
-    Conversation conversation, InventedStudio invented, Streams streams, TimeProvider time, ILogger log)
+    StudioFile file, Answering answering, bool isSample, Streams streams, TimeProvider time, ILogger log)
 {
     private const string Prompt = "> ";
     private const char GoesOn = '\\';
@@ -18,19 +21,23 @@ internal sealed class TerminalChat(
     // Those under the last answer, in the order of their letters.
     private IReadOnlyList<Button> buttons = [];
 
-    /// <summary>Until the input ends.</summary>
+    private long messages;
+
+    /// <summary>Answers until the input ends.</summary>
     public void Run()
     {
         if (streams.IsInteractive)
         {
-            streams.Out.WriteLine("StudioBot, with an invented studio to try it on. Try  help , end with Ctrl+D.");
+            streams.Out.WriteLine(isSample
+                ? "StudioBot, with an invented studio to try it on; nothing is kept. Try  help , end with Ctrl+D."
+                : "StudioBot. What you record is kept. Try  help , end with Ctrl+D.");
         }
 
         while (ReadMessage() is { } words)
         {
             if (!string.IsNullOrWhiteSpace(words))
             {
-                Answer(Pressed(words) ?? words);
+                Answer(Pressed(words) ?? new Button("", words));
             }
         }
 
@@ -69,7 +76,7 @@ internal sealed class TerminalChat(
     }
 
     // A letter alone presses; a number alone is a piece.
-    private string? Pressed(string words)
+    private Button? Pressed(string words)
     {
         var said = words.Trim();
         var place = said.Length == 1 ? char.ToLowerInvariant(said[0]) - 'a' : -1;
@@ -79,12 +86,12 @@ internal sealed class TerminalChat(
         }
 
         page.WritePressed(buttons[place].Line);
-        return buttons[place].Line;
+        return buttons[place];
     }
 
-    private void Answer(string words)
+    private void Answer(Button said)
     {
-        var reply = AnswerTo(words);
+        var reply = AnswerTo(said);
         buttons = reply?.Buttons ?? [];
         if (reply is not null)
         {
@@ -92,15 +99,30 @@ internal sealed class TerminalChat(
         }
     }
 
-    private Reply? AnswerTo(string words)
+    private Reply? AnswerTo(Button said)
     {
-        var turn = new Turn(words, ChatKind.Private, invented.Steward, invented.Local(time.GetUtcNow()));
+        var now = time.GetUtcNow();
+        var message = new ChatMessage(
+            MemberRecords.Terminal, ChatKind.Private, ++messages, MemberRecords.Terminal, "", said.Line, now)
+        {
+            IsAgreed = said.Agrees,
+        };
         try
         {
-            return invented.Look(studio => conversation.Answer(turn, studio));
+            return file.Write(session =>
+            {
+                var outcome = answering.To(message, session);
+                if (outcome is not null)
+                {
+                    Posting.PutBeside(session, outcome, now);
+                }
+
+                return outcome?.Reply;
+            });
         }
         catch (Exception broken)
         {
+            answering.Forget();
             var mark = Apology.NewMark();
             log.LogError(broken, "Answering broke. Mark {Mark}.", mark);
             return Apology.With(mark);

@@ -1,3 +1,4 @@
+using StudioBot.Craft.Practice;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
@@ -52,8 +53,8 @@ internal sealed class ServeVerb : Verb
 
         using (file)
         {
-            return await Opening.Invented(
-                place, invented => Serve(found.Settings, place, file, invented, cancellation));
+            return await Opening.WithPractice(
+                place, practice => Serve(found.Settings, place, file, practice, cancellation));
         }
     }
 
@@ -61,9 +62,16 @@ internal sealed class ServeVerb : Verb
         StudioSettings settings,
         Workplace place,
         StudioFile file,
-        InventedStudio invented,
+        TradePractice practice,
         CancellationToken cancellation)
     {
+        Founding.Found(file, practice, place.Time.GetUtcNow());
+        if (Founding.ClaimCode(file, place.Time.GetUtcNow()) is { } code)
+        {
+            await place.Streams.Error.WriteLineAsync(
+                $"This studio has no steward yet. Within 15 minutes, send the bot in private:  join {code}");
+        }
+
         var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
             new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
         builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time));
@@ -71,7 +79,7 @@ internal sealed class ServeVerb : Verb
         builder.Services
             .AddSingleton(settings)
             .AddSingleton(file)
-            .AddSingleton(invented)
+            .AddSingleton(practice)
             .AddSingleton(place.Time)
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()

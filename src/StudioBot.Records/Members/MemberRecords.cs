@@ -9,6 +9,9 @@ namespace StudioBot.Records.Members;
 /// <summary>Who belongs to the studio, and by which accounts the chat service knows them.</summary>
 public sealed class MemberRecords
 {
+    /// <summary>The account of who sits where the program runs; the chat service has none of that number.</summary>
+    public const long Terminal = 0;
+
     internal static readonly StoredWords<Role> Roles = new((Role.Member, "member"), (Role.Steward, "steward"));
 
     private readonly SqliteConnection connection;
