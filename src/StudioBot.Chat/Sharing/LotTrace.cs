@@ -1,11 +1,12 @@
+using StudioBot.Records.Acts;
 using System.Text.RegularExpressions;
 using StudioBot.Chat.Asking;
 using StudioBot.Chat.Replies;
-using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Pieces;
 using StudioBot.Records.Recipes;
 using StudioBot.Records.Stock;
+using Booked = StudioBot.Records.Acts.Act;
 
 namespace StudioBot.Chat.Sharing;
 
@@ -19,7 +20,7 @@ internal sealed partial class LotTrace
     private readonly IReadOnlyList<PieceLine> _events;
     private readonly Dictionary<int, Piece> _pieces;
     private readonly IReadOnlyList<Batch> _batches;
-    private readonly Dictionary<long, Act> _acts;
+    private readonly Dictionary<long, Booked> _acts;
     private readonly Batch? _own;
 
     private LotTrace(Lot lot, Turn turn, Studio studio)
@@ -85,16 +86,16 @@ internal sealed partial class LotTrace
     private LotUse OfPiece(Piece piece, bool isSure, string what, DateTimeOffset at) => new(
         isSure, $"{what} {piece.Number}, {piece.Maker}", WallTime.Day(at, _turn, _studio), [piece.Maker]);
 
-    private List<Piece> Of<T>(Act act)
+    private List<Piece> Of<T>(Booked act)
         where T : PieceEvent =>
         [.. _events.Where(line => line.ActId == act.Id && line.What is T).Select(line => _pieces[line.Number]).Distinct()];
 
-    private IEnumerable<Coat> Coats(Act act) => _events.Where(line => line.ActId == act.Id)
+    private IEnumerable<Coat> Coats(Booked act) => _events.Where(line => line.ActId == act.Id)
         .Select(line => line.What)
         .OfType<PieceEvent.Coated>()
         .Select(coated => coated.Coat);
 
-    private string What(StockReason reason, Act act, List<Piece> pieces)
+    private string What(StockReason reason, Booked act, List<Piece> pieces)
     {
         var numbers = string.Join(' ', pieces.Select(piece => piece.Number));
         var batch = _batches.FirstOrDefault(one => one.ActId == act.Id);
@@ -115,7 +116,7 @@ internal sealed partial class LotTrace
         return who is null ? what : $"{what}, {who}";
     }
 
-    private static IReadOnlyList<string> Owners(StockReason reason, Act act, List<Piece> pieces) =>
+    private static IReadOnlyList<string> Owners(StockReason reason, Booked act, List<Piece> pieces) =>
         pieces.Count > 0 ? [.. pieces.Select(piece => piece.Maker)]
         : reason is StockReason.Counted or StockReason.Binned or StockReason.Returned || act.Whose is null ? []
         : [act.Whose.Name];
@@ -128,10 +129,10 @@ internal sealed partial class LotTrace
     }
 
     // The label stands in its words; what books open with was told, not taken.
-    private bool IsNamed(Act act) => act.Kind == ActRecords.Opening
+    private bool IsNamed(Booked act) => act.Kind == ActRecords.Opening
         || (_lot.Label is { } label && Words(act).Contains(label, StringComparer.OrdinalIgnoreCase));
 
-    private static bool NamesBatch(Act act, Batch batch)
+    private static bool NamesBatch(Booked act, Batch batch)
     {
         var words = Words(act);
         var number = $"{batch.Number}";
@@ -141,7 +142,7 @@ internal sealed partial class LotTrace
                 pair.First.Equals("batch", StringComparison.OrdinalIgnoreCase) && pair.Second == number);
     }
 
-    private static List<string> Words(Act act) => [.. Word().Matches(act.Words).Select(match => match.Value)];
+    private static List<string> Words(Booked act) => [.. Word().Matches(act.Words).Select(match => match.Value)];
 
     [GeneratedRegex(@"[\p{L}\d][\p{L}\d-]*")]
     private static partial Regex Word();
