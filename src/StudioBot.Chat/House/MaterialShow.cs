@@ -47,7 +47,7 @@ internal sealed class MaterialShow : Ask
         }
 
         return RowPages.Of(
-            $"{materials.Count} materials, and when each is low",
+            $"{(materials.Count == 1 ? "1 material" : $"{materials.Count} materials")}, and when each is low",
             [],
             [new RowGroup("", [.. materials.Select(material => new Figure(
                 material.Name, material.Low is { } low ? $"at {Show.Amount(low)}" : "never"))])],

@@ -44,7 +44,7 @@ internal sealed class TechniqueShow : Ask
             new("Laid, thin to thick", $"{Millimetres(technique.Laid.Low)} to {Show.Film(technique.Laid.High)}"),
             new("Runs off", $"{Show.Number(technique.RunOffLow * 100, 0)} to {Show.Share(technique.RunOffHigh)}"),
             .. technique.Layers.Select(layer => new Figure(
-                $"{Layer(layer.Kind)}, of the film", Show.Share(technique.Share(layer.Kind)))),
+                $"{Layer(layer.Kind)} share", Show.Share(technique.Share(layer.Kind)))),
         ];
         return RowPages.Of(
             $"{Sentences.Capital(technique.Name)}: {Show.Film(technique.Laid.Usual)} laid, {Show.Share(technique.RunOff)} runs off",

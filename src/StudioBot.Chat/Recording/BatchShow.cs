@@ -82,9 +82,12 @@ internal sealed class BatchShow : Ask
 
     private static string Said(List<Piece> pieces, List<Figure> went)
     {
-        var poured = pieces.Count == 0 ? "No piece on record was poured from it." : $"{Count(pieces.Count)} poured from it.";
+        var poured = pieces.Count switch
+        {
+            0 => "No piece on record was poured from it.",
+            1 => "1 piece.",
+            _ => $"{pieces.Count} pieces.",
+        };
         return went.Count > 0 ? poured : $"{poured} What it took was not booked with it.";
     }
-
-    private static string Count(int pieces) => pieces == 1 ? "1 piece" : $"{pieces} pieces";
 }

@@ -16,7 +16,7 @@ internal sealed partial class LotTrace
     private readonly Turn _turn;
     private readonly Studio _studio;
     private readonly List<StockLine> _drawn;
-    private readonly IReadOnlyList<PieceLine> _events;
+    private readonly List<PieceLine> _events;
     private readonly Dictionary<int, Piece> _pieces;
     private readonly IReadOnlyList<Batch> _batches;
     private readonly Dictionary<long, Act> _acts;
@@ -27,8 +27,8 @@ internal sealed partial class LotTrace
         (_lot, _turn, _studio) = (lot, turn, studio);
         _drawn = [.. studio.View.Stock.Holding(lotId: lot.Id)
             .Where(line => line.Reason is not (StockReason.Opening or StockReason.Bought or StockReason.Made))];
-        _events = studio.View.Pieces.Lines();
         _pieces = studio.View.Pieces.All().ToDictionary(piece => piece.Number);
+        _events = [.. studio.View.Pieces.Lines().Where(line => _pieces.ContainsKey(line.Number))];
         _batches = studio.View.Batches.All();
         _own = _batches.FirstOrDefault(batch => batch.LotId == lot.Id);
         _acts = studio.View.Acts
