@@ -52,8 +52,8 @@ internal sealed class BatchShow : Ask
 
     private static string Made(Batch batch, Lot? lot, Turn turn, Studio studio)
     {
-        var time = WallTime.Of(batch.MadeAt, studio).ToString("H:mm", System.Globalization.CultureInfo.InvariantCulture);
-        var made = $"{Show.Volume(batch.Made)} made {WallTime.Day(batch.MadeAt, turn, studio)} {time} by {batch.Maker}";
+        var at = $"{WallTime.Day(batch.MadeAt, turn, studio)} {WallTime.Clock(batch.MadeAt, studio)}";
+        var made = $"{Show.Volume(batch.Made)} made {at} by {batch.Maker}";
         return lot switch
         {
             null => $"{made}; what is left of it is not on record.",

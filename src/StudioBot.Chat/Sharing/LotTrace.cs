@@ -70,7 +70,9 @@ internal sealed partial class LotTrace
         .Select(pour => OfPiece(_pieces[pour.Number], NamesBatch(_acts[pour.ActId], _own), "piece", pour.At));
 
     private IEnumerable<LotUse> PiecesOfBatches() =>
-        from same in _drawn.Where(line => line is { Reason: StockReason.Mixed, Fills: false }).GroupBy(line => line.ActId)
+        from same in _drawn
+            .Where(line => line is { Reason: StockReason.Mixed, Fills: false })
+            .GroupBy(line => line.ActId)
         from batch in _batches.Where(one => one.ActId == same.Key)
         from pour in PouredFrom(batch)
         select OfPiece(
@@ -87,7 +89,10 @@ internal sealed partial class LotTrace
 
     private List<Piece> Of<T>(Act act)
         where T : PieceEvent =>
-        [.. _events.Where(line => line.ActId == act.Id && line.What is T).Select(line => _pieces[line.Number]).Distinct()];
+        [.. _events
+            .Where(line => line.ActId == act.Id && line.What is T)
+            .Select(line => _pieces[line.Number])
+            .Distinct()];
 
     private IEnumerable<Coat> Coats(Act act) => _events.Where(line => line.ActId == act.Id)
         .Select(line => line.What)

@@ -59,10 +59,17 @@ public sealed class StockCommandTests
         var said = Phone.Says("stock white");
 
         Assert.StartsWith("White: 820 ml (low at 300 ml)", said, StringComparison.Ordinal);
-        Assert.Matches("W-1, 14 Sep +40 ml of 1000 ml", said);
-        Assert.Matches("W-2, 9 Nov +780 ml of 1000 ml", said);
+        Assert.Matches("W-1, 14 Sep +40 of 1000 ml", said);
+        Assert.Matches("W-2, 9 Nov +780 of 1000 ml", said);
         Assert.Contains("The books opened today with 820 ml; not counted since. (Invented studio.)", said, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_lot_without_a_label_keeps_its_day_on_the_row() =>
+        Assert.Matches("no label, 12 Oct +640 of 1000 ml", Phone.Says("stock isopropyl"));
+
+    [Fact]
+    public void Counted_things_have_no_unit() => Assert.Matches("no label, 26 Oct +26 of 40", Phone.Says("stock tile 10cm"));
 
     [Fact]
     public void A_level_comes_from_the_last_count_and_what_came_and_went_since()
@@ -173,7 +180,7 @@ public sealed class StockCommandTests
     [Fact]
     public void Many_lots_and_long_names_go_on_behind_a_button()
     {
-        var white = _studio.Liquid("a white with a name as long as a studio may give to it, 60");
+        var white = _studio.Liquid("pearl of the longest night in deepest winter");
         for (var day = 1; day <= 20; day++)
         {
             _studio.Bought(white, 1000, day, $"A-LONG-LABEL-OF-{day}");
