@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
 using StudioBot.Records;
@@ -97,6 +98,7 @@ public sealed class Conversation(Catalogue catalogue)
         }
 
         asides.AddRange(writing.Asides);
+        PingPlans.Renew(session, new PingTurn(studio, turn.Now), writing.Touched, writing.HasAct ? writing.Act : null);
         if (!writing.HasAct)
         {
             return reply;
