@@ -30,21 +30,12 @@ internal sealed class RoomCommand : Act
         var words = said.Of(Air);
         var (temperature, humidity) = (words.Air!.Value, words.Humidity!.Value);
         rooms.Read(room, temperature, humidity, writing.HappenedAt, writing.Act);
-        writing.Touch(InRoom(room.Name, writing));
+        writing.Touch(PiecePlace.In(room.Name, writing.Session));
         var air = new RoomAir(temperature, humidity);
         return new Reply(
             new Block.Headline(
                 $"{Capital(room.Name)}: {Show.Degrees(temperature)}, {Show.Number(humidity.Percent, 0)} %."),
             new Block.Line($"Dries {Show.Number(DryingSpeed.Rate(air.Deficit), 2)} times as fast as 23 °C, 50 %."));
-    }
-
-    private static IEnumerable<int> InRoom(string room, Writing writing)
-    {
-        var first = writing.Session.Rooms.All()[0].Name;
-        var shelves = writing.Session.Rooms.Shelves().Where(shelf => shelf.Room == room).Select(shelf => shelf.Label).ToHashSet();
-        return writing.Session.Pieces.All()
-            .Where(piece => piece.Shelf is { } shelf ? shelves.Contains(shelf) : room == first)
-            .Select(piece => piece.Number);
     }
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];

@@ -33,7 +33,7 @@ internal sealed class Stage : IDisposable
     {
         answering = new Answering(new Conversation(Catalogue.Find()), practice, isSample, "studio_bot");
         clerk = new Clerk(file, TalkUpdates.Us, answering, NullLogger<Clerk>.Instance, BeforeCommit);
-        reminders = new DueReminders(file, answering, BeforeCommit);
+        reminders = new DueReminders(file, practice, isSample, BeforeCommit);
     }
 
     /// <summary>The moment on the stage.</summary>

@@ -14,8 +14,9 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson)
     private StudioZone? wall;
 
     /// <summary>Somebody or the clock did something.</summary>
-    public void Event(DateTimeOffset now, TalkLine line)
+    public void Event(DateTimeOffset now, TalkLine line, StudioZone zone)
     {
+        wall = zone;
         if (!asJson && line is (TalkLine.Says or TalkLine.Presses or TalkLine.Stop or TalkLine.Start))
         {
             to.WriteLine();

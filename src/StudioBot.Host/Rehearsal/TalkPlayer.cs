@@ -82,11 +82,11 @@ internal sealed partial class TalkPlayer : IDisposable
 
                 break;
             case TalkLine.Stop:
-                page.Event(OnStage().Now, line);
+                page.Event(OnStage().Now, line, zone!);
                 OnStage().Stop();
                 break;
             case TalkLine.Start:
-                page.Event(OnStage().Now, line);
+                page.Event(OnStage().Now, line, zone!);
                 OnStage().Start();
                 break;
             case TalkLine.Crash crash:
@@ -139,7 +139,7 @@ internal sealed partial class TalkPlayer : IDisposable
     private void Anew(TalkLine line)
     {
         heard.Clear();
-        page.Event(OnStage().Now, line);
+        page.Event(OnStage().Now, line, zone!);
     }
 
     private void Fail(TalkLine line, string why)
