@@ -13,6 +13,7 @@ internal sealed class MaterialNew : Act
     private static readonly NewNameSlot Name = new("material", "a name", "new pearl white")
     {
         Lead = "new",
+        Until = "as",
         IsRequired = true,
     };
 

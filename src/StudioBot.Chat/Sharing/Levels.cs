@@ -19,9 +19,9 @@ internal sealed class Levels
     /// <summary>800 ml, 38 g, 80.</summary>
     public string Say(Material material) => Show.Amount(Of(material));
 
-    /// <summary>That it is below the level at which it counts as low; none where it is not.</summary>
+    /// <summary>That it is at the level at which it counts as low, or under it; none where it is not.</summary>
     public string? Low(Material material) =>
-        material.Low is { } low && Need.UnitsOf(Of(material)) < Need.UnitsOf(low)
+        material.Low is { } low && Need.UnitsOf(Of(material)) <= Need.UnitsOf(low)
             ? $"{Sentences.Capital(material.Name)} is low: its mark is {Show.Amount(low)}."
             : null;
 }
