@@ -39,7 +39,9 @@ internal static class CoatHours
     private static string Between(RecoatWindow window, Turn turn)
     {
         var opens = window.OpensBy < window.ClosesFrom ? window.OpensBy : window.OpensFrom;
-        return $"Next coat from {Show.Moment(Later(opens), turn)} to {Show.Moment(Earlier(window.ClosesFrom), turn)}.";
+        var (from, to) = (Later(opens), Earlier(window.ClosesFrom));
+        var end = turn.Zone.DateOf(from) == turn.Zone.DateOf(to) ? Show.Clock(to, turn) : Show.Moment(to, turn);
+        return $"Next coat from {Show.Moment(from, turn)} to {end}.";
     }
 
     private static DateTimeOffset Earlier(DateTimeOffset moment) => moment.AddTicks(-(moment.UtcTicks % Step.Ticks));

@@ -29,8 +29,8 @@ internal sealed record CoatReckoning(
     bool HasFailed,
     bool IsSanded)
 {
-    // A reading older than this says nothing of the air a coat was laid in; weeks of it need not be read.
-    private static readonly TimeSpan OldestAir = TimeSpan.FromDays(60);
+    /// <summary>A reading older than this says nothing of the air a coat was laid in.</summary>
+    public static readonly TimeSpan OldestAir = TimeSpan.FromDays(60);
 
     /// <summary>When the next coat still bonds.</summary>
     public Finding<RecoatWindow> Window => RecoatWindow.Of(Times(System), LaidAt, Film);

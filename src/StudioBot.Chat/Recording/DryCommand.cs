@@ -23,7 +23,7 @@ internal sealed class DryCommand : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        if (TalkedOf.Against(pieces, "only a drying piece gets dry", Stage.Drying) is { } trouble)
+        if (TalkedOf.Against(pieces, "only a drying piece gets dry", Stage.Ready, Stage.Drying) is { } trouble)
         {
             return trouble;
         }

@@ -34,7 +34,7 @@ internal sealed class NotYetCommand : Act
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
         if (TalkedOf.Against(
-                pieces, "only what has no coat can be not dry yet", Stage.Drying, Stage.Ready) is { } trouble)
+                pieces, "only what has no coat can be not dry yet", null, Stage.Drying, Stage.Ready) is { } trouble)
         {
             return trouble;
         }

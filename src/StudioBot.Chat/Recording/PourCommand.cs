@@ -6,9 +6,11 @@ using StudioBot.Chat.Replies;
 using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Surfaces;
+using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Pieces;
 using StudioBot.Records.Recipes;
+using Measure = StudioBot.Chat.Reading.Measure;
 
 namespace StudioBot.Chat.Recording;
 
@@ -29,11 +31,28 @@ internal sealed class PourCommand : Act
     private static readonly ColoursSlot Colours = new();
     private static readonly ReservedSlot Number = new();
     private static readonly AirSlot Air = new();
+    private static readonly AmountSlot Left = new("what was left", "left 40")
+    {
+        Lead = "left",
+        Bare = Measure.Volume,
+        Only = Measure.Volume,
+        Key = "left",
+        MayBeNothing = true,
+    };
+    private static readonly AmountSlot Caught = new("what was caught", "caught 55")
+    {
+        Lead = "caught",
+        Bare = Measure.Volume,
+        Only = Measure.Volume,
+        Key = "caught",
+        MayBeNothing = true,
+    };
+    private static readonly AmountSlot Mixed = new("what was mixed", "318 ml") { Only = Measure.Volume };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "pour", Room.Recording, "A pour, and the piece that comes of it.",
-        [Size, Way, Batch, Recipe, Parts, Colours, Number, Air, RecordSlots.Day, RecordSlots.For],
+        [Size, Way, Batch, Recipe, Left, Caught, Parts, Colours, Number, Mixed, Air, RecordSlots.Day, RecordSlots.For],
         ["pour 30cm panel bloom 6 colours batch 12", "pour 25cm tile swipe white, lamp black"])
     {
         Also = ["poured"],
@@ -58,6 +77,12 @@ internal sealed class PourCommand : Act
     {
         var reserved = said.Has(Number) ? writing.Session.Pieces.FindReserved(said.Of(Number)) : null;
         var surfaces = said.Has(Size) ? said.Of(Size) : new SurfaceSet(reserved!.Surface, depth: reserved.Depth);
+        var measured = Measured(said);
+        if (measured.Wrong is { } wrong)
+        {
+            return TalkedOf.Trouble($"{wrong}. Nothing recorded.", Sheet.Examples[0]);
+        }
+
         var parts = said.Or(Parts, []);
         var colours = Said(said, parts);
         var pours = writing.Practice.Pours;
@@ -69,7 +94,7 @@ internal sealed class PourCommand : Act
         var amounts = PourAmounts.For(
             technique, surfaces, colours?.Count ?? pours.UsualColours.Value, pours.SideFilm.Value);
         var stock = PourStock.Take(amounts, colours, parts, recipe, batch, writing);
-        var numbers = Poured(surfaces, stock, writing, new NewPiece(
+        var numbers = Poured(surfaces, stock, measured, writing, new NewPiece(
             surfaces.Groups[0].Surface, technique.Name, writing.Whose, writing.HappenedAt)
         {
             Number = reserved?.Number,
@@ -79,7 +104,7 @@ internal sealed class PourCommand : Act
             Batch = batch?.Number,
         });
         writing.Touch(numbers);
-        return Answer(said, numbers, surfaces, amounts, stock, writing);
+        return Answer(said, numbers, surfaces, amounts, stock, measured, writing);
     }
 
     // A colour with an amount is a colour too; a bare count says only how many.
@@ -92,7 +117,15 @@ internal sealed class PourCommand : Act
         return count == 0 ? null : new Colours(count, all);
     }
 
-    private static List<int> Poured(SurfaceSet surfaces, PourStock stock, Writing writing, NewPiece likeThis)
+    private static PourVolumes Measured(Phrase said) =>
+        new(Volume(said, Mixed), Volume(said, Left), Volume(said, Caught));
+
+    private static Volume? Volume(Phrase said, AmountSlot slot) =>
+        said.Has(slot) && said.Of(slot) is Amount.ByVolume volume ? volume.Volume : null;
+
+    // What was measured over several pieces is shared by the area of their faces, as what they took is.
+    private static List<int> Poured(
+        SurfaceSet surfaces, PourStock stock, PourVolumes measured, Writing writing, NewPiece likeThis)
     {
         var materials = writing.Session.Materials.All();
         List<int> numbers = [];
@@ -106,12 +139,30 @@ internal sealed class PourCommand : Act
                 .ToList();
             for (var i = 0; i < group.Count; i++)
             {
-                numbers.Add(writing.Session.Pieces.Pour(
-                    likeThis with { Surface = group.Surface, Parts = parts }, writing.Act));
+                var number = writing.Session.Pieces.Pour(
+                    likeThis with { Surface = group.Surface, Parts = parts, Poured = measured.Mixed * share },
+                    writing.Act);
+                numbers.Add(number);
+                Stayed(number, measured, share, writing);
             }
         }
 
         return numbers;
+    }
+
+    private static void Stayed(int number, PourVolumes measured, double share, Writing writing)
+    {
+        if (measured.Left is { } left)
+        {
+            writing.Session.Pieces.Book(
+                number, new PieceEvent.Left(PourVolumes.Bookable(left * share)), writing.Act);
+        }
+
+        if (measured.Caught is { } caught)
+        {
+            writing.Session.Pieces.Book(
+                number, new PieceEvent.Caught(PourVolumes.Bookable(caught * share)), writing.Act);
+        }
     }
 
     private static Reply Answer(
@@ -120,6 +171,7 @@ internal sealed class PourCommand : Act
         SurfaceSet surfaces,
         PourAmounts amounts,
         PourStock stock,
+        PourVolumes measured,
         Writing writing)
     {
         List<Block> blocks =
@@ -129,9 +181,15 @@ internal sealed class PourCommand : Act
                 : $"Pieces {numbers[0]} to {numbers[^1]}: write them under."),
             new Block.Line(What(said, surfaces, amounts) + Place(numbers[0], writing)),
         ];
+        if (measured != PourVolumes.Unknown)
+        {
+            blocks.Add(new Block.Line(measured.Words + "."));
+        }
+
         if (stock.Taken.Count > 0)
         {
-            blocks.Add(FitRows.Of(Rows(stock.Taken)));
+            var isFull = said.Has(Air) || measured != PourVolumes.Unknown;
+            blocks.Add(FitRows.Of(Rows(stock.Taken, isFull ? MostRows - 1 : MostRows)));
         }
 
         if (stock.Lots.Count > 0)
@@ -178,9 +236,9 @@ internal sealed class PourCommand : Act
     private static string Place(int number, Writing writing) =>
         $"; drying, {PiecePlace.Words(writing.Session.Pieces.Find(number)!, writing.Session)}.";
 
-    private static List<Figure> Rows(IReadOnlyList<(Need Need, Amount Left)> taken)
+    private static List<Figure> Rows(IReadOnlyList<(Need Need, Amount Left)> taken, int most)
     {
-        var shown = taken.Count > MostRows ? MostRows - 1 : taken.Count;
+        var shown = taken.Count > most ? most - 1 : taken.Count;
         List<Figure> rows = [.. taken.Take(shown).Select(row => new Figure(
             row.Need.Material.Name, $"{Show.Amount(row.Need.Amount)}, {Show.Amount(row.Left)} left"))];
         if (taken.Count > shown)

@@ -11,6 +11,9 @@ namespace StudioBot.Chat.Recording;
 /// <param name="Caught">None while nobody said.</param>
 internal sealed record PourVolumes(Volume? Mixed, Volume? Left, Volume? Caught)
 {
+    /// <summary>Nobody measured.</summary>
+    public static readonly PourVolumes Unknown = new(null, null, null);
+
     /// <summary>A book holds no line of nothing; what nobody could measure stands for it.</summary>
     private static readonly Volume Trace = Volume.FromMillilitres(0.001);
 
@@ -20,7 +23,7 @@ internal sealed record PourVolumes(Volume? Mixed, Volume? Left, Volume? Caught)
     /// <summary>What is on record of a piece.</summary>
     public static PourVolumes Of(IEnumerable<PieceLine> lines)
     {
-        var volumes = new PourVolumes(null, null, null);
+        var volumes = Unknown;
         foreach (var line in lines)
         {
             volumes = line.What switch

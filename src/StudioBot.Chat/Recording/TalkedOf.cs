@@ -35,14 +35,17 @@ internal static class TalkedOf
     /// <summary>The trouble that names what holds; none where every piece is in one of these stages.</summary>
     /// <param name="pieces">At least one.</param>
     /// <param name="deed">What was to be done: can't be coated.</param>
+    /// <param name="already">The stage in which it is done already.</param>
     /// <param name="lets">The stages that let it be done.</param>
-    public static Reply? Against(IReadOnlyList<Piece> pieces, string deed, params ReadOnlySpan<Stage> lets)
+    public static Reply? Against(
+        IReadOnlyList<Piece> pieces, string deed, Stage? already, params ReadOnlySpan<Stage> lets)
     {
         foreach (var piece in pieces)
         {
             if (!lets.Contains(piece.Stage))
             {
-                return Trouble($"{piece.Number} {Holds(piece.Stage)}: {deed}. Nothing recorded.", Next(piece));
+                var why = piece.Stage == already ? " already" : $": {deed}";
+                return Trouble($"{piece.Number} {Holds(piece.Stage)}{why}. Nothing recorded.", Next(piece));
             }
         }
 

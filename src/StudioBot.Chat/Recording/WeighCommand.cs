@@ -39,7 +39,7 @@ internal sealed class WeighCommand : Act
         var (weighings, isBare) = (said.Of(Weighings), said.Has(Bare));
         var pieces = TalkedOf.Pieces([.. weighings.Select(weighing => weighing.Piece)], writing);
         if (TalkedOf.Against(
-                pieces, "it isn't here to be weighed",
+                pieces, "it isn't here to be weighed", null,
                 Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept) is { } gone)
         {
             return gone;

@@ -77,8 +77,12 @@ internal static class Show
         var day = at.Date == today ? "today"
             : Math.Abs((at.Date - today).Days) < 7 ? at.ToString("ddd", CultureInfo.InvariantCulture)
             : Date(DateOnly.FromDateTime(at), turn);
-        return $"{day} {at.ToString("HH:mm", CultureInfo.InvariantCulture)}";
+        return $"{day} {Clock(moment, turn)}";
     }
+
+    /// <summary>14:10, on the studio's wall.</summary>
+    public static string Clock(DateTimeOffset moment, Turn turn) =>
+        turn.Zone.LocalOf(moment).ToString("HH:mm", CultureInfo.InvariantCulture);
 
     /// <summary>28 Nov, 28 Jun 2027 in another year than this one.</summary>
     public static string Date(DateOnly day, Turn turn) =>

@@ -18,7 +18,7 @@ public sealed class DryCommandTests
 
     [Theory]
     [InlineData("dry 10", "10 is coated and cures: only a drying piece gets dry. Nothing recorded.")]
-    [InlineData("dry 14", "14 is ready to coat: only a drying piece gets dry. Nothing recorded.")]
+    [InlineData("dry 14", "14 is ready to coat already. Nothing recorded.")]
     [InlineData("dry 17 1", "1 is sold: only a drying piece gets dry. Nothing recorded.")]
     public void What_does_not_dry_is_named_and_nothing_is_recorded(string words, string trouble)
     {

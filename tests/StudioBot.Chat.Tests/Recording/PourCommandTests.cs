@@ -98,6 +98,18 @@ public sealed class PourCommandTests : IDisposable
     }
 
     [Fact]
+    public void What_was_mixed_left_and_caught_may_be_told_with_the_pour()
+    {
+        _studio.Say("number 30cm panel");
+        var reply = _studio.Say("pour 22 318 ml left 40 caught 55").Reply;
+
+        Assert.Contains("318 ml mixed, 40 ml left in the cups, 55 ml caught.", reply.PlainText, StringComparison.Ordinal);
+        Assert.Equal(
+            [new PieceEvent.Poured(Stage.Drying, Volume.FromMillilitres(318)), new PieceEvent.Left(Volume.FromMillilitres(40))],
+            _studio.Look(view => view.Pieces.Lines(22)).Select(line => line.What).Take(2));
+    }
+
+    [Fact]
     public void It_may_be_told_later_and_for_another()
     {
         var outcome = _studio.Say("pour 25cm tile swipe white for Pia yesterday");
@@ -124,6 +136,7 @@ public sealed class PourCommandTests : IDisposable
     [Theory]
     [InlineData("pour 30cm panel bloom white, lamp black, gold mica batch 12 21C 55%")]
     [InlineData("pour 2 tiles 10cm + 1 panel 40cm bloom ocean")]
+    [InlineData("pour 30cm panel bloom white, lamp black, gold mica, ochre batch 12 21C 55% 318 ml left 40 caught 55")]
     [InlineData("pour 1.2m panel bloom white, magenta, ochre, lamp black, gold mica, blue mica")]
     public void Its_reply_fits_a_phone(string words) => Fits(_studio.Say(words).Reply);
 
