@@ -28,6 +28,9 @@ internal sealed class LeftCommand : Act
     };
 
     /// <inheritdoc/>
+    internal override bool ShowsReadyDays => true;
+
+    /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var piece = TalkedOf.Pieces(said.Of(Piece), writing)[0];

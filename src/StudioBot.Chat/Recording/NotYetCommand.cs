@@ -27,6 +27,9 @@ internal sealed class NotYetCommand : Act
     };
 
     /// <inheritdoc/>
+    internal override bool ShowsReadyDays => true;
+
+    /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);

@@ -1,16 +1,21 @@
+using StudioBot.Chat.Drying;
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
 
 namespace StudioBot.Chat.Recording;
 
 /// <summary><c>piece 17</c>: the record of a piece.</summary>
-internal sealed class PieceCommand() : Unopened(records: false)
+internal sealed class PieceCommand : Ask
 {
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
+    private static readonly ChoiceSlot Detail = new("", "a detail", ["timeline"]);
+    private static readonly PageSlot Page = new();
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "piece", Room.Recording, "The record of a piece.",
-        [Piece],
+        [Piece, Detail, Page],
         ["piece 17", "17 dry?"])
     {
         Also = ["card"],
@@ -19,4 +24,26 @@ internal sealed class PieceCommand() : Unopened(records: false)
             new("is/can/should/how/when/did/has/was {number} dry/coat/ready/done/finished/cured/old/yet"),
         ],
     };
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio)
+    {
+        var piece = studio.View.Pieces.Find(said.Of(Piece)[0])
+            ?? throw new InvalidOperationException("The reader lets only numbers of pieces pass.");
+        var moment = StudioMoment.Of(turn, studio);
+        var reckoning = new PieceReckoning(studio.View, studio.Practice, moment.Now);
+        if (!said.Has(Detail) && !said.Has(Page))
+        {
+            return new PieceCard(new PieceStanding(piece, reckoning, moment, studio), reckoning, moment, studio).Show();
+        }
+
+        var lines = PieceTimeline.Of(piece, reckoning.Lines(piece.Number), moment);
+        var paging = Paging<string>.Of(PieceTimeline.Pages(lines), said.Or(Page, 1));
+        return new Reply(
+            [
+                new Block.Headline($"{piece.Number}, what happened{paging.Words}"),
+                .. paging.Shown.Select(line => new Block.Line(line)),
+            ],
+            [.. paging.Buttons(said, Page), new Button("Its record", $"piece {piece.Number}")]);
+    }
 }

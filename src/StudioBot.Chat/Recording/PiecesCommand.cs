@@ -1,17 +1,27 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Drying;
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Drying;
+using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Recording;
 
 /// <summary><c>pieces drying</c>: pieces by stage or maker.</summary>
-internal sealed class PiecesCommand() : Unopened(records: false)
+internal sealed class PiecesCommand : Ask
 {
-    private static readonly ChoiceSlot Stage = new("stage", "a stage", Stages);
+    private const int OnAPage = 8;
+    private const int PieceButtons = 3;
+
+    private static readonly ChoiceSlot InStage = new("stage", "a stage", Stages);
     private static readonly PersonSlot Maker = new("member") { MayBeMe = true };
+    private static readonly PageSlot Page = new();
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "pieces", Room.Recording, "Pieces by stage or maker.",
-        [Stage, Maker],
+        [InStage, Maker, Page],
         ["pieces drying", "ready", "my pieces"])
     {
         AlsoSaying = ["ready", "mine", "drying", "cured"],
@@ -36,4 +46,88 @@ internal sealed class PiecesCommand() : Unopened(records: false)
         ["sold"] = "sold",
         ["binned"] = "bin",
     };
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio)
+    {
+        var moment = StudioMoment.Of(turn, studio);
+        var reckoning = new PieceReckoning(studio.View, studio.Practice, moment.Now);
+        var maker = said.Has(Maker) ? said.Of(Maker) == "me" ? turn.Who.Name : said.Of(Maker) : null;
+        var stage = said.Or(InStage, "");
+        List<PieceStanding> all = [.. reckoning.Pieces
+            .Where(piece => maker is null || piece.Maker == maker)
+            .Select(piece => new PieceStanding(piece, reckoning, moment, studio))];
+        if (stage.Length == 0)
+        {
+            return maker is null
+                ? Counted(all, studio)
+                : Listed(ByStage(all), $"{maker}: {Count(all.Count)}", said, studio);
+        }
+
+        List<PieceStanding> there = [.. ByStage(all.Where(one => StageWords.Of(one.Piece.Stage) == stage))];
+        var whose = maker is null ? "" : $"{maker}: ";
+        if (stage != StageWords.Of(Stage.Ready))
+        {
+            return Listed(there, $"{whose}{there.Count} {StageWords.Counted(Of(stage))}", said, studio);
+        }
+
+        List<PieceStanding> likely = [.. ByStage(all.Where(IsWorthAHand))];
+        var check = likely.Count > 0 ? $", {likely.Count} to check by hand" : "";
+        return Listed([.. there, .. likely], $"{whose}{there.Count} ready{check}", said, studio);
+    }
+
+    private static Stage Of(string stage) => Enum.GetValues<Stage>().First(one => StageWords.Of(one) == stage);
+
+    private static bool IsWorthAHand(PieceStanding one) =>
+        one.Look?.Outlook is ReadyOutlook.Expected({ Advice: not ReadyAdvice.Wait });
+
+    private static IReadOnlyList<PieceStanding> ByStage(IEnumerable<PieceStanding> pieces) =>
+        [.. pieces.OrderBy(one => one.Piece.Stage).ThenBy(one => one.Order).ThenBy(one => one.Piece.Number)];
+
+    // How many are how far, where nobody said which.
+    private static Reply Counted(List<PieceStanding> all, Studio studio)
+    {
+        List<(Stage Stage, int Count)> counts = [.. Enum.GetValues<Stage>()
+            .Select(stage => (stage, all.Count(one => one.Piece.Stage == stage)))
+            .Where(pair => pair.Item2 > 0)];
+        List<Block> blocks = [new Block.Headline(Count(all.Count))];
+        if (counts.Count > 0)
+        {
+            blocks.Add(new Block.Figures(
+                [.. counts.Select(pair => new Figure(StageWords.Counted(pair.Stage), Show.Number(pair.Count, 0)))]));
+            blocks.Add(new Block.Line($"Say which: pieces drying, ready, my pieces.{Sentences.Invented(studio)}"));
+        }
+
+        return new Reply(blocks, [.. counts.Take(5).Select(pair =>
+            new Button(Sentences.Capital(StageWords.Counted(pair.Stage)), $"pieces {StageWords.Asked(pair.Stage)}"))]);
+    }
+
+    private static Reply Listed(IReadOnlyList<PieceStanding> pieces, string headline, Phrase said, Studio studio)
+    {
+        var page = Paging<PieceStanding>.Of(pieces, OnAPage, said.Or(Page, 1));
+        List<Block> blocks = [new Block.Headline(headline + page.Words)];
+        if (page.Shown.Count > 0)
+        {
+            blocks.Add(FitRows.Of([.. page.Shown.Select(one => new Figure(one.Name, one.InList))]));
+        }
+
+        var days = page.Shown.Any(one => one.Look is not null) ? "Days to be dry, 8 times in 10 between these." : "";
+        if ((days + Sentences.Invented(studio)).TrimStart() is { Length: > 0 } line)
+        {
+            blocks.Add(new Block.Line(line));
+        }
+
+        List<Button> buttons = [.. page.Buttons(said, Page)];
+        if (page.Shown.Where(one => one.Piece.Stage == Stage.Ready).ToList() is { Count: > 0 } ready)
+        {
+            buttons.Add(new Button(
+                "Resin for the dry", $"resin pieces {string.Join(' ', ready.Select(one => one.Piece.Number))} 2mm"));
+        }
+
+        buttons.AddRange(page.Shown.Take(PieceButtons).Select(one =>
+            new Button($"Piece {one.Piece.Number}", $"piece {one.Piece.Number}")));
+        return new Reply(blocks, buttons);
+    }
+
+    private static string Count(int count) => count == 1 ? "1 piece" : $"{count} pieces";
 }

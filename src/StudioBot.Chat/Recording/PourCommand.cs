@@ -70,6 +70,9 @@ internal sealed class PourCommand : Act
     };
 
     /// <inheritdoc/>
+    internal override bool ShowsReadyDays => true;
+
+    /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var reserved = said.Has(Number) ? writing.Session.Pieces.FindReserved(said.Of(Number)) : null;

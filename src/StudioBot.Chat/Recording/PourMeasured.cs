@@ -44,6 +44,9 @@ internal sealed class PourMeasured : Act
     };
 
     /// <inheritdoc/>
+    internal override bool ShowsReadyDays => true;
+
+    /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var piece = TalkedOf.Pieces(said.Of(Piece), writing)[0];

@@ -1,13 +1,19 @@
+using StudioBot.Chat.Drying;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Air;
+using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Recording;
 
 /// <summary><c>room 20C 58%</c>: the air of a room.</summary>
 internal sealed class RoomCommand : Act
 {
+    private const int MostTold = 4;
+
+    private static readonly TimeSpan Told = TimeSpan.FromDays(2);
+
     private static readonly AirSlot Air = new() { TakesBare = true, NeedsBoth = true, IsRequired = true };
     private static readonly NameSlot Which = new(NameKind.Room, "room", "a room", "cupboard") { IsStrict = false };
 

@@ -31,6 +31,9 @@ internal sealed class WeighCommand : Act
     internal override IEnumerable<Meaning> AlsoUnderstood(Phrase said) => said.Has(Bare) ? [new("bare", "yes")] : [];
 
     /// <inheritdoc/>
+    internal override bool ShowsReadyDays => true;
+
+    /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var (weighings, isBare) = (said.Of(Weighings), said.Has(Bare));

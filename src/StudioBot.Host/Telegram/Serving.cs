@@ -5,7 +5,6 @@ using StudioBot.Chat;
 using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
-using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 
@@ -17,6 +16,7 @@ internal sealed class Serving(
     StudioFile file,
     TradePractice practice,
     BotClients clients,
+    Bell outboxBell,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
     ILoggerFactory loggers) : BackgroundService
@@ -24,7 +24,6 @@ internal sealed class Serving(
     private readonly ILogger log = loggers.CreateLogger<Serving>();
     private readonly Backoff backoff = new(Random.Shared);
     private readonly Bell inboxBell = new(time);
-    private readonly Bell outboxBell = new(time);
     private readonly Pulse pulse = new(time);
     private readonly CallGuard calls = new(BotClients.LongestCall, time);
 
@@ -77,7 +76,6 @@ internal sealed class Serving(
         var sender = new Sender(
             file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var watch = new SilenceWatch(pulse, time, loggers.CreateLogger<SilenceWatch>());
-        var nightly = new Nightly(file, time, loggers.CreateLogger<Nightly>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return
@@ -85,7 +83,6 @@ internal sealed class Serving(
             Steady("Answering", inbox.Run, stop),
             Steady("Sending", sender.Run, stop),
             Steady("Watching", watch.Run, stop),
-            Steady("Forgetting", nightly.Run, stop),
             Steady("Setting menus", inTime => arrival.SetMenus(menus, inTime), stop),
         ];
     }

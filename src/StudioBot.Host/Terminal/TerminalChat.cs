@@ -1,17 +1,26 @@
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
+using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Host.Verbs;
 using StudioBot.Records;
 using StudioBot.Records.Members;
+using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Terminal;
 
 /// <summary>The terminal as a chat: every line is a message of the studio's steward, in private.</summary>
 internal sealed class TerminalChat(
-    StudioFile file, Answering answering, bool isSample, Streams streams, TimeProvider time, ILogger log)
+    StudioFile file,
+    Answering answering,
+    DueReminders reminders,
+    bool isSample,
+    Streams streams,
+    TimeProvider time,
+    ILogger log)
 {
     private const string Prompt = "> ";
     private const char GoesOn = '\\';
@@ -20,6 +29,9 @@ internal sealed class TerminalChat(
 
     // Those under the last answer, in the order of their letters.
     private IReadOnlyList<Button> buttons = [];
+
+    // The screen is one: an answer and what the bot says by itself never mix.
+    private readonly Lock screen = new();
 
     private long messages;
 
@@ -33,12 +45,18 @@ internal sealed class TerminalChat(
                 : "StudioBot. What you record is kept. Try  help , end with Ctrl+D.");
         }
 
+        using var often = time.CreateTimer(_ => SayWhatIsDue(), null, TimeSpan.Zero, Schedule.Often);
         while (ReadMessage() is { } words)
         {
-            if (!string.IsNullOrWhiteSpace(words))
+            lock (screen)
             {
-                Answer(Pressed(words) ?? new Button("", words));
+                if (!string.IsNullOrWhiteSpace(words))
+                {
+                    Answer(Pressed(words) ?? new Button("", words));
+                }
             }
+
+            SayWhatIsDue();
         }
 
         if (streams.IsInteractive)
@@ -46,6 +64,41 @@ internal sealed class TerminalChat(
             streams.Out.WriteLine();
         }
     }
+
+    private void SayWhatIsDue()
+    {
+        lock (screen)
+        {
+            try
+            {
+                reminders.Say(time.GetUtcNow());
+                while (file.Write(session => session.Post.ClaimFor(MemberRecords.Terminal)) is { } post)
+                {
+                    Show(LetterText.Read(post.Payload));
+                    file.Write(session => session.Post.Sent(post.Id, time.GetUtcNow()));
+                }
+            }
+            catch (Exception broken)
+            {
+                log.LogError(broken, "Looking for what is due broke.");
+            }
+        }
+    }
+
+    private void Show(Letter letter)
+    {
+        buttons = [.. letter.Keys.SelectMany(row => row).Select(Kept).OfType<Button>()];
+        page.Write(new Reply(
+            [.. letter.Plain.ReplaceLineEndings("\n").Split('\n').Select(line => new Block.Line(line))], buttons));
+    }
+
+    // What stands behind a key is said once it is pressed.
+    private Button? Kept(Key key) => Keyboard.KeyIn(key.Data) is not { } kept
+        ? new Button(key.Label, key.Data)
+        : file.Write(session => session.Presses.Use(
+                kept, MemberRecords.Terminal, MemberRecords.Terminal, time.GetUtcNow())) is PressVerdict.Said said
+            ? new Button(key.Label, said.Line) { Agrees = said.Agrees }
+            : null;
 
     private string? ReadMessage()
     {

@@ -9,7 +9,13 @@ using StudioBot.Records.Post;
 namespace StudioBot.Host.Turns;
 
 /// <summary>Settles one row of the inbox: what it changes, what is said of it and “done” are one commit.</summary>
-internal sealed class Clerk(StudioFile file, long ourId, Answering answering, ILogger<Clerk> log)
+/// <param name="file">The studio.</param>
+/// <param name="ourId">Our own account.</param>
+/// <param name="answering">What comes of a message.</param>
+/// <param name="log">Where trouble is told.</param>
+/// <param name="beforeCommit">The last that is done before the commit; a rehearsal crashes here.</param>
+internal sealed class Clerk(
+    StudioFile file, long ourId, Answering answering, ILogger<Clerk> log, Action? beforeCommit = null)
 {
     /// <summary>Answers this row.</summary>
     /// <returns>What the service wants to hear of a press; none where it was none.</returns>
@@ -17,6 +23,7 @@ internal sealed class Clerk(StudioFile file, long ourId, Answering answering, IL
     {
         var notice = Answer(row, ChatEvent.Read(row.Raw, ourId), session, now);
         session.Inbox.Done(row.Id, now);
+        beforeCommit?.Invoke();
         return notice;
     });
 

@@ -90,7 +90,10 @@ internal static class Posting
         Keep(session, keyboard, owner, chat, now);
         for (var part = 0; part < parts.Count; part++)
         {
-            var letter = new Letter(parts[part].Html, parts[part].Plain, part == parts.Count - 1 ? keyboard.Rows : []);
+            var letter = new Letter(parts[part].Html, parts[part].Plain, part == parts.Count - 1 ? keyboard.Rows : [])
+            {
+                ByItself = true,
+            };
             session.Post.Put(chat, LetterText.Of(letter), urgency, now, onceKey is null ? null : $"{onceKey} {part}");
         }
     }

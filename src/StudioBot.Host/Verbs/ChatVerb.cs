@@ -4,6 +4,7 @@ using StudioBot.Craft.Practice;
 using StudioBot.Host.Logging;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Terminal;
+using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Sample;
@@ -65,6 +66,7 @@ internal sealed class ChatVerb : Verb
         new TerminalChat(
             file,
             new Answering(new Conversation(Catalogue.Find()), practice, isSample, ""),
+            new DueReminders(file, practice, isSample),
             isSample,
             place.Streams,
             place.Time,

@@ -1,10 +1,12 @@
-using StudioBot.Craft.Practice;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
+using StudioBot.Craft.Practice;
 using StudioBot.Host.Logging;
+using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Telegram;
+using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 
@@ -81,9 +83,13 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(file)
             .AddSingleton(practice)
             .AddSingleton(place.Time)
+            .AddSingleton(new Bell(place.Time))
+            .AddSingleton(new DueReminders(file, practice))
+            .AddSingleton<Nightly>()
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());
+        Schedule.AddTo(builder.Services, ZoneOf(file));
         using var host = builder.Build();
         var serving = host.Services.GetRequiredService<Serving>();
         await host.RunAsync(cancellation);
@@ -96,4 +102,7 @@ internal sealed class ServeVerb : Verb
             "The chat service refuses the token. Ask it for the current one, and set that.");
         return ExitCode.Settings;
     }
+
+    private static TimeZoneInfo ZoneOf(StudioFile file) =>
+        TimeZoneInfo.FindSystemTimeZoneById(file.Read(view => view.Studio.Settings()?.Zone) ?? "UTC");
 }

@@ -20,10 +20,10 @@ internal sealed class ShelfSlot() : Slot<string>("a shelf", "B3")
 
     internal override string Say(string value) => value;
 
-    // One or two letters and at most two digits.
-    private static bool IsLabel(string word) => word.Length <= 4
+    /// <summary>One or two letters and at most two digits; a row may have no digit.</summary>
+    internal static bool IsLabel(string word) => word.Length <= 4
         && char.IsAsciiLetter(word[0])
-        && word is not ("a" or "i" or "s")
+        && word.ToLowerInvariant() is not ("a" or "i" or "s")
         && word.SkipWhile(char.IsAsciiLetter).All(char.IsAsciiDigit)
         && (word.Length == 1 || char.IsAsciiDigit(word[^1]));
 }

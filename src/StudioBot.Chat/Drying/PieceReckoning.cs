@@ -1,0 +1,155 @@
+using StudioBot.Craft.Drying;
+using StudioBot.Craft.Practice;
+using StudioBot.Craft.Units;
+using StudioBot.Records;
+using StudioBot.Records.Pieces;
+
+namespace StudioBot.Chat.Drying;
+
+/// <summary>
+/// The ready days of a studio's pieces at one moment. All records are read once, and what the finished pieces taught
+/// is worked out once, however many pieces are asked for.
+/// </summary>
+public sealed class PieceReckoning
+{
+    // Lessons further back are forgotten.
+    private const int Remembered = 50;
+
+    // A bare panel tells the dry mass only with the wet one, weighed once the dripping has stopped (common practice).
+    private static readonly TimeSpan Fresh = TimeSpan.FromHours(2);
+    private const double LostInAnHour = 0.05;
+
+    // From two weighings in whole grams on: a kitchen scale, and not one that happened to end in zero.
+    private const int TellTale = 2;
+    private static readonly Mass Gram = Mass.FromGrams(1);
+
+    private readonly Dictionary<int, Piece> _pieces;
+    private readonly ILookup<int, PieceLine> _lines;
+    private readonly RoomAirs _rooms;
+    private readonly PieceFilms _films;
+    private readonly PieceMixes _mixes;
+    private readonly Mass _division;
+    private readonly DateTimeOffset _now;
+    private readonly Lazy<StudioShift> _shift;
+
+    /// <summary>Reads what there is.</summary>
+    /// <param name="view">The records; not looked at again.</param>
+    /// <param name="practice">What the trade assumes.</param>
+    /// <param name="now">The moment to reckon for.</param>
+    public PieceReckoning(StudioView view, TradePractice practice, DateTimeOffset now)
+    {
+        _now = now;
+        _division = practice.Pours.Tools.ScaleDivision.Value;
+        _pieces = view.Pieces.All().ToDictionary(piece => piece.Number);
+        _lines = view.Pieces.Lines().ToLookup(line => line.Number);
+        _films = new PieceFilms(view, practice);
+        _mixes = new PieceMixes(view, practice);
+        List<Piece> taught = [.. Finished()];
+        var first = _pieces.Values.Where(piece => piece.Stage == Stage.Drying).Concat(taught)
+            .Select(piece => piece.PouredAt)
+            .DefaultIfEmpty(now)
+            .Min();
+        _rooms = new RoomAirs(view, first, now);
+        _shift = new Lazy<StudioShift>(
+            () => StudioShift.From([.. taught
+                .Select(piece => Known(piece, Stay(piece)).Piece)
+                .Where(piece => piece.Words.Count > 0)
+                .Select(piece => new Lesson(piece))]));
+    }
+
+    /// <summary>What the studio's finished pieces have taught: the last 50 that somebody called dry or coated.
+    /// </summary>
+    public StudioShift Shift => _shift.Value;
+
+    /// <summary>All pieces, by number.</summary>
+    public IReadOnlyList<Piece> Pieces => [.. _pieces.Values];
+
+    /// <summary>The outlook of every piece that dries, by number.</summary>
+    public IReadOnlyList<PieceOutlook> Drying() =>
+        [.. _pieces.Values.Where(piece => piece.Stage == Stage.Drying).Select(Of)];
+
+    /// <summary>The outlook of this piece; none where it does not dry any more, or there is no such piece.</summary>
+    public PieceOutlook? Of(int number) =>
+        _pieces.GetValueOrDefault(number) is { Stage: Stage.Drying } piece ? Of(piece) : null;
+
+    /// <summary>What happened to this piece and holds, by the moment it is about.</summary>
+    public IEnumerable<PieceLine> Lines(int number) => _lines[number];
+
+    /// <summary>The room this piece lies in; none in a studio without rooms.</summary>
+    public string? RoomOf(Piece piece) => _rooms.Of(piece.Shelf);
+
+    private PieceOutlook Of(Piece piece)
+    {
+        var stay = Stay(piece);
+        var (known, grounds) = Known(piece, stay);
+        var elapsed = stay.Dried(_now);
+        var pace = _rooms.Pace(stay.Room);
+        var air = _rooms.Now(stay.Room);
+        return new PieceOutlook(
+            piece, _now, known, elapsed, pace, Shift, ReadyOutlook.Of(known, elapsed, pace, air, Shift))
+        {
+            FilmGrounds = grounds,
+            Room = stay.Room,
+            Air = air,
+            QuietUntil = _lines[piece.Number].Select(line => line.What).OfType<PieceEvent.NotYet>().LastOrDefault()
+                is { Until: { } until } && until > _now ? until : null,
+        };
+    }
+
+    private PieceStay Stay(Piece piece) => new(piece, [.. _lines[piece.Number]], _rooms);
+
+    private (DryingPiece Piece, FilmGrounds Grounds) Known(Piece piece, PieceStay stay)
+    {
+        List<PieceLine> lines = [.. _lines[piece.Number]];
+        var (film, grounds) = _films.Of(piece, lines);
+        var mix = _mixes.Of(piece);
+        var laid = _films.On(piece, film);
+        var water = laid * mix.Water;
+        var weighed = lines
+            .Where(line => line.What is PieceEvent.Weighed && line.At >= piece.PouredAt)
+            .Select(line => (line.At, ((PieceEvent.Weighed)line.What).Mass))
+            .ToList();
+        return (new DryingPiece(film, water)
+        {
+            Words = PieceSayings.Of(lines, stay),
+            Weighings = [.. weighed.Select(one => new Weighing(stay.Dried(one.At), one.Mass))],
+            Deviation = WeighingNoise.Of(Division([.. weighed.Select(one => one.Mass)]), laid * mix.Solids),
+            Dry = Dry(piece, lines, weighed, mix, water),
+        }, grounds);
+    }
+
+    // Finer than the trade's scale nobody is believed to weigh; coarser shows in the weighings.
+    private Mass Division(List<Mass> weighed) =>
+        _division < Gram && weighed.Count >= TellTale && weighed.TrueForAll(mass => IsWhole(mass.Grams))
+            ? Gram
+            : _division;
+
+    private static bool IsWhole(double grams) => Math.Abs(grams - Math.Round(grams)) < 1e-6;
+
+    private static DryMass? Dry(
+        Piece piece,
+        List<PieceLine> lines,
+        List<(DateTimeOffset At, Mass Mass)> weighed,
+        PieceMix mix,
+        Mass water)
+    {
+        var bare = lines.Select(line => line.What).OfType<PieceEvent.Bare>().LastOrDefault();
+        if (bare is null || weighed is not [var (at, mass), ..] || at - piece.PouredAt > Fresh || mass < bare.Mass)
+        {
+            return null;
+        }
+
+        var wet = mass + water * (LostInAnHour * (at - piece.PouredAt).TotalHours);
+        return DryMass.FromBare(bare.Mass, wet, mix.NonVolatile);
+    }
+
+    // Those that somebody called dry or coated and that dry no more, the longest ago first.
+    private IEnumerable<Piece> Finished() => _pieces.Values
+        .Where(piece => piece.Stage != Stage.Drying)
+        .Select(piece => (Piece: piece, Last: _lines[piece.Number].LastOrDefault(line =>
+            line.What is PieceEvent.Dry or PieceEvent.Coated)))
+        .Where(pair => pair.Last is not null)
+        .OrderBy(pair => pair.Last!.At)
+        .TakeLast(Remembered)
+        .Select(pair => pair.Piece);
+}
