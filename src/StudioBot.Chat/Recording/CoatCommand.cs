@@ -6,6 +6,7 @@ using StudioBot.Chat.Replies;
 using StudioBot.Craft;
 using StudioBot.Craft.Air;
 using StudioBot.Craft.Coats;
+using StudioBot.Craft.Mixing;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
@@ -157,9 +158,8 @@ internal sealed class CoatCommand : Act
         List<Button> buttons = [new Button("Coated all the same", said.Line) { Agrees = true }];
         if (mix.IsMeasured && mix.Check.Verdict == RatioVerdict.DoNotPour && !said.Has(Ratio))
         {
-            buttons.AddRange(mix.Others(writing.Practice).Take(2).Select(other => new Button(
-                $"It is {other.Ratio.Value}",
-                $"{said.Line} {other.Ratio.Value}{(other.Ratio.Value.By == Craft.Mixing.RatioBy.Mass ? " by weight" : "")}")));
+            buttons.AddRange(mix.Others(writing.Practice).Take(2).Select(other => other.Ratio.Value).Select(other =>
+                new Button($"It is {other}", $"{said.Line} {other}{(other.By == RatioBy.Mass ? " by weight" : "")}")));
         }
 
         return new Reply(

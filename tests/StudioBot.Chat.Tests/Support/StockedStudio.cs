@@ -47,7 +47,7 @@ internal sealed class StockedStudio
         session.Stock.Enter(new NewLot(material, Ml(millilitres), On(day)) { Label = label }, StockReason.Bought, Said(session, "bought", day)));
 
     /// <summary>Some of it goes, from the oldest lots.</summary>
-    public Act Went(Material material, double millilitres, int day, StockReason reason = StockReason.Used, string? words = null, Member? who = null) =>
+    public Records.Acts.Act Went(Material material, double millilitres, int day, StockReason reason = StockReason.Used, string? words = null, Member? who = null) =>
         Write(session =>
         {
             var act = Said(session, "used", day, words, who);
@@ -56,7 +56,7 @@ internal sealed class StockedStudio
         });
 
     /// <summary>Somebody, Mira unless another is named, writes on this day.</summary>
-    public Act Said(StudioSession session, string kind, int day, string? words = null, Member? who = null) =>
+    public Records.Acts.Act Said(StudioSession session, string kind, int day, string? words = null, Member? who = null) =>
         session.Acts.Begin(new NewAct(kind, who ?? Mira, words ?? kind, On(day)));
 
     /// <summary>The answer on 25 November, ten in the morning.</summary>
