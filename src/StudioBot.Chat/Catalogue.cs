@@ -45,7 +45,7 @@ public sealed class Catalogue
     /// <param name="chat">Where the menu opens.</param>
     /// <param name="isSteward">Whether for a steward.</param>
     public IReadOnlyList<(string Word, string Says)> Menu(ChatKind chat, bool isSteward) =>
-        [.. Forms.Where(form => form is Ask && MayStand(form, chat, isSteward))
+        [.. Forms.Where(form => form is Ask or Act && MayStand(form, chat, isSteward))
             .Select(form => (form.Sheet.Word, form.Sheet.Says))
             .DistinctBy(row => row.Word)];
 

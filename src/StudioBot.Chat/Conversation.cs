@@ -1,5 +1,8 @@
+using System.Globalization;
+using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
+using StudioBot.Records;
 
 namespace StudioBot.Chat;
 
@@ -13,7 +16,8 @@ public sealed class Conversation(Catalogue catalogue)
     /// <summary>How the message is understood; nothing is done.</summary>
     public Heard Hear(Turn turn, Studio studio) => _listener.Hear(turn, studio.Words);
 
-    /// <summary>The answer; none where the message is not meant for the bot.</summary>
+    /// <summary>The answer to a question; a record is answered with how it was read, and none is written. None where the
+    /// message is not meant for the bot.</summary>
     public Reply? Answer(Turn turn, Studio studio) => Hear(turn, studio) switch
     {
         Heard.Silence => null,
@@ -24,6 +28,115 @@ public sealed class Conversation(Catalogue catalogue)
         Heard.Unread unread => HowRead.Trouble(unread, turn, catalogue),
         _ => throw new InvalidOperationException("Every way of hearing a message has its answer."),
     };
+
+    /// <summary>Answers the message and records what it tells; none where it is not meant for the bot.</summary>
+    /// <param name="turn">The message.</param>
+    /// <param name="studio">The studio, over the same session.</param>
+    /// <param name="session">Where it is recorded: what is told, its reply and its reminders are one commit.</param>
+    public Outcome? Take(Turn turn, Studio studio, StudioSession session)
+    {
+        var heard = Hear(turn, studio);
+        if (heard is Heard.Silence)
+        {
+            return null;
+        }
+
+        if (turn.Member is null && !heard.Forms.Any(form => form is Act { IsForStrangers: true }))
+        {
+            return new Outcome(Permissions.Stranger, OnlyAsked: false)
+            {
+                SaidOnce = string.Create(
+                    CultureInfo.InvariantCulture, $"stranger {turn.UserId} {turn.ChatId} {turn.Local:yyyy-MM-dd}"),
+            };
+        }
+
+        if (heard.Forms.Select(form => Permissions.Against(form, turn)).OfType<Reply>().FirstOrDefault() is { } refused)
+        {
+            return new Outcome(refused, OnlyAsked: true);
+        }
+
+        return heard switch
+        {
+            Heard.Told told => Recorded([told.Said], turn, studio, session),
+            Heard.Doubtful doubtful when turn.IsAgreed => Recorded(doubtful.Said, turn, studio, session),
+            _ => new Outcome(Ready(Answer(turn, studio)!), heard is Heard.Asked or Heard.Unread),
+        };
+    }
+
+    private Outcome Recorded(IReadOnlyList<Phrase> said, Turn turn, Studio studio, StudioSession session)
+    {
+        if (!said.All(phrase => phrase.Form is Act))
+        {
+            return new Outcome(HowRead.Of(said), OnlyAsked: false);
+        }
+
+        if (!turn.IsAgreed && said.Any(phrase => IsSaidAgain(phrase, turn, session)))
+        {
+            return new Outcome(Ready(HowRead.Again(turn)), OnlyAsked: false);
+        }
+
+        var asides = new List<Aside>();
+        var reply = session.Attempt(
+            () => Joined([.. said.Select(phrase => Done(phrase, turn, studio, session, asides))]),
+            kept => !kept.IsTrouble);
+        return reply.IsTrouble
+            ? new Outcome(Ready(reply), OnlyAsked: false)
+            : new Outcome(Ready(reply), OnlyAsked: false) { Asides = [.. asides.Select(Ready)], Recorded = true };
+    }
+
+    private static bool IsSaidAgain(Phrase phrase, Turn turn, StudioSession session) => turn.Member is { } author
+        && session.Acts.SameAgain(author, phrase.Form.Sheet.Word, turn.Words, turn.Now) is not null;
+
+    private static Reply Done(
+        Phrase phrase, Turn turn, Studio studio, StudioSession session, List<Aside> asides)
+    {
+        var writing = new Writing(phrase, turn, studio, session);
+        var reply = Noted(((Act)phrase.Form).Do(phrase, writing), phrase);
+        if (reply.IsTrouble)
+        {
+            return reply;
+        }
+
+        asides.AddRange(writing.Asides);
+        PingPlans.Renew(session, new PingTurn(studio, turn.Now), writing.Touched, writing.HasAct ? writing.Act : null);
+        if (!writing.HasAct)
+        {
+            return reply;
+        }
+
+        if (writing.For is { } other)
+        {
+            asides.Add(new Aside(other, Told(writing, reply)));
+        }
+
+        return reply with { Buttons = [.. reply.Buttons, UndoOf(writing)] };
+    }
+
+    private static Button UndoOf(Writing writing) => new("Undo", $"undo act {writing.Act.Id}");
+
+    // The other is told, and may undo.
+    private static Reply Told(Writing writing, Reply reply) => new(
+        [new Block.Line($"{writing.Author.Name} recorded for you: {writing.Turn.Words}"), .. reply.Blocks.Take(2)],
+        [UndoOf(writing)]);
+
+    // Two records in one message have one reply; one that could not be done takes the other back too.
+    private static Reply Joined(IReadOnlyList<Reply> replies) =>
+        replies.FirstOrDefault(reply => reply.IsTrouble) is { } trouble ? trouble
+        : replies.Count == 1 ? replies[0]
+        : new Reply(
+            [.. replies.SelectMany(reply => reply.Blocks)],
+            [.. replies.Select((reply, at) => reply.Buttons[^1] with { Label = $"Undo {at + 1}" })]);
+
+    // A button whose line may record is kept with its owner; one that only asks carries its line.
+    private Reply Ready(Reply reply) => reply with
+    {
+        Buttons = [.. reply.Buttons.Select(button => button with { Records = button.Agrees || MayRecord(button.Line) })],
+    };
+
+    private Aside Ready(Aside aside) => aside with { Reply = Ready(aside.Reply) };
+
+    private bool MayRecord(string line) =>
+        catalogue.Of(line.Split([' ', '\n'], 2)[0]).Any(form => form.Records);
 
     // What was corrected or assumed is said once, at the end, where there is room for it.
     private static Reply Noted(Reply reply, Phrase said)

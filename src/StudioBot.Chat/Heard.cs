@@ -9,6 +9,15 @@ public abstract record Heard
     {
     }
 
+    /// <summary>The forms that were understood; none where nothing was.</summary>
+    internal IReadOnlyList<Command> Forms => this switch
+    {
+        Asked asked => [asked.Said.Form],
+        Told told => [told.Said.Form],
+        Doubtful doubtful => [.. doubtful.Said.Select(phrase => phrase.Form)],
+        _ => [],
+    };
+
     /// <summary>Not meant for the bot: no answer at all.</summary>
     public sealed record Silence : Heard;
 

@@ -26,7 +26,19 @@ internal static class HowRead
             new Block.Line("Meant like this?"),
             new Block.Sample(InThis(turn, doubtful.Line)),
         ],
-        [new Button("Yes, like this", doubtful.Line)])
+        [new Button("Yes, like this", doubtful.Line) { Agrees = true }])
+    {
+        IsTrouble = true,
+    };
+
+    /// <summary>The same words as a minute ago, which may be a slip.</summary>
+    public static Reply Again(Turn turn) => new(
+        [
+            new Block.Headline("The same as just now. Nothing recorded yet."),
+            new Block.Line("Meant a second time?"),
+            new Block.Sample(turn.Words),
+        ],
+        [new Button("Yes, once more", turn.Words) { Agrees = true }])
     {
         IsTrouble = true,
     };

@@ -8,6 +8,9 @@ namespace StudioBot.Chat;
 /// <summary>What an answer may look at: the records of one studio, and what the trade assumes.</summary>
 public sealed class Studio
 {
+    // Not all that look at a studio read words.
+    private readonly Lazy<Vocabulary> _words;
+
     /// <summary>One studio, for as long as its view lasts.</summary>
     /// <param name="view">The records; read only.</param>
     /// <param name="practice">Films, densities, resin times, safety lines and causes, with their grounds.</param>
@@ -16,7 +19,7 @@ public sealed class Studio
     public Studio(StudioView view, TradePractice practice, bool isSample, Vocabulary? words = null)
     {
         (View, Practice, IsSample) = (view, practice, isSample);
-        Words = words ?? StudioWords.Of(this);
+        _words = new(() => words ?? StudioWords.Of(this));
     }
 
     /// <summary>The records; read only.</summary>
@@ -44,5 +47,5 @@ public sealed class Studio
     }
 
     /// <summary>The words of this studio: good for as long as its records name nothing new.</summary>
-    public Vocabulary Words { get; }
+    public Vocabulary Words => _words.Value;
 }

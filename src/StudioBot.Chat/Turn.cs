@@ -1,3 +1,6 @@
+using StudioBot.Craft.Reminders;
+using StudioBot.Records.Members;
+
 namespace StudioBot.Chat;
 
 /// <summary>One message and all that is known about it: the only way in which time and place reach a command.</summary>
@@ -12,4 +15,28 @@ public sealed record Turn(string Words, ChatKind Chat, Speaker Who, DateTime Loc
 
     /// <summary>Whether it answers a message of the bot, which makes it meant for the bot in a group.</summary>
     public bool RepliesToBot { get; init; }
+
+    /// <summary>The studio's wall clock.</summary>
+    public StudioZone Zone { get; init; } = new(TimeZoneInfo.Utc);
+
+    /// <summary>When it was typed. Unless set, by <see cref="Local"/>.</summary>
+    public DateTimeOffset Now { get => field == default ? Zone.InstantOf(DateOnly.FromDateTime(Local), TimeOnly.FromDateTime(Local)) : field; init; }
+
+    /// <summary>Who wrote it, where they belong to the studio.</summary>
+    public Member? Member { get; init; }
+
+    /// <summary>The account that wrote it; none where there is no chat service.</summary>
+    public long? UserId { get; init; }
+
+    /// <summary>The chat it was written in; none where there is none.</summary>
+    public long? ChatId { get; init; }
+
+    /// <summary>Which message it is; none where it is none.</summary>
+    public long? MessageId { get; init; }
+
+    /// <summary>The chat service's name of a photo that came with it; none where none did.</summary>
+    public string? Photo { get; init; }
+
+    /// <summary>It was sent by a button that agrees to what was doubted.</summary>
+    public bool IsAgreed { get; init; }
 }

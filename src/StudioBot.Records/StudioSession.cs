@@ -1,3 +1,4 @@
+using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Members;
@@ -8,9 +9,12 @@ namespace StudioBot.Records;
 /// <summary>One transaction on the studio: all that is written through it stands together or not at all.</summary>
 public sealed class StudioSession : StudioView
 {
+    private readonly SqliteConnection connection;
+
     internal StudioSession(SqliteConnection connection)
         : base(connection)
     {
+        this.connection = connection;
         Undo = new Undo(connection, Acts);
         Invitations = new Invitations(connection);
         Claim = new ClaimCode(connection);
@@ -40,4 +44,23 @@ public sealed class StudioSession : StudioView
 
     /// <summary>What stands behind the buttons.</summary>
     public Presses Presses { get; }
+
+    /// <summary>Does this and keeps it, or takes back all it wrote; what was written before stays either way.</summary>
+    /// <param name="work">What is done.</param>
+    /// <param name="keeps">Whether its result is worth keeping.</param>
+    public T Attempt<T>(Func<T> work, Func<T, bool> keeps)
+    {
+        connection.Execute("savepoint attempt");
+        var isKept = false;
+        try
+        {
+            var result = work();
+            isKept = keeps(result);
+            return result;
+        }
+        finally
+        {
+            connection.Execute(isKept ? "release attempt" : "rollback to attempt; release attempt");
+        }
+    }
 }

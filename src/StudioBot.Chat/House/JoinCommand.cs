@@ -1,9 +1,12 @@
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Records.Members;
 
 namespace StudioBot.Chat.House;
 
-/// <summary><c>join ABC123</c>: joins the studio.</summary>
-internal sealed class JoinCommand() : Unopened(records: true)
+/// <summary><c>join CODE</c>: comes in by an invitation, or takes a new studio by the code it shows where it runs.</summary>
+internal sealed class JoinCommand : Act
 {
     private static readonly CodeSlot Code = new() { IsRequired = true };
 
@@ -12,4 +15,87 @@ internal sealed class JoinCommand() : Unopened(records: true)
         "join", Room.House, "Joins the studio.",
         [Code],
         ["join ABC123"]);
+
+    /// <inheritdoc/>
+    internal override bool IsForStrangers => true;
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing)
+    {
+        if (writing.Turn.Member is { } member)
+        {
+            return new Reply(new Block.Headline($"You belong to the studio already, {member.Name}.")) { IsTrouble = true };
+        }
+
+        // In a group anybody could read the code.
+        if (writing.Turn is not { Chat: ChatKind.Private, UserId: { } account })
+        {
+            return new Reply(new Block.Line("Send that to me in private.")) { IsTrouble = true };
+        }
+
+        var (session, code) = (writing.Session, said.Of(Code));
+        if (session.Invitations.Use(code, writing.Now) is { } invited)
+        {
+            return Welcome(invited.MemberId is { } back ? Back(back, account, writing) : New(invited.Role, account, writing));
+        }
+
+        // A wrong try counts, so this stands whatever is answered.
+        return session.Claim.Try(code, writing.Now)
+            ? Welcome(Claimed(account, writing))
+            : Permissions.Stranger with { IsTrouble = false };
+    }
+
+    // The steward who sat at the terminal comes with an account: it is the same person.
+    private static Member Claimed(long account, Writing writing)
+    {
+        var members = writing.Session.Members;
+        var steward = members.All().FirstOrDefault(member =>
+            member.Role == Role.Steward && members.Accounts(member.Id).All(one => one == MemberRecords.Terminal));
+        if (steward is null)
+        {
+            return New(Role.Steward, account, writing);
+        }
+
+        var named = steward with { Name = FreeName(writing) };
+        members.Change(named, writing.Act);
+        members.MoveAccount(named.Id, account, writing.Act);
+        return named;
+    }
+
+    private static Member New(Role role, long account, Writing writing)
+    {
+        var member = writing.Session.Members.Add(FreeName(writing), role, writing.Now, null, writing.Act);
+        writing.Session.Members.MoveAccount(member.Id, account, writing.Act);
+        return member;
+    }
+
+    private static Member Back(long memberId, long account, Writing writing)
+    {
+        writing.Session.Members.MoveAccount(memberId, account, writing.Act);
+        return writing.Session.Members.All().First(member => member.Id == memberId);
+    }
+
+    // Two of one first name: the second is Pia 2.
+    private static string FreeName(Writing writing)
+    {
+        const int longest = 36;
+        var typed = string.Join(' ', writing.Turn.Who.Name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var name = typed.Length == 0 ? "Member" : typed.Length > longest ? typed[..longest] : typed;
+        var free = name;
+        for (var count = 2; writing.MemberNamed(free) is not null; count++)
+        {
+            free = $"{name} {count}";
+        }
+
+        return free;
+    }
+
+    private static Reply Welcome(Member member) => new(
+        [
+            new Block.Headline($"Welcome, {member.Name}."),
+            new Block.Line(member.Role == Role.Steward
+                ? "You keep house here: you can invite others, and set what the studio uses."
+                : "You can ask and record from now on."),
+        ],
+        [new Button("What can I send?", "help")]);
 }

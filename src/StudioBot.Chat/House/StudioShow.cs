@@ -1,18 +1,120 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Units;
+using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.House;
 
 /// <summary><c>studio</c>: what the studio has set, and how the bot is.</summary>
-internal sealed class StudioShow() : Unopened(records: false)
+internal sealed class StudioShow : Ask
 {
-    private static readonly ChoiceSlot Topic = new("", "a topic", ["health"]);
+    // Of the language, not of the trade: quiet from ten to eight unless a studio sets others.
+    private const string UsualQuiet = "22:00 to 8:00";
+
+    private const string QuietName = "quiet";
+
+    private static readonly ChoiceSlot Topic = new("", "a topic", new Dictionary<string, string>
+    {
+        ["health"] = "health",
+        ["status"] = "health",
+    });
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "studio", Room.House, "What the studio has set, and how the bot is.",
-        [Topic],
+        [RowPages.Page, Topic],
         ["studio", "health"])
     {
-        Also = ["health", "status"],
+        AlsoSaying = ["health", "status"],
     };
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio) =>
+        said.Has(Topic) ? Health(said, turn, studio) : Settings(said, studio);
+
+    private static Reply Settings(Phrase said, Studio studio)
+    {
+        if (studio.View.Studio.Settings() is not { } settings)
+        {
+            return new Reply(new Block.Headline("No studio is founded here yet"));
+        }
+
+        var others = studio.View.Studio.AllSet();
+        var quiet = others.FirstOrDefault(one => one.Key == QuietName).Value;
+        List<Figure> rows =
+        [
+            new("Zone", settings.Zone),
+            new("Currency", settings.Currency),
+            new("Units", Units(settings.Units)),
+            new("Scoop", Show.Volume(settings.Scoop)),
+            new("Quiet", quiet ?? UsualQuiet),
+            .. others.Where(one => one.Key != QuietName).Select(one => new Figure(
+                Sentences.Capital(one.Key.Replace('_', ' ')), Labels.Short(one.Value))),
+        ];
+        return RowPages.Of(
+            settings.Name,
+            [],
+            [new RowGroup("", rows)],
+            [new Block.Line((quiet is null ? "Quiet hours as usual, none are set." : "All of it is set here.")
+                + Sentences.Invented(studio))],
+            said,
+            [new Button("How it is", "health"), new Button("Members", "members")]);
+    }
+
+    private static Reply Health(Phrase said, Turn turn, Studio studio)
+    {
+        var stages = studio.View.Pieces.All().CountBy(piece => piece.Stage).ToDictionary();
+        var (drying, ready, curing) = (
+            stages.GetValueOrDefault(Stage.Drying),
+            stages.GetValueOrDefault(Stage.Ready),
+            stages.GetValueOrDefault(Stage.Coated));
+        var readings = studio.View.Rooms.Current().ToDictionary(reading => reading.Room);
+        List<Figure> rooms = [.. studio.View.Rooms.All().Select(room => readings.GetValueOrDefault(room.Name) is { } read
+            ? new Figure(
+                $"{room.Name}, {WallTime.Ago(read.At, turn, studio)}",
+                $"{Show.Degrees(read.Temperature)} {Show.Share(read.Humidity.Share)}")
+            : new Figure(room.Name, "never read"))];
+        var waiting = studio.View.Reminders.Waiting();
+        return RowPages.Of(
+            $"{Count(drying + ready + curing, "piece")} and {Count(waiting, "reminder")} waiting",
+            [],
+            [
+                new RowGroup("Pieces",
+                [
+                    new Figure("drying", Show.Number(drying, 0)),
+                    new Figure("dry, not coated", Show.Number(ready, 0)),
+                    new Figure("coated, curing", Show.Number(curing, 0)),
+                ]),
+                new RowGroup("Rooms as last read", rooms),
+            ],
+            [new Block.Line(Next(waiting, turn, studio) + Sentences.Invented(studio))],
+            said,
+            [new Button("What is set", "studio"), new Button("The air now", "air")]);
+    }
+
+    private static string Next(int waiting, Turn turn, Studio studio)
+    {
+        if (waiting == 0 || studio.View.Reminders.NextDue() is not { } next)
+        {
+            return "No reminder waits.";
+        }
+
+        var at = WallTime.Of(next, studio);
+        return at <= turn.Local
+            ? $"The next reminder is due since {WallTime.Day(next, turn, studio)} {Clock(at)}."
+            : $"The next reminder: {WallTime.Day(next, turn, studio)} {Clock(at)}.";
+    }
+
+    private static string Clock(DateTime at) => at.ToString("H:mm", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Units(UnitSystem units) => units switch
+    {
+        UnitSystem.Us => "US",
+        UnitSystem.Imperial => "imperial",
+        _ => "metric",
+    };
+
+    private static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
 }

@@ -1,16 +1,32 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.Sharing;
 
 /// <summary><c>stock</c>: what is on the shelf.</summary>
-internal sealed class StockCommand() : Unopened(records: false)
+internal sealed class StockCommand : Ask
 {
+    private const int MostNamed = 3;
+    private const int MostButtons = 4;
+
     private static readonly NamesSlot Materials = new();
+
+    private static readonly (string Heading, MaterialForm[] Forms)[] Groups =
+    [
+        ("Liquids", [MaterialForm.Liquid]),
+        ("Powders", [MaterialForm.Powder]),
+        ("Resin", [MaterialForm.ResinA, MaterialForm.HardenerB]),
+        ("Mixed here", [MaterialForm.Mixture]),
+        ("Counted", [MaterialForm.Counted]),
+    ];
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "stock", Room.Sharing, "What is on the shelf.",
-        [Materials],
+        [RowPages.Page, Materials],
         ["stock", "stock white"])
     {
         Also = ["level", "levels", "inventory"],
@@ -23,4 +39,54 @@ internal sealed class StockCommand() : Unopened(records: false)
             new("how much {material}"),
         ],
     };
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio)
+    {
+        var all = ShelfLevel.All(studio);
+        if (!said.Has(Materials))
+        {
+            return Levels(all, said, studio);
+        }
+
+        List<ShelfLevel> wanted = [.. all.Where(level => said.Of(Materials).Contains(level.Material.Name))];
+        return wanted is [var one] ? StockPage.Of(one, said, turn, studio) : Levels(wanted, said, studio);
+    }
+
+    private static Reply Levels(IReadOnlyList<ShelfLevel> levels, Phrase said, Studio studio)
+    {
+        if (levels.Count == 0)
+        {
+            return new Reply(
+                new Block.Headline("Nothing is on the shelf"),
+                new Block.Line("No material was named here yet."));
+        }
+
+        var low = levels.Where(level => level.IsLow).Select(level => level.Material.Name).ToList();
+        return RowPages.Of(
+            $"{levels.Count} materials, {Low(low)}",
+            [],
+            [
+                .. Groups.Select(group => new RowGroup(
+                    group.Heading,
+                    [
+                        .. levels.Where(level => group.Forms.Contains(level.Material.Form))
+                            .Select(level => new Figure(level.Material.Name, level.Words)),
+                    ])),
+            ],
+            studio.IsSample ? [new Block.Line(Sentences.Invented(studio).Trim())] : [],
+            said,
+            said.Has(Materials)
+                ? [.. levels.Take(MostButtons).Select(level => Asked(level.Material.Name))]
+                : [.. low.Take(MostButtons).Select(Asked)]);
+    }
+
+    private static string Low(List<string> low) => low.Count switch
+    {
+        0 => "none low",
+        <= MostNamed => $"low: {Sentences.And(low)}",
+        _ => $"low: {string.Join(", ", low.Take(MostNamed))} and {low.Count - MostNamed} more",
+    };
+
+    private static Button Asked(string name) => new(Labels.Short(name), $"stock {name}");
 }

@@ -1,10 +1,21 @@
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Records.Acts;
 
 namespace StudioBot.Chat.Sharing;
 
-/// <summary><c>undo</c>: takes back your last record.</summary>
-internal sealed class UndoCommand() : Unopened(records: true)
+/// <summary><c>undo</c>: takes back your last record, or the one its button names.</summary>
+internal sealed class UndoCommand : Act
 {
+    private const int MostNamed = 3;
+
+    private static readonly NumberSlot Record = new(Measure.Turns, "record", "a record", "act 12")
+    {
+        Leads = ["act"],
+        TakesBare = true,
+    };
+
     private static readonly PiecesSlot Piece = new()
     {
         Doubts = _ => "is no record: undo takes back the last one, whatever it was",
@@ -13,9 +24,70 @@ internal sealed class UndoCommand() : Unopened(records: true)
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "undo", Room.Sharing, "Takes back your last record.",
-        [Piece],
+        [Record, Piece],
         ["undo"])
     {
         Also = ["revert"],
     };
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing)
+    {
+        var acts = writing.Session.Acts;
+        var meant = said.Has(Record) ? acts.Find((long)said.Of(Record)) : acts.LastOf(writing.Author);
+        if (meant is null)
+        {
+            return Trouble("There is no record to take back.");
+        }
+
+        if (!MayUndo(meant, writing))
+        {
+            return Trouble("That record is somebody else's: its author or a steward can take it back.");
+        }
+
+        var by = new NewAct(ActRecords.Undoing, writing.Author, writing.Turn.Words, writing.Now)
+        {
+            ChatId = writing.Turn.ChatId,
+            MessageId = writing.Turn.MessageId,
+        };
+        return writing.Session.Undo.Take(meant.Id, by) switch
+        {
+            Undone.Done done => Done(done, writing),
+            Undone.RestsOn rests => Rests(rests, writing),
+            Undone.Before => Trouble("That was taken back before."),
+            _ => Trouble("That can't be taken back."),
+        };
+    }
+
+    private static bool MayUndo(Records.Acts.Act act, Writing writing) => writing.Turn.Who.IsSteward
+        || act.Author?.Id == writing.Author.Id
+        || act.For?.Id == writing.Author.Id;
+
+    private static Reply Done(Undone.Done done, Writing writing)
+    {
+        // What was taken back may have moved any estimate: the air of a room, a weighing, a coat.
+        writing.Touch(writing.Session.Pieces.All().Select(piece => piece.Number));
+        return new Reply(
+            new Block.Headline("Taken back."),
+            new Block.Sample(done.What.Words),
+            new Block.Line("Its opposite is booked, its reminders are lifted; nothing is erased."));
+    }
+
+    private static Reply Rests(Undone.RestsOn rests, Writing writing)
+    {
+        var named = rests.Later.Take(MostNamed).ToList();
+        List<Block> blocks = [new Block.Headline("Not taken back: later records rest on it.")];
+        blocks.AddRange(named.Select(act => new Block.Sample(act.Words)));
+        blocks.Add(new Block.Line(rests.Later.Count > MostNamed
+            ? $"And {rests.Later.Count - MostNamed} more. Take those back first."
+            : "Take those back first."));
+        return new Reply(
+            blocks, [.. named.Where(act => MayUndo(act, writing)).Select(act => new Button("Undo " + act.Kind, $"undo act {act.Id}"))])
+        {
+            IsTrouble = true,
+        };
+    }
+
+    private static Reply Trouble(string why) =>
+        new(new Block.Headline(why), new Block.Line("Try"), new Block.Sample("undo list")) { IsTrouble = true };
 }

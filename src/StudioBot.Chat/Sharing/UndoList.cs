@@ -1,10 +1,14 @@
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
 
 namespace StudioBot.Chat.Sharing;
 
-/// <summary><c>undo list</c>: your last ten records.</summary>
-internal sealed class UndoList() : Unopened(records: false)
+/// <summary><c>undo list</c>: your last ten records of two weeks, each with its button.</summary>
+internal sealed class UndoList : Ask
 {
+    private const int LongestWords = 30;
+
     private static readonly ChoiceSlot List = new("", "list", ["list"]) { IsRequired = true };
 
     /// <inheritdoc/>
@@ -12,4 +16,26 @@ internal sealed class UndoList() : Unopened(records: false)
         "undo", Room.Sharing, "Your last ten records.",
         [List],
         ["undo list"]);
+
+    /// <inheritdoc/>
+    internal override Reply Answer(Phrase said, Turn turn, Studio studio)
+    {
+        var author = studio.View.Members.All().FirstOrDefault(member => member.Name == turn.Who.Name);
+        var acts = author is null ? [] : studio.View.Acts.Recent(author, turn.Now);
+        if (acts.Count == 0)
+        {
+            return new Reply(new Block.Headline("You recorded nothing in the last two weeks."));
+        }
+
+        List<Block> blocks = [new Block.Headline("Your last records, the newest first:")];
+        blocks.AddRange(acts.Select((act, at) => new Block.Line($"{at + 1}. {Short(act.Words)}")));
+        return new Reply(
+            blocks, [.. acts.Select((act, at) => new Button($"Undo {at + 1}", $"undo act {act.Id}"))]);
+    }
+
+    private static string Short(string words)
+    {
+        var line = words.ReplaceLineEndings("; ");
+        return line.Length <= LongestWords ? line : line[..LongestWords] + "…";
+    }
 }

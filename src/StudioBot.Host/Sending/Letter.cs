@@ -15,4 +15,7 @@ internal sealed record Letter(string Html, string Plain, IReadOnlyList<IReadOnly
 
     /// <summary>Whether it answers something that only asked.</summary>
     public bool AnswersQuestion { get; init; }
+
+    /// <summary>The bot says it by itself.</summary>
+    public bool ByItself { get; init; }
 }

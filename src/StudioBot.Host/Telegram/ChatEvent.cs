@@ -74,6 +74,7 @@ internal abstract record ChatEvent
         new DateTimeOffset(message.EditDate ?? message.Date))
     {
         RepliesToBot = message.ReplyToMessage?.From?.Id == ourId,
+        Photo = message.Photo is [.., var largest] ? largest.FileId : null,
         IsForwarded = message.ForwardOrigin is not null,
         IsAnonymous = message.From.Id is GroupAsAuthor or ChannelAsAuthor,
     };

@@ -21,4 +21,10 @@ internal sealed record ChatMessage(
 
     /// <summary>Whether it was written in the name of a group or a channel, so that nobody knows by whom.</summary>
     public bool IsAnonymous { get; init; }
+
+    /// <summary>The service's name of a photo that came with it; none where none did.</summary>
+    public string? Photo { get; init; }
+
+    /// <summary>It came by a button that agrees to what was doubted.</summary>
+    public bool IsAgreed { get; init; }
 }

@@ -20,7 +20,7 @@ internal sealed class Keyboard
     private const int MostInRow = 3;
     private const int MostLetters = 30;
 
-    private readonly List<(string Key, string Line)> kept = [];
+    private readonly List<(string Key, Button Button)> kept = [];
 
     /// <summary>Lays the buttons out.</summary>
     public Keyboard(IEnumerable<Button> buttons) => Rows = InRows(buttons.Select(KeyOf));
@@ -28,22 +28,22 @@ internal sealed class Keyboard
     /// <summary>The rows, from top to bottom.</summary>
     public IReadOnlyList<IReadOnlyList<Key>> Rows { get; }
 
-    /// <summary>Lines that were too long to be carried, each with the key that stands for it.</summary>
-    public IReadOnlyList<(string Key, string Line)> Kept => kept;
+    /// <summary>Buttons whose line may record or was too long to be carried, each with the key that stands for it.</summary>
+    public IReadOnlyList<(string Key, Button Button)> Kept => kept;
 
     /// <summary>The key that a button carried; none where it carried its line.</summary>
     public static string? KeyIn(string data) => data.Length > 0 && data[0] == KeyMark ? data[1..] : null;
 
     private Key KeyOf(Button button)
     {
-        var fits = Encoding.UTF8.GetByteCount(button.Line) <= MostBytes && button.Line[0] != KeyMark;
+        var fits = !button.Records && Encoding.UTF8.GetByteCount(button.Line) <= MostBytes && button.Line[0] != KeyMark;
         if (fits)
         {
             return new Key(button.Label, button.Line);
         }
 
         var key = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(KeyBytes));
-        kept.Add((key, button.Line));
+        kept.Add((key, button));
         return new Key(button.Label, KeyMark + key);
     }
 

@@ -1,10 +1,10 @@
+using StudioBot.Craft.Practice;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
 using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
-using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 
@@ -14,8 +14,9 @@ namespace StudioBot.Host.Telegram;
 internal sealed class Serving(
     StudioSettings settings,
     StudioFile file,
-    InventedStudio invented,
+    TradePractice practice,
     BotClients clients,
+    Bell outboxBell,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
     ILoggerFactory loggers) : BackgroundService
@@ -23,7 +24,6 @@ internal sealed class Serving(
     private readonly ILogger log = loggers.CreateLogger<Serving>();
     private readonly Backoff backoff = new(Random.Shared);
     private readonly Bell inboxBell = new(time);
-    private readonly Bell outboxBell = new(time);
     private readonly Pulse pulse = new(time);
     private readonly CallGuard calls = new(BotClients.LongestCall, time);
 
@@ -42,7 +42,7 @@ internal sealed class Serving(
 
         log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
         var catalogue = Catalogue.Find();
-        var answering = new Answering(new Conversation(catalogue), invented, me.Username ?? "");
+        var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(stoppingToken);
         var others = Others(me.Id, answering, arrival, catalogue, stop.Token);
         try
@@ -71,12 +71,11 @@ internal sealed class Serving(
         long ourId, Answering answering, Arrival arrival, Catalogue catalogue, CancellationToken stop)
     {
         var wire = new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>());
-        var inbox = new InboxLoop(
-            file, ourId, answering.To, wire, inboxBell, outboxBell, time, loggers.CreateLogger<InboxLoop>());
+        var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
+        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, time);
         var sender = new Sender(
             file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var watch = new SilenceWatch(pulse, time, loggers.CreateLogger<SilenceWatch>());
-        var nightly = new Nightly(file, time, loggers.CreateLogger<Nightly>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return
@@ -84,7 +83,6 @@ internal sealed class Serving(
             Steady("Answering", inbox.Run, stop),
             Steady("Sending", sender.Run, stop),
             Steady("Watching", watch.Run, stop),
-            Steady("Forgetting", nightly.Run, stop),
             Steady("Setting menus", inTime => arrival.SetMenus(menus, inTime), stop),
         ];
     }

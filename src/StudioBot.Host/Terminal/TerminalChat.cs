@@ -1,14 +1,26 @@
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Sending;
+using StudioBot.Host.Telegram;
+using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Host.Verbs;
+using StudioBot.Records;
+using StudioBot.Records.Members;
+using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Terminal;
 
-/// <summary>The terminal as a chat: every line is a message of the invented studio's steward, in private.</summary>
+/// <summary>The terminal as a chat: every line is a message of the studio's steward, in private.</summary>
 internal sealed class TerminalChat(
-    Conversation conversation, InventedStudio invented, Streams streams, TimeProvider time, ILogger log)
+    StudioFile file,
+    Answering answering,
+    DueReminders reminders,
+    bool isSample,
+    Streams streams,
+    TimeProvider time,
+    ILogger log)
 {
     private const string Prompt = "> ";
     private const char GoesOn = '\\';
@@ -18,20 +30,33 @@ internal sealed class TerminalChat(
     // Those under the last answer, in the order of their letters.
     private IReadOnlyList<Button> buttons = [];
 
-    /// <summary>Until the input ends.</summary>
+    // The screen is one: an answer and what the bot says by itself never mix.
+    private readonly Lock screen = new();
+
+    private long messages;
+
+    /// <summary>Answers until the input ends.</summary>
     public void Run()
     {
         if (streams.IsInteractive)
         {
-            streams.Out.WriteLine("StudioBot, with an invented studio to try it on. Try  help , end with Ctrl+D.");
+            streams.Out.WriteLine(isSample
+                ? "StudioBot, with an invented studio to try it on; nothing is kept. Try  help , end with Ctrl+D."
+                : "StudioBot. What you record is kept. Try  help , end with Ctrl+D.");
         }
 
+        using var often = time.CreateTimer(_ => SayWhatIsDue(), null, TimeSpan.Zero, Schedule.Often);
         while (ReadMessage() is { } words)
         {
-            if (!string.IsNullOrWhiteSpace(words))
+            lock (screen)
             {
-                Answer(Pressed(words) ?? words);
+                if (!string.IsNullOrWhiteSpace(words))
+                {
+                    Answer(Pressed(words) ?? new Button("", words));
+                }
             }
+
+            SayWhatIsDue();
         }
 
         if (streams.IsInteractive)
@@ -39,6 +64,41 @@ internal sealed class TerminalChat(
             streams.Out.WriteLine();
         }
     }
+
+    private void SayWhatIsDue()
+    {
+        lock (screen)
+        {
+            try
+            {
+                reminders.Say(time.GetUtcNow());
+                while (file.Write(session => session.Post.ClaimFor(MemberRecords.Terminal)) is { } post)
+                {
+                    Show(LetterText.Read(post.Payload));
+                    file.Write(session => session.Post.Sent(post.Id, time.GetUtcNow()));
+                }
+            }
+            catch (Exception broken)
+            {
+                log.LogError(broken, "Looking for what is due broke.");
+            }
+        }
+    }
+
+    private void Show(Letter letter)
+    {
+        buttons = [.. letter.Keys.SelectMany(row => row).Select(Kept).OfType<Button>()];
+        page.Write(new Reply(
+            [.. letter.Plain.ReplaceLineEndings("\n").Split('\n').Select(line => new Block.Line(line))], buttons));
+    }
+
+    // What stands behind a key is said once it is pressed.
+    private Button? Kept(Key key) => Keyboard.KeyIn(key.Data) is not { } kept
+        ? new Button(key.Label, key.Data)
+        : file.Write(session => session.Presses.Use(
+                kept, MemberRecords.Terminal, MemberRecords.Terminal, time.GetUtcNow())) is PressVerdict.Said said
+            ? new Button(key.Label, said.Line) { Agrees = said.Agrees }
+            : null;
 
     private string? ReadMessage()
     {
@@ -69,7 +129,7 @@ internal sealed class TerminalChat(
     }
 
     // A letter alone presses; a number alone is a piece.
-    private string? Pressed(string words)
+    private Button? Pressed(string words)
     {
         var said = words.Trim();
         var place = said.Length == 1 ? char.ToLowerInvariant(said[0]) - 'a' : -1;
@@ -79,12 +139,12 @@ internal sealed class TerminalChat(
         }
 
         page.WritePressed(buttons[place].Line);
-        return buttons[place].Line;
+        return buttons[place];
     }
 
-    private void Answer(string words)
+    private void Answer(Button said)
     {
-        var reply = AnswerTo(words);
+        var reply = AnswerTo(said);
         buttons = reply?.Buttons ?? [];
         if (reply is not null)
         {
@@ -92,15 +152,30 @@ internal sealed class TerminalChat(
         }
     }
 
-    private Reply? AnswerTo(string words)
+    private Reply? AnswerTo(Button said)
     {
-        var turn = new Turn(words, ChatKind.Private, invented.Steward, invented.Local(time.GetUtcNow()));
+        var now = time.GetUtcNow();
+        var message = new ChatMessage(
+            MemberRecords.Terminal, ChatKind.Private, ++messages, MemberRecords.Terminal, "", said.Line, now)
+        {
+            IsAgreed = said.Agrees,
+        };
         try
         {
-            return invented.Look(studio => conversation.Answer(turn, studio));
+            return file.Write(session =>
+            {
+                var outcome = answering.To(message, session);
+                if (outcome is not null)
+                {
+                    Posting.PutBeside(session, outcome, now);
+                }
+
+                return outcome?.Reply;
+            });
         }
         catch (Exception broken)
         {
+            answering.Forget();
             var mark = Apology.NewMark();
             log.LogError(broken, "Answering broke. Mark {Mark}.", mark);
             return Apology.With(mark);

@@ -1,14 +1,21 @@
 using StudioBot.Chat;
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
+using StudioBot.Craft.Practice;
+using StudioBot.Craft.Reminders;
+using StudioBot.Craft.Units;
 using StudioBot.Host.Telegram;
+using StudioBot.Records;
+using StudioBot.Records.Members;
 
 namespace StudioBot.Host.Turns;
 
-/// <summary>From a message of the chat service to its answer.</summary>
-/// <param name="conversation">What reads and answers.</param>
-/// <param name="invented">The studio it is answered from.</param>
-/// <param name="botName">Our own user name there, without the @.</param>
-internal sealed class Answering(Conversation conversation, InventedStudio invented, string botName)
+/// <summary>From a message to what comes of it, in the session that settles it.</summary>
+/// <param name="conversation">What reads, answers and records.</param>
+/// <param name="practice">What the trade assumes.</param>
+/// <param name="isSample">Whether it is the invented studio.</param>
+/// <param name="botName">Our own user name, without the @.</param>
+internal sealed class Answering(Conversation conversation, TradePractice practice, bool isSample, string botName)
 {
     private static readonly Reply Anonymous = Line(
         "Written as the group or a channel, so nobody knows by whom.",
@@ -22,40 +29,95 @@ internal sealed class Answering(Conversation conversation, InventedStudio invent
         "There are no words here that could be read.",
         "A photo can carry them as its caption.");
 
-    /// <summary>The answer; none where the message is not meant for us.</summary>
-    public Answered? To(ChatMessage message) => message.Words.Trim().Length == 0
-        ? ToNoWords(message)
-        : invented.Look(studio => Answer(message, TurnOf(message), studio));
+    private static readonly Reply Unchanged = Line(
+        "What you corrected was recorded as first sent, and stays so.",
+        "To change it press Undo there, and send the corrected message anew.");
 
-    private Answered? Answer(ChatMessage message, Turn turn, Studio studio)
+    // The studio's words, good until something is recorded.
+    private Vocabulary? words;
+
+    /// <summary>What comes of a message; none where it is not meant for us.</summary>
+    public Outcome? To(ChatMessage message, StudioSession session)
     {
-        var heard = conversation.Hear(turn, studio);
-        var asks = heard is Heard.Asked or Heard.Unread;
-        if (heard is Heard.Silence)
+        if (message.Words.Trim().Length == 0)
         {
-            return null;
+            return message.Kind == ChatKind.Private ? new Outcome(NoWords, OnlyAsked: false) : null;
         }
 
-        return message switch
+        var studio = Studio(session);
+        var turn = TurnOf(message, session);
+        if (message is { IsForwarded: false, IsAnonymous: false })
         {
-            { IsAnonymous: true } => new Answered(Anonymous, ToQuestion: false),
-            { IsForwarded: true } when !asks => new Answered(Forwarded, ToQuestion: false),
-            _ => conversation.Answer(turn, studio) is { } reply ? new Answered(reply, asks) : null,
+            return Taken(conversation.Take(turn, studio, session));
+        }
+
+        return conversation.Hear(turn, studio) switch
+        {
+            Heard.Silence => null,
+            _ when message.IsAnonymous => new Outcome(Anonymous, OnlyAsked: false),
+            Heard.Asked or Heard.Unread => Taken(conversation.Take(turn, studio, session)),
+            _ => new Outcome(Forwarded, OnlyAsked: false),
         };
     }
 
-    private Turn TurnOf(ChatMessage message) => new(
-        message.Words,
-        message.Kind,
-        new Speaker(message.Name, IsSteward: false),
-        invented.Local(message.At))
+    /// <summary>What comes of a message that was corrected: a question is answered anew, and nothing is recorded: what an
+    /// edit would record is said to be so.</summary>
+    public Outcome? ToCorrected(ChatMessage message, StudioSession session)
     {
-        BotName = botName,
-        RepliesToBot = message.RepliesToBot,
-    };
+        var studio = Studio(session);
+        var turn = TurnOf(message, session);
+        return message.Words.Trim().Length == 0 ? null : conversation.Hear(turn, studio) switch
+        {
+            Heard.Asked or Heard.Unread => conversation.Take(turn, studio, session),
+            Heard.Told or Heard.Doubtful when turn.Member is not null => new Outcome(Unchanged, OnlyAsked: false),
+            _ => null,
+        };
+    }
 
-    private static Answered? ToNoWords(ChatMessage message) =>
-        message.Kind == ChatKind.Private ? new Answered(NoWords, ToQuestion: false) : null;
+    /// <summary>The studio over this session, with its words.</summary>
+    public Studio Studio(StudioSession session)
+    {
+        var studio = new Studio(session, practice, isSample, words);
+        words = studio.Words;
+        return studio;
+    }
+
+    /// <summary>The studio's words may have changed.</summary>
+    public void Forget() => words = null;
+
+    private Outcome? Taken(Outcome? outcome)
+    {
+        if (outcome is { Recorded: true })
+        {
+            Forget();
+        }
+
+        return outcome;
+    }
+
+    private Turn TurnOf(ChatMessage message, StudioSession session)
+    {
+        var zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(session.Studio.Settings()?.Zone ?? "UTC"));
+        var member = session.Members.ByAccount(message.UserId);
+        return new Turn(message.Words, message.Kind, SpeakerOf(message, member, session), zone.LocalOf(message.At))
+        {
+            BotName = botName,
+            RepliesToBot = message.RepliesToBot,
+            Zone = zone,
+            Now = message.At,
+            Member = member,
+            UserId = message.UserId,
+            ChatId = message.Chat,
+            MessageId = message.Id,
+            Photo = message.Photo,
+            IsAgreed = message.IsAgreed,
+        };
+    }
+
+    private static Speaker SpeakerOf(ChatMessage message, Member? member, StudioSession session) => new(
+        member?.Name ?? message.Name,
+        member?.Role == Role.Steward,
+        member?.Units ?? session.Studio.Settings()?.Units ?? UnitSystem.Metric);
 
     private static Reply Line(string first, string second) => new(new Block.Line(first), new Block.Line(second));
 }

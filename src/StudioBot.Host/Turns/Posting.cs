@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioBot.Chat;
+using StudioBot.Chat.Replies;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Records;
@@ -16,32 +17,29 @@ internal static class Posting
     public static string KeyOf(long chat, long message) => Key(chat, message, 0);
 
     /// <summary>Puts the answer to a message.</summary>
-    public static void Put(StudioSession session, ChatMessage message, Answered answered, DateTimeOffset now) =>
-        Put(session, message, answered, now, part => Key(message.Chat, message.Id, part), inPlaceOf: null);
+    public static void Put(StudioSession session, ChatMessage message, Outcome answered, DateTimeOffset now) =>
+        Put(session, message, answered, now, part => part == 0 && answered.SaidOnce is { } once ? once : Key(message.Chat, message.Id, part), inPlaceOf: null);
 
     /// <summary>Puts the answer to a press: a new message of its own, as often as it is pressed.</summary>
-    public static void PutForPress(StudioSession session, ChatMessage press, Answered answered, DateTimeOffset now) =>
+    public static void PutForPress(StudioSession session, ChatMessage press, Outcome answered, DateTimeOffset now) =>
         Put(session, press, answered, now, _ => null, inPlaceOf: null);
 
     /// <summary>Puts the answer to a corrected message in the place of the first one.</summary>
     public static void PutInPlace(
-        StudioSession session, ChatMessage corrected, Answered answered, DateTimeOffset now) =>
+        StudioSession session, ChatMessage corrected, Outcome answered, DateTimeOffset now) =>
         Put(session, corrected, answered, now, _ => null, KeyOf(corrected.Chat, corrected.Id));
 
     private static void Put(
         StudioSession session,
         ChatMessage message,
-        Answered answered,
+        Outcome answered,
         DateTimeOffset now,
         Func<int, string?> onceKey,
         string? inPlaceOf)
     {
         var parts = ReplyMarkup.Parts(answered.Reply);
         var keyboard = new Keyboard(answered.Reply.Buttons);
-        foreach (var (key, line) in keyboard.Kept)
-        {
-            session.Presses.Put(new Press(key, message.UserId, message.Chat, line, now + ButtonsLast));
-        }
+        Keep(session, keyboard, message.UserId, message.Chat, now);
 
         for (var part = 0; part < parts.Count; part++)
         {
@@ -49,9 +47,63 @@ internal static class Posting
             {
                 ReplyTo = message.Kind == ChatKind.Group && part == 0 ? message.Id : null,
                 InPlaceOf = part == 0 ? inPlaceOf : null,
-                AnswersQuestion = answered.ToQuestion,
+                AnswersQuestion = answered.OnlyAsked,
             };
             session.Post.Put(message.Chat, LetterText.Of(letter), Urgency.Reply, now, onceKey(part));
+        }
+
+        PutBeside(session, answered, now);
+    }
+
+    /// <summary>Puts what others hear of it, where we can write to them: in their own chat, which has the number of their
+    /// account.</summary>
+    public static void PutBeside(StudioSession session, Outcome outcome, DateTimeOffset now)
+    {
+        foreach (var aside in outcome.Asides)
+        {
+            foreach (var account in session.Members.Accounts(aside.To.Id).Take(1))
+            {
+                PutByItself(session, account, account, aside.Reply, Urgency.Reply, now, null);
+            }
+        }
+    }
+
+    /// <summary>Puts what the bot says by itself.</summary>
+    /// <param name="session">Where.</param>
+    /// <param name="chat">To which chat.</param>
+    /// <param name="owner">Whose its buttons are; none: anybody's of the studio.</param>
+    /// <param name="reply">What.</param>
+    /// <param name="urgency">Before what else it goes.</param>
+    /// <param name="now">When.</param>
+    /// <param name="onceKey">A key under which it is said at most once; none: it is said.</param>
+    public static void PutByItself(
+        StudioSession session,
+        long chat,
+        long? owner,
+        Reply reply,
+        Urgency urgency,
+        DateTimeOffset now,
+        string? onceKey)
+    {
+        var parts = ReplyMarkup.Parts(reply);
+        var keyboard = new Keyboard(reply.Buttons);
+        Keep(session, keyboard, owner, chat, now);
+        for (var part = 0; part < parts.Count; part++)
+        {
+            var letter = new Letter(parts[part].Html, parts[part].Plain, part == parts.Count - 1 ? keyboard.Rows : [])
+            {
+                ByItself = true,
+            };
+            session.Post.Put(chat, LetterText.Of(letter), urgency, now, onceKey is null ? null : $"{onceKey} {part}");
+        }
+    }
+
+    private static void Keep(
+        StudioSession session, Keyboard keyboard, long? owner, long chat, DateTimeOffset now)
+    {
+        foreach (var (key, button) in keyboard.Kept)
+        {
+            session.Presses.Put(new Press(key, owner, chat, button.Line, now + ButtonsLast) { Agrees = button.Agrees });
         }
     }
 

@@ -25,7 +25,7 @@ internal sealed class AskVerb : Verb
 
     /// <inheritdoc/>
     public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
-        Opening.Invented(place, invented =>
+        Opening.Looking(place, invented =>
         {
             var turn = new Turn(
                 string.Join(' ', said.Words),

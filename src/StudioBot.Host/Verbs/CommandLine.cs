@@ -6,6 +6,7 @@ internal abstract record CommandLine
     private const string Data = "--data";
     private const string Now = "--now";
     private const string Json = "--json";
+    private const string Sample = "--sample";
 
     private CommandLine()
     {
@@ -56,6 +57,12 @@ internal abstract record CommandLine
             if (argument == Json)
             {
                 said = said with { Json = true };
+                continue;
+            }
+
+            if (argument == Sample)
+            {
+                said = said with { Sample = true };
                 continue;
             }
 

@@ -6,6 +6,9 @@ internal enum ExitCode
     /// <summary>Done.</summary>
     Done = 0,
 
+    /// <summary>A check found something.</summary>
+    CheckFailed = 1,
+
     /// <summary>The message was answered with an error, or would have booked.</summary>
     NotAnswered = 2,
 

@@ -14,4 +14,7 @@ internal sealed record Invocation
 
     /// <summary>Whether <c>--json</c> stands there.</summary>
     public bool Json { get; init; }
+
+    /// <summary>The invented studio is meant, not the one in the data folder.</summary>
+    public bool Sample { get; init; }
 }

@@ -12,31 +12,38 @@ internal static class Opening
     /// <summary>Where the trade's values stand.</summary>
     public static string ConfigFolder(Workplace place) => Path.Combine(place.Machine.ProgramFolder, "config");
 
-    /// <summary>Works with the invented studio; with the one in this file where it holds one.</summary>
-    public static async Task<ExitCode> Invented(
-        Workplace place, Func<InventedStudio, Task<ExitCode>> work, string? path = null)
+    /// <summary>Does this with the trade's values; says what is wrong with them, where something is.</summary>
+    public static async Task<ExitCode> WithPractice(Workplace place, Func<TradePractice, Task<ExitCode>> work)
     {
         var trade = TradeSettings.Load(ConfigFolder(place));
-        if (trade is not TradeReading.Read { Practice: var practice })
+        if (trade is TradeReading.Read { Practice: var practice })
         {
-            foreach (var line in SettingReport.Lines([], trade))
+            return await work(practice);
+        }
+
+        foreach (var line in SettingReport.Lines([], trade))
+        {
+            await place.Streams.Error.WriteLineAsync(line);
+        }
+
+        return ExitCode.Settings;
+    }
+
+    /// <summary>Does this with the studio in a file, or the invented one where there is none.</summary>
+    public static Task<ExitCode> Looking(
+        Workplace place, Func<InventedStudio, Task<ExitCode>> work, string path) =>
+        WithPractice(place, async practice =>
+        {
+            if (Looked(practice, place, path, out var code) is not { } invented)
             {
-                await place.Streams.Error.WriteLineAsync(line);
+                return code;
             }
 
-            return ExitCode.Settings;
-        }
-
-        if (Looked(practice, place, path, out var code) is not { } invented)
-        {
-            return code;
-        }
-
-        using (invented)
-        {
-            return await work(invented);
-        }
-    }
+            using (invented)
+            {
+                return await work(invented);
+            }
+        });
 
     private static InventedStudio? Looked(TradePractice practice, Workplace place, string? path, out ExitCode code)
     {

@@ -30,7 +30,7 @@ internal sealed class ReadVerb : Verb
 
     /// <inheritdoc/>
     public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
-        Opening.Invented(place, async invented =>
+        Opening.Looking(place, async invented =>
         {
             if (Moment(said.Now, place, invented) is not { } local)
             {

@@ -1,9 +1,12 @@
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
+using StudioBot.Craft.Practice;
 using StudioBot.Host.Logging;
+using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Telegram;
+using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 
@@ -52,8 +55,8 @@ internal sealed class ServeVerb : Verb
 
         using (file)
         {
-            return await Opening.Invented(
-                place, invented => Serve(found.Settings, place, file, invented, cancellation));
+            return await Opening.WithPractice(
+                place, practice => Serve(found.Settings, place, file, practice, cancellation));
         }
     }
 
@@ -61,9 +64,16 @@ internal sealed class ServeVerb : Verb
         StudioSettings settings,
         Workplace place,
         StudioFile file,
-        InventedStudio invented,
+        TradePractice practice,
         CancellationToken cancellation)
     {
+        Founding.Found(file, practice, place.Time.GetUtcNow());
+        if (Founding.ClaimCode(file, place.Time.GetUtcNow()) is { } code)
+        {
+            await place.Streams.Error.WriteLineAsync(
+                $"This studio has no steward yet. Within 15 minutes, send the bot in private:  join {code}");
+        }
+
         var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
             new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
         builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time));
@@ -71,11 +81,15 @@ internal sealed class ServeVerb : Verb
         builder.Services
             .AddSingleton(settings)
             .AddSingleton(file)
-            .AddSingleton(invented)
+            .AddSingleton(practice)
             .AddSingleton(place.Time)
+            .AddSingleton(new Bell(place.Time))
+            .AddSingleton(new DueReminders(file, practice))
+            .AddSingleton<Nightly>()
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());
+        Schedule.AddTo(builder.Services, ZoneOf(file));
         using var host = builder.Build();
         var serving = host.Services.GetRequiredService<Serving>();
         await host.RunAsync(cancellation);
@@ -88,4 +102,7 @@ internal sealed class ServeVerb : Verb
             "The chat service refuses the token. Ask it for the current one, and set that.");
         return ExitCode.Settings;
     }
+
+    private static TimeZoneInfo ZoneOf(StudioFile file) =>
+        TimeZoneInfo.FindSystemTimeZoneById(file.Read(view => view.Studio.Settings()?.Zone) ?? "UTC");
 }

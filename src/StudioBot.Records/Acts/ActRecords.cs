@@ -103,7 +103,9 @@ public sealed class ActRecords
     public IReadOnlyList<Act> Recent(Member? author, DateTimeOffset now) =>
         Lists(author, Booked.At(now - Lately), MostListed);
 
-    internal IReadOnlyList<Act> These(IEnumerable<long> ids) =>
+    /// <summary>The acts of these numbers, in the order they were written; of an unknown number there is none.
+    /// </summary>
+    public IReadOnlyList<Act> These(IEnumerable<long> ids) =>
         [.. connection.Query<Row>(OfThese, new { ids = $"[{string.Join(',', ids)}]" }).Select(row => row.From())];
 
     internal Act Begin(NewAct act, long? undoes)

@@ -55,6 +55,16 @@ public sealed class StudioRecords
     /// <summary>Something else the studio has set, as its command wrote it; none where it has not.</summary>
     public string? Setting(string name) => connection.QuerySingleOrDefault<string>(Other, new { name });
 
+    private const string Others = """
+        select name, value
+        from studio_setting
+        order by name
+        """;
+
+    /// <summary>Everything else the studio has set, by name, each as its command wrote it.</summary>
+    public IReadOnlyList<KeyValuePair<string, string>> AllSet() => [.. connection.Query<OtherRow>(Others)
+        .Select(row => new KeyValuePair<string, string>(row.Name, row.Value))];
+
     private const string KeepOther = """
         insert into studio_setting (name, value)
         values ($name, $value)
@@ -107,6 +117,8 @@ public sealed class StudioRecords
         public StudioSettings From() =>
             new(Name, Zone, Currency, StoredWords.Units.Read(Units), Booked.Volume(ScoopMicrolitres));
     }
+
+    private sealed record OtherRow(string Name, string Value);
 
     private sealed record OverrideRow(string Name, long? LaidMicrometres, double? RunOffShare)
     {

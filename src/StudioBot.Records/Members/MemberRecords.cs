@@ -9,6 +9,9 @@ namespace StudioBot.Records.Members;
 /// <summary>Who belongs to the studio, and by which accounts the chat service knows them.</summary>
 public sealed class MemberRecords
 {
+    /// <summary>The account of who sits where the program runs; the chat service has none of that number.</summary>
+    public const long Terminal = 0;
+
     internal static readonly StoredWords<Role> Roles = new((Role.Member, "member"), (Role.Steward, "steward"));
 
     private readonly SqliteConnection connection;
@@ -29,6 +32,17 @@ public sealed class MemberRecords
 
     /// <summary>All who have not left, in the order they came.</summary>
     public IReadOnlyList<Member> All() => [.. connection.Query<Row>(Here).Select(row => row.From())];
+
+    private const string Called = """
+        select id, name
+        from member
+        order by id
+        """;
+
+    /// <summary>How everybody is called who ever belonged to it, by number: the books name who has left, too.
+    /// </summary>
+    public IReadOnlyDictionary<long, string> Names() =>
+        connection.Query<NameRow>(Called).ToDictionary(row => row.Id, row => row.Name);
 
     private const string Behind = """
         select member.id, member.name, member.role, member.units
@@ -157,6 +171,8 @@ public sealed class MemberRecords
         connection.Execute(ForgetName, new { member = memberId, key, name, at = Booked.At(at) });
         return name;
     }
+
+    private sealed record NameRow(long Id, string Name);
 
     private sealed record Row(long Id, string Name, string Role, string? Units)
     {

@@ -80,6 +80,24 @@ public sealed class Outbox
             resting = $"[{string.Join(',', restingChats)}]",
         })?.From();
 
+    private const string ClaimHere = """
+        update post
+        set state = 'sending', tries = tries + 1
+        where state = 'waiting'
+          and id = (
+            select head.id
+            from post as head
+            where head.state = 'waiting' and head.chat_id = $chat
+            order by head.urgency, head.id
+            limit 1)
+        returning id, chat_id as chatId, payload, put_at as putAt, tries, maybe_sent as maybeSent
+        """;
+
+    /// <summary>Claims the next post for this chat only, where somebody shows it themselves.</summary>
+    /// <returns>The post; none where none waits.</returns>
+    public Post? ClaimFor(long chatId) =>
+        connection.QuerySingleOrDefault<Row>(ClaimHere, new { chat = chatId })?.From();
+
     private const string NextMoment = """
         select min(latest)
         from (

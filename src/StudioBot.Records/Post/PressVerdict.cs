@@ -8,7 +8,7 @@ public abstract record PressVerdict
     }
 
     /// <summary>It counts, this once: its owner has said this line.</summary>
-    public sealed record Said(string Line) : PressVerdict;
+    public sealed record Said(string Line, bool Agrees = false) : PressVerdict;
 
     /// <summary>There is no such button in this chat.</summary>
     public sealed record Unknown : PressVerdict;

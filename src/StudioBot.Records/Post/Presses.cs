@@ -14,8 +14,8 @@ public sealed class Presses
     public static TimeSpan Kept { get; } = TimeSpan.FromDays(8);
 
     private const string PutOne = """
-        insert into press (press_key, owner_user_id, chat_id, line, expires_at)
-        values ($key, $owner, $chat, $line, $expires)
+        insert into press (press_key, owner_user_id, chat_id, line, agrees, expires_at)
+        values ($key, $owner, $chat, $line, $agrees, $expires)
         """;
 
     /// <summary>Puts a line behind a button, in the transaction that puts the button's message.</summary>
@@ -26,6 +26,7 @@ public sealed class Presses
         owner = press.OwnerUserId,
         chat = press.ChatId,
         line = press.Line,
+        agrees = press.Agrees ? 1 : 0,
         expires = Booked.At(press.ExpiresAt),
     });
 
@@ -33,11 +34,11 @@ public sealed class Presses
         update press
         set used_at = $now
         where press_key = $key
-          and owner_user_id = $user
+          and (owner_user_id is null or owner_user_id = $user)
           and chat_id = $chat
           and used_at is null
           and expires_at > $now
-        returning line
+        returning line, agrees
         """;
 
     private const string Found = """
@@ -52,15 +53,15 @@ public sealed class Presses
     public PressVerdict Use(string key, long userId, long chatId, DateTimeOffset now)
     {
         var press = new { key, user = userId, chat = chatId, now = Booked.At(now) };
-        if (connection.QuerySingleOrDefault<string>(UseOne, press) is { } line)
+        if (connection.QuerySingleOrDefault<SaidRow>(UseOne, press) is { } said)
         {
-            return new PressVerdict.Said(line);
+            return new PressVerdict.Said(said.Line, said.Agrees != 0);
         }
 
         return connection.QuerySingleOrDefault<Row>(Found, press) switch
         {
             null => new PressVerdict.Unknown(),
-            { } row when row.OwnerUserId != userId => new PressVerdict.SomebodyElses(),
+            { OwnerUserId: { } owner } when owner != userId => new PressVerdict.SomebodyElses(),
             { UsedAt: not null } => new PressVerdict.UsedBefore(),
             _ => new PressVerdict.Expired(),
         };
@@ -75,5 +76,13 @@ public sealed class Presses
     /// <returns>How many went.</returns>
     public int Prune(DateTimeOffset now) => connection.Execute(Forget, new { before = Booked.At(now - Kept) });
 
-    private sealed record Row(long OwnerUserId, long? UsedAt);
+    private sealed record Row(long? OwnerUserId, long? UsedAt);
+
+    // Settable, not positional: what an update returns has no declared type for a constructor to be matched by.
+    private sealed record SaidRow
+    {
+        public string Line { get; init; } = string.Empty;
+
+        public long Agrees { get; init; }
+    }
 }

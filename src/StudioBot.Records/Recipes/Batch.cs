@@ -12,4 +12,7 @@ public sealed record Batch(int Number, string Recipe, string Maker, DateTimeOffs
 {
     /// <summary>The lot it became in the stock; none where its recipe makes no material.</summary>
     public long? LotId { get; init; }
+
+    /// <summary>The act it hangs from.</summary>
+    public long? ActId { get; init; }
 }

@@ -14,8 +14,8 @@ public sealed class BatchRecords
     internal BatchRecords(SqliteConnection connection) => this.connection = connection;
 
     private const string Mixed = """
-        select batch.number, batch.lot_id as lotId, recipe.name as recipe, member.name as maker,
-               batch.made_at as madeAt, batch.made_microlitres as madeMicrolitres
+        select batch.number, batch.lot_id as lotId, batch.act_id as actId, recipe.name as recipe,
+               member.name as maker, batch.made_at as madeAt, batch.made_microlitres as madeMicrolitres
         from batch
         join recipe on recipe.id = batch.recipe_id
         join member on member.id = batch.maker_id
@@ -57,16 +57,17 @@ public sealed class BatchRecords
             act = act.Id,
             lot = lotId,
         });
-        return new Batch(number, recipe.Name, maker.Name, at, made) { LotId = lotId };
+        return new Batch(number, recipe.Name, maker.Name, at, made) { LotId = lotId, ActId = act.Id };
     }
 
     private sealed record Row(
-        long Number, long? LotId, string Recipe, string Maker, long MadeAt, long MadeMicrolitres)
+        long Number, long? LotId, long? ActId, string Recipe, string Maker, long MadeAt, long MadeMicrolitres)
     {
         public Batch From() => new(
             checked((int)Number), Recipe, Maker, Booked.Moment(MadeAt), Booked.Volume(MadeMicrolitres))
         {
             LotId = LotId,
+            ActId = ActId,
         };
     }
 }

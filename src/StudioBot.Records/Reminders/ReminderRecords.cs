@@ -55,6 +55,15 @@ public sealed class ReminderRecords
     /// <summary>When something is due next; none where nothing waits.</summary>
     public DateTimeOffset? NextDue() => Booked.Moment(connection.ExecuteScalar<long?>(Next));
 
+    private const string NotDone = """
+        select count(*)
+        from reminder
+        where state <> 'done'
+        """;
+
+    /// <summary>How many wait to be said.</summary>
+    public int Waiting() => connection.ExecuteScalar<int>(NotDone);
+
     private const string NewOne = """
         insert into reminder (
             kind, subject, chat_id, member_id, planned_at, due_at, rule, zone, occurrence_key, act_id)

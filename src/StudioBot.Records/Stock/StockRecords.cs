@@ -149,12 +149,16 @@ public sealed class StockRecords
     public void Opened(long lotId, Act act) => kept.Change(act, KeptTable.Lot, lotId, () =>
         connection.Execute(OpenOne, new { lot = lotId, at = Booked.At(act.HappenedAt) }));
 
-    private const string Lines = """
+    private const string Columns = """
         select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
                entry.milligrams, entry.pieces, entry.reason, act.author_id as authorId, act.for_id as forId,
                act.happened_at as happenedAt
         from stock_entry as entry
         join act on act.id = entry.act_id
+
+        """;
+
+    private const string Lines = Columns + """
         where ($material is null or entry.material_id = $material)
           and ($act is null or entry.act_id = $act)
           and act.happened_at >= $since
@@ -167,6 +171,21 @@ public sealed class StockRecords
     /// <param name="materialId">Of this material only; none: of all.</param>
     public IReadOnlyList<StockLine> Entries(DateTimeOffset? since = null, long? materialId = null) =>
         Listed(since, materialId, null);
+
+    private const string Held = Columns + """
+        where entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+          and ($material is null or entry.material_id = $material)
+          and ($lot is null or entry.lot_id = $lot)
+        order by entry.id
+        """;
+
+    /// <summary>The lines of the book that hold, in the order they were booked: what was undone is not among them.
+    /// </summary>
+    /// <param name="materialId">Of this material only; none: of all.</param>
+    /// <param name="lotId">Of this lot only; none: of all.</param>
+    public IReadOnlyList<StockLine> Holding(long? materialId = null, long? lotId = null) =>
+        [.. connection.Query<LineRow>(Held, new { material = materialId, lot = lotId }).Select(row => row.From())];
 
     /// <summary>The lines of one act.</summary>
     public IReadOnlyList<StockLine> Of(Act act) => Listed(null, null, act.Id);

@@ -1,0 +1,20 @@
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Replies;
+
+namespace StudioBot.Chat;
+
+/// <summary>A record: it gets a session of the studio, and what it writes stands with its reply or not at all.</summary>
+public abstract class Act : Command
+{
+    /// <inheritdoc/>
+    public sealed override bool Records => true;
+
+    /// <summary>Whether it needs no membership: one who joins has none yet.</summary>
+    internal virtual bool IsForStrangers => false;
+
+    /// <summary>
+    /// Does it. A reply that is trouble takes back all that was written; any other one says what changed and the level
+    /// or stage after it. The button that undoes it is put under the reply by <see cref="Conversation"/>.
+    /// </summary>
+    internal abstract Reply Do(Phrase said, Writing writing);
+}

@@ -1,0 +1,163 @@
+using System.Globalization;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Reminders;
+using StudioBot.Records;
+using StudioBot.Records.Members;
+using StudioBot.Records.Reminders;
+
+namespace StudioBot.Chat.Pings;
+
+/// <summary>What is due is judged and said: one look at the table, in the session that settles it.</summary>
+public static class PingRound
+{
+    internal const string Sent = "sent";
+    internal const string SentLate = "sent late";
+    internal const string Digested = "in a digest";
+
+    private const int MostAtOnce = 1000;
+
+    /// <summary>The messages for all that is due now; every row is settled, held or moved on with that.</summary>
+    /// <param name="session">Where the table is.</param>
+    /// <param name="studio">The studio, over the same session.</param>
+    /// <param name="now">The moment.</param>
+    public static IReadOnlyList<SpokenPing> Of(StudioSession session, Studio studio, DateTimeOffset now)
+    {
+        var due = session.Reminders.Due(now, MostAtOnce);
+        if (due.Count == 0)
+        {
+            return [];
+        }
+
+        var turn = new PingTurn(studio, now);
+        var outgoing = due.Select(row => Judged(row, session, turn)).OfType<OutgoingPing>().ToList();
+        return [.. Gathering.Of(outgoing).Select(message => Spoken(message, turn))];
+    }
+
+    // What goes out of this row now; none where it waits, moved or has nothing to say any more.
+    private static OutgoingPing? Judged(Reminder row, StudioSession session, PingTurn turn)
+    {
+        var kind = Enum.Parse<PingKind>(row.What.Kind);
+        var subject = PingSubjects.Read(row.What.Subject);
+        var ping = PingCatalogue.Of(kind);
+        var chat = ChatOf(row, session, turn);
+        if (ping is null || chat is null)
+        {
+            session.Reminders.Done(row.Id, "nobody to tell", turn.Now);
+            return null;
+        }
+
+        var occurrence = row.What.OccurrenceKey.Split('/')[^1];
+        var planned = new PlannedPing(new OccurrenceKey(kind, subject, occurrence), chat.Value, row.What.PlannedAt);
+        var verdict = PingVerdict.Of(planned, turn.Now, ping.StateOf(planned, turn), WishesFor(row, planned, ping, turn));
+        return Settled(row, verdict, session, turn.Now)
+            ? new OutgoingPing(planned, verdict, ping.SessionOf(planned, turn), ping.PlaceOf(planned, turn))
+            : null;
+    }
+
+    // Whether it goes out now.
+    private static bool Settled(Reminder row, PingVerdict verdict, StudioSession session, DateTimeOffset now)
+    {
+        var reminders = session.Reminders;
+        switch (verdict)
+        {
+            case PingVerdict.Send:
+                reminders.Done(row.Id, Sent, now);
+                return true;
+            case PingVerdict.SendLate:
+                reminders.Done(row.Id, SentLate, now);
+                return true;
+            case PingVerdict.TooLate:
+                reminders.Done(row.Id, Digested, now);
+                return true;
+            case PingVerdict.Hold hold:
+                reminders.Hold(row.Id, hold.Until, "held");
+                return false;
+            case PingVerdict.Replan moved:
+                reminders.Replan(row.Id, moved.At);
+                return false;
+            case PingVerdict.Unwanted unwanted:
+                reminders.Done(row.Id, unwanted.Why.ToString(), now);
+                return false;
+            default:
+                throw new InvalidOperationException($"A verdict without a road: {verdict}.");
+        }
+    }
+
+    // A member hears it in their own chat, which has the number of their account; at the terminal where they have none.
+    private static long? ChatOf(Reminder row, StudioSession session, PingTurn turn)
+    {
+        if (row.What.ChatId is { } chat)
+        {
+            return chat;
+        }
+
+        if (row.What.MemberId is not { } id || turn.Member(id) is null)
+        {
+            return null;
+        }
+
+        var accounts = session.Members.Accounts(id);
+        return accounts.Count == 0 ? null : accounts.FirstOrDefault(one => one != MemberRecords.Terminal, MemberRecords.Terminal);
+    }
+
+    private static PingWishes WishesFor(Reminder row, PlannedPing planned, Ping ping, PingTurn turn)
+    {
+        var wishes = row.What.MemberId is { } id ? turn.Studio.View.Wishes.Of(id) : new Wishes();
+        var snoozed = turn.Studio.View.Wishes.SnoozedUntil(row.What.Kind, row.What.Subject, turn.Now);
+        var barred = ping.NotBefore(planned, turn);
+        return new PingWishes(turn.QuietOf(row.What.MemberId))
+        {
+            Muted = wishes.Unwanted.Select(name => Enum.TryParse<PingKind>(name, out var kind) ? kind : (PingKind?)null)
+                .OfType<PingKind>().ToHashSet(),
+            WakeForWindow = wishes.Woken,
+            NotBefore = snoozed is { } one && barred is { } other ? (one > other ? one : other) : snoozed ?? barred,
+        };
+    }
+
+    private static SpokenPing Spoken(PingMessage message, PingTurn turn)
+    {
+        List<Block> blocks = [];
+        List<Button> buttons = [];
+        if (message.IsDigest)
+        {
+            blocks.Add(new Block.Headline("While I could not write, this came up. What holds now:"));
+        }
+
+        foreach (var kind in message.Lines.GroupBy(line => line.Kind))
+        {
+            var ping = PingCatalogue.Of(kind.Key)!;
+            List<PingLine> lines = [.. kind];
+            blocks.AddRange(lines.Select(line => Line(ping, line, turn, isFirst: blocks.Count == 0)));
+            if (!message.IsDigest)
+            {
+                blocks.AddRange(ping.Under(lines, turn));
+            }
+
+            buttons.AddRange(ping.Buttons(lines, turn));
+        }
+
+        return new SpokenPing(
+            message.Chat,
+            message.Chat > 0 ? message.Chat : null,
+            new Reply(blocks, [.. buttons.DistinctBy(button => button.Line).Take(6).Select(button => button with { Records = true })]),
+            message.IsDigest);
+    }
+
+    private static Block Line(Ping ping, PingLine line, PingTurn turn, bool isFirst)
+    {
+        var words = ping.Say(line, turn) + Lateness(line, turn);
+        return isFirst ? new Block.Headline(words) : new Block.Line(words);
+    }
+
+    private static string Lateness(PingLine line, PingTurn turn) => line.Pings[0].Verdict switch
+    {
+        PingVerdict.SendLate late => string.Create(
+            CultureInfo.InvariantCulture, $" ({Show.Time(late.By)} late)"),
+        PingVerdict.TooLate { Now: WhatHolds.Still still } => $" (since {turn.Moment(still.Since)})",
+        PingVerdict.TooLate { Now: WhatHolds.OpenUntil open } => $" Still open, until {turn.Moment(open.Closes)}.",
+        PingVerdict.TooLate { Now: WhatHolds.Closed closed } =>
+            $" It closed {turn.Moment(closed.At)}: let it cure in full, wash it, sand it dull, wipe, then coat.",
+        PingVerdict.TooLate { Now: WhatHolds.Passed passed } => $" (was for {turn.Moment(passed.At)})",
+        _ => "",
+    };
+}

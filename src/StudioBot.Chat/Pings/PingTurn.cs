@@ -1,0 +1,103 @@
+using System.Globalization;
+using StudioBot.Chat.Coats;
+using StudioBot.Chat.Drying;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Reminders;
+using StudioBot.Records.Members;
+using StudioBot.Records.Pieces;
+
+namespace StudioBot.Chat.Pings;
+
+/// <summary>One look at the studio for all that is due or planned at a moment.</summary>
+internal sealed class PingTurn
+{
+    /// <summary>When nobody is pinged unless the studio or the person says otherwise (common practice).</summary>
+    private static readonly (TimeOnly From, TimeOnly Until) UsualQuiet = (new(22, 0), new(8, 0));
+
+    private readonly Lazy<PieceReckoning> _reckoning;
+    private readonly Lazy<CoatReckoning> _coats;
+    private readonly Lazy<IReadOnlyList<Member>> _members;
+    private readonly Dictionary<int, Piece?> _pieces = [];
+
+    /// <summary>A look at this moment.</summary>
+    public PingTurn(Studio studio, DateTimeOffset now)
+    {
+        (Studio, Now) = (studio, now);
+        Zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(studio.View.Studio.Settings()?.Zone ?? "UTC"));
+        _reckoning = new(() => new PieceReckoning(studio.View, studio.Practice, now));
+        _coats = new(() => new CoatReckoning(studio.View, studio.Practice, now));
+        _members = new(studio.View.Members.All);
+    }
+
+    /// <summary>The studio.</summary>
+    public Studio Studio { get; }
+
+    /// <summary>The moment.</summary>
+    public DateTimeOffset Now { get; }
+
+    /// <summary>The studio's wall clock.</summary>
+    public StudioZone Zone { get; }
+
+    /// <summary>The ready days of the pieces.</summary>
+    public PieceReckoning Reckoning => _reckoning.Value;
+
+    /// <summary>The windows and cures of the coats.</summary>
+    public CoatReckoning Coats => _coats.Value;
+
+    /// <summary>The piece of this number; none where it was undone.</summary>
+    public Piece? Piece(int number)
+    {
+        if (!_pieces.TryGetValue(number, out var piece))
+        {
+            _pieces[number] = piece = Studio.View.Pieces.Find(number);
+        }
+
+        return piece;
+    }
+
+    /// <summary>The number of the piece that a subject is about; none where it is about none.</summary>
+    public int? PieceOf(PingSubject subject) => subject.Kind switch
+    {
+        PingSubjectKind.Piece => (int)subject.Id,
+        PingSubjectKind.Coat => PingSubjects.CoatOf(subject).Piece,
+        _ => null,
+    };
+
+    /// <summary>Where a piece lies: a shelf, with its room where that is not the first.</summary>
+    public string PlaceOf(int number) => Piece(number)?.Shelf ?? "";
+
+    /// <summary>Whose piece it is, as long as they belong to the studio.</summary>
+    public Member? MakerOf(int number) => Piece(number) is { } piece
+        ? _members.Value.FirstOrDefault(member => member.Name.Equals(piece.Maker, StringComparison.OrdinalIgnoreCase))
+        : null;
+
+    /// <summary>The member of this number; none where they have left.</summary>
+    public Member? Member(long id) => _members.Value.FirstOrDefault(member => member.Id == id);
+
+    /// <summary>The quiet hours of this member; none: the studio's.</summary>
+    public QuietHours QuietOf(long? member)
+    {
+        if (member is { } id && Studio.View.Wishes.Of(id).Quiet is { } own)
+        {
+            return new QuietHours(own.From, own.Until, Zone);
+        }
+
+        var (from, until) = QuietSetting.Read(Studio.View.Studio.Setting(QuietSetting.Name)) ?? UsualQuiet;
+        return new QuietHours(from, until, Zone);
+    }
+
+    /// <summary>This instant, moved on to the next morning at nine, when people are there.</summary>
+    public DateTimeOffset MorningFrom(DateTimeOffset instant)
+    {
+        var date = Zone.DateOf(instant);
+        var nine = Zone.InstantOf(date, new TimeOnly(9, 0));
+        return nine >= instant ? nine : Zone.InstantOf(date.AddDays(1), new TimeOnly(9, 0));
+    }
+
+    /// <summary>Thu 26 Nov 14:10, on the studio's wall.</summary>
+    public string Moment(DateTimeOffset instant) =>
+        Zone.LocalOf(instant).ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>26 Nov, on the studio's wall.</summary>
+    public string Day(DateTimeOffset instant) => Show.Day(Zone.DateOf(instant));
+}

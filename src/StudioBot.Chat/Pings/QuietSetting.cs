@@ -1,0 +1,27 @@
+using System.Globalization;
+
+namespace StudioBot.Chat.Pings;
+
+/// <summary>The studio's quiet hours, as they are kept among its settings: <c>22:00-08:00</c>.</summary>
+internal static class QuietSetting
+{
+    /// <summary>Under which name.</summary>
+    public const string Name = "quiet";
+
+    private const string Clock = "HH:mm";
+
+    /// <summary>As it is kept.</summary>
+    public static string Kept(TimeOnly from, TimeOnly until) => string.Create(
+        CultureInfo.InvariantCulture, $"{from.ToString(Clock, CultureInfo.InvariantCulture)}-{until.ToString(Clock, CultureInfo.InvariantCulture)}");
+
+    /// <summary>As it was kept; none where nothing was.</summary>
+    /// <exception cref="FormatException">It is no pair of times.</exception>
+    public static (TimeOnly From, TimeOnly Until)? Read(string? kept) => kept?.Split('-') switch
+    {
+        null => null,
+        [var from, var until] => (
+            TimeOnly.ParseExact(from, Clock, CultureInfo.InvariantCulture),
+            TimeOnly.ParseExact(until, Clock, CultureInfo.InvariantCulture)),
+        _ => throw new FormatException($"“{kept}” are no quiet hours."),
+    };
+}

@@ -1,0 +1,57 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Coats;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Reminders;
+using StudioBot.Records.Pieces;
+
+namespace StudioBot.Chat.Pings;
+
+/// <summary>A ping about the recoat window of a coat.</summary>
+internal abstract class WindowPing : CoatPing
+{
+    /// <inheritdoc/>
+    protected sealed override DateTimeOffset? MomentOf(CoatOutlook coat, PingTurn turn)
+    {
+        if (coat.Window is not { } window || turn.MakerOf(coat.Piece.Number) is not { } maker)
+        {
+            return null;
+        }
+
+        var wakes = turn.Studio.View.Wishes.Of(maker.Id).Woken;
+        var moments = WindowPings.Plan(window, turn.QuietOf(maker.Id), coat.CoatedAt, wakes);
+        return moments.FirstOrDefault(moment => moment.Kind == Sheet.Kind)?.At;
+    }
+
+    /// <inheritdoc/>
+    protected sealed override SubjectState Standing(CoatOutlook coat, DateTimeOffset due) =>
+        new SubjectState.Window(due, coat.Window!.ClosesFrom);
+
+    /// <summary>From Thu 26 Nov 14:10 to Fri 27 Nov 02:10.</summary>
+    protected static string FromTo(PingLine line, PingTurn turn)
+    {
+        var number = Pieces.Of(line, turn)[0];
+        return turn.Coats.Of(number)?.Window is { } window
+            ? $"from {turn.Moment(window.OpensBy)} to {turn.Moment(window.ClosesFrom)}"
+            : "";
+    }
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Block> Under(IReadOnlyList<PingLine> lines, PingTurn turn)
+    {
+        var pieces = Pieces.Of(lines, turn);
+        var known = pieces.Select(turn.Piece).OfType<Piece>().ToList();
+        var (system, resin, _) = ResinJob.Resins(null, turn.Studio);
+        var need = ResinNeed.For(ResinNeed.Of(known), "", system.FloodFilm.Value.Usual, 1, resin, system).Total;
+        yield return new Block.Line(
+            $"A second coat takes {Show.ToMeasure(need)}. A gloved finger should leave a print and draw no string.");
+        yield return new Block.Line("By the room's temperature; the product's sheet comes first.");
+    }
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn)
+    {
+        var typed = Pieces.Typed(Pieces.Of(lines, turn));
+        yield return new Button("Amounts", $"resin {typed}");
+        yield return new Button("Record", $"piece {Pieces.Of(lines, turn)[0]}");
+    }
+}

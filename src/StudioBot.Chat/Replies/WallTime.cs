@@ -1,0 +1,29 @@
+using System.Globalization;
+using StudioBot.Craft.Reminders;
+
+namespace StudioBot.Chat.Replies;
+
+/// <summary>Moments as the clock on the studio's wall shows them.</summary>
+internal static class WallTime
+{
+    /// <summary>What the clock shows at this moment.</summary>
+    public static DateTime Of(DateTimeOffset moment, Studio studio) => studio.View.Studio.Settings() is { } settings
+        ? new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(settings.Zone)).LocalOf(moment)
+        : moment.UtcDateTime;
+
+    /// <summary>today, 9 Nov, 9 Nov 2025.</summary>
+    public static string Day(DateTimeOffset moment, Turn turn, Studio studio)
+    {
+        var (day, today) = (DateOnly.FromDateTime(Of(moment, studio)), DateOnly.FromDateTime(turn.Local));
+        return day == today ? "today"
+            : day.Year == today.Year ? Show.Day(day)
+            : $"{Show.Day(day)} {day.Year.ToString(CultureInfo.InvariantCulture)}";
+    }
+
+    /// <summary>80 min ago.</summary>
+    public static string Ago(DateTimeOffset moment, Turn turn, Studio studio)
+    {
+        var age = turn.Local - Of(moment, studio);
+        return Show.Time(age > TimeSpan.Zero ? age : TimeSpan.Zero) + " ago";
+    }
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Costs;
+using StudioBot.Records.Ledger;
+using StudioBot.Records.Stock;
+
+namespace StudioBot.Chat.Sharing;
+
+/// <summary>What a member used in a month, and what that month moved on their account.</summary>
+internal static class MonthUse
+{
+    /// <summary>Each material with what left the stock for them; what was put back is taken off.</summary>
+    /// <param name="month">2026-11.</param>
+    /// <param name="name">Whose.</param>
+    /// <param name="isOwn">Whether they ask themselves.</param>
+    /// <param name="said">The message.</param>
+    /// <param name="turn">Who asks, and when.</param>
+    /// <param name="studio">The records.</param>
+    public static Reply Of(string month, string name, bool isOwn, Phrase said, Turn turn, Studio studio)
+    {
+        var id = studio.View.Members.Names().FirstOrDefault(member => member.Value == name).Key;
+        var materials = studio.View.Materials.All().ToDictionary(material => material.Id, material => material.Name);
+        List<Figure> rows = [.. studio.View.Stock.Holding()
+            .Where(line => line.MemberId == id && IsUse(line.Reason) && MonthOf(line.HappenedAt, studio) == month)
+            .GroupBy(line => line.MaterialId)
+            .Select(same => (
+                Name: materials[same.Key],
+                Like: same.First().Amount,
+                Used: same.Sum(line => line.Fills ? -Need.UnitsOf(line.Amount) : Need.UnitsOf(line.Amount))))
+            .Where(row => row.Used > 0)
+            .Select(row => new Figure(row.Name, Show.Amount(ShelfLevel.Like(row.Like, row.Used))))];
+        var moved = studio.View.Money.Entries()
+            .Where(entry => entry.Account is Account.OfMember member && member.MemberId == id
+                && MonthOf(entry.HappenedAt, studio) == month)
+            .Aggregate(default(Money), (sum, entry) => sum + entry.Sum);
+        var count = rows.Count == 1 ? "1 material" : $"{rows.Count} materials";
+        return RowPages.Of(
+            $"{(isOwn ? "You" : name)} used {(rows.Count == 0 ? "nothing" : count)} in {Words(month)}",
+            [],
+            [new RowGroup("", rows)],
+            [new Block.Line($"{Moved(moved, studio)}{Sentences.Invented(studio)}")],
+            said,
+            new Button("Balance", isOwn ? "balance me" : $"balance {name}"));
+    }
+
+    private static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
+        or StockReason.Poured or StockReason.Coated or StockReason.Returned;
+
+    private static string MonthOf(DateTimeOffset moment, Studio studio) =>
+        WallTime.Of(moment, studio).ToString("yyyy-MM", CultureInfo.InvariantCulture);
+
+    private static string Words(string month) =>
+        DateOnly.ParseExact(month + "-01", "yyyy-MM-dd", CultureInfo.InvariantCulture)
+            .ToString("MMMM yyyy", CultureInfo.InvariantCulture);
+
+    private static string Moved(Money moved, Studio studio)
+    {
+        var currency = studio.View.Studio.Settings()?.Currency ?? "";
+        return moved.Cents switch
+        {
+            0 => "The account did not move.",
+            > 0 => $"The account rose by {moved} {currency}.",
+            _ => $"The account fell by {-moved} {currency}.",
+        };
+    }
+}

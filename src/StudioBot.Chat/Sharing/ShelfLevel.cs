@@ -1,0 +1,34 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Units;
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Chat.Sharing;
+
+/// <summary>What is left of a material.</summary>
+internal sealed record ShelfLevel(Material Material, Amount Left)
+{
+    /// <summary>Whether nothing is left.</summary>
+    public bool IsOut => Need.UnitsOf(Left) <= 0;
+
+    /// <summary>Whether it is at the level at which the studio counts it as low, or under it.</summary>
+    public bool IsLow => Material.Low is { } low && Need.UnitsOf(Left) <= Need.UnitsOf(low);
+
+    /// <summary>820 ml; 85 ml, low; none, low.</summary>
+    public string Words => (IsOut ? "none" : Show.Amount(Left)) + (IsLow ? ", low" : "");
+
+    /// <summary>All materials, in the order they were named.</summary>
+    public static IReadOnlyList<ShelfLevel> All(Studio studio)
+    {
+        var left = studio.View.Materials.Levels().ToDictionary(level => level.MaterialId, level => level.Left);
+        return [.. studio.View.Materials.All().Select(material => new ShelfLevel(material, left[material.Id]))];
+    }
+
+    /// <summary>So many millilitres, grams or pieces, measured as this amount is.</summary>
+    public static Amount Like(Amount amount, double units) => amount switch
+    {
+        Amount.ByVolume => new Amount.ByVolume(Volume.FromMillilitres(units)),
+        Amount.ByMass => new Amount.ByMass(Mass.FromGrams(units)),
+        _ => new Amount.ByCount((int)units),
+    };
+}

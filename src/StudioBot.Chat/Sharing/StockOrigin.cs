@@ -1,0 +1,148 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft;
+using StudioBot.Craft.Stock;
+using StudioBot.Records.Materials;
+using StudioBot.Records.Stock;
+
+namespace StudioBot.Chat.Sharing;
+
+/// <summary>Where a level comes from: what was counted last, what came and went since, how long it lasts.</summary>
+internal static class StockOrigin
+{
+    // Below what any book holds: sums of doubles may differ by so much and mean the same.
+    private const double Nothing = 1e-6;
+
+    /// <summary>Each in one sentence; what the book can't say is left out.</summary>
+    public static IReadOnlyList<string> Of(ShelfLevel level, Turn turn, Studio studio)
+    {
+        var material = level.Material;
+        var held = studio.View.Stock.Holding(material.Id);
+        if (held.Count == 0)
+        {
+            return ["Nothing is booked for it."];
+        }
+
+        var names = studio.View.Members.Names();
+        List<string> sentences = [.. Since(level, held, names, turn, studio)];
+        var moved = held.Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted)).ToList();
+        if (moved.LastOrDefault(line => line.Fills) is { } came)
+        {
+            sentences.Add("Last in: " + Told(came));
+        }
+
+        if (moved.LastOrDefault(line => !line.Fills) is { } went)
+        {
+            sentences.Add("Last out: " + Told(went));
+        }
+
+        if (Lasts(level, held, turn, studio) is { } lasts)
+        {
+            sentences.Add(lasts);
+        }
+
+        return sentences;
+
+        string Told(StockLine line) => $"{Show.Amount(line.Amount)} {Done(line.Reason)} "
+            + $"{WallTime.Day(line.HappenedAt, turn, studio)}{By(line, names)}.";
+    }
+
+    // A count is known by the difference it booked: what it found is what the book said then.
+    private static IEnumerable<string> Since(
+        ShelfLevel level,
+        IReadOnlyList<StockLine> held,
+        IReadOnlyDictionary<long, string> names,
+        Turn turn,
+        Studio studio)
+    {
+        var material = level.Material;
+        var count = held.LastOrDefault(line => line.Reason == StockReason.Counted);
+        var first = held.FirstOrDefault(line => line.Reason == StockReason.Opening);
+        var start = 0.0;
+        if (count is not null)
+        {
+            start = studio.View.Stock.Entries(materialId: material.Id)
+                .Where(line => line.ActId <= count.ActId)
+                .Sum(Signed);
+            yield return $"Counted {Amount(material, start)} {WallTime.Day(count.HappenedAt, turn, studio)}"
+                + $"{By(count, names)}.";
+        }
+        else if (first is not null)
+        {
+            start = held.Where(line => line.Reason == StockReason.Opening).Sum(Signed);
+            yield return $"The books opened {WallTime.Day(first.HappenedAt, turn, studio)} with "
+                + $"{Amount(material, start)}; not counted since.";
+        }
+
+        var later = held.Where(line => count is null
+            ? line.Reason != StockReason.Opening
+            : line.ActId > count.ActId).ToList();
+        var (came, went) = (later.Where(line => line.Fills).Sum(Signed), -later.Where(line => !line.Fills).Sum(Signed));
+        var undone = Need.UnitsOf(level.Left) - start - came + went;
+        List<string> parts =
+        [
+            .. came > Nothing ? (string[])[$"{Amount(material, came)} in"] : [],
+            .. went > Nothing ? (string[])[$"{Amount(material, went)} out"] : [],
+            .. Math.Abs(undone) > Nothing
+                ? (string[])[$"{Amount(material, Math.Abs(undone))} {(undone > 0 ? "put back" : "taken back")} by undo"]
+                : [],
+        ];
+        if (parts.Count > 0)
+        {
+            yield return $"{(count is null && first is null ? "All told" : "Since then")} {string.Join(", ", parts)}.";
+        }
+    }
+
+    private static string? Lasts(ShelfLevel level, IReadOnlyList<StockLine> held, Turn turn, Studio studio)
+    {
+        var today = DateOnly.FromDateTime(turn.Local);
+        var from = held.Min(line => DateOnly.FromDateTime(WallTime.Of(line.HappenedAt, studio)));
+        var days = new double[Math.Max(today.DayNumber - from.DayNumber + 1, 1)];
+        foreach (var line in held.Where(line => IsUse(line.Reason)))
+        {
+            var day = DateOnly.FromDateTime(WallTime.Of(line.HappenedAt, studio)).DayNumber - from.DayNumber;
+            days[Math.Min(day, days.Length - 1)] -= Signed(line);
+        }
+
+        var use = DailyUse.From([.. days.Select(used => Math.Max(used, 0))]);
+        var rate = $"{Show.Significant(use.PerDay)}{Unit(level.Material)} a day";
+        return Forecast.DaysOfCover(Need.UnitsOf(level.Left), use) switch
+        {
+            Finding<TimeSpan>.Found found => $"Lasts about {Show.Time(found.Value)} at {rate}.",
+            Finding<TimeSpan>.Cautioned found => $"Lasts about {Show.Time(found.Value)} at {rate} ({found.Caution}).",
+            _ => null,
+        };
+    }
+
+    // What comes back was not used.
+    private static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
+        or StockReason.Poured or StockReason.Coated or StockReason.Returned;
+
+    private static double Signed(StockLine line) => line.Fills ? Need.UnitsOf(line.Amount) : -Need.UnitsOf(line.Amount);
+
+    private static string Amount(Material material, double units) => Show.Amount(new Need(material, units).Amount);
+
+    private static string Unit(Material material) => material.Form switch
+    {
+        MaterialForm.Powder => " g",
+        MaterialForm.Counted => "",
+        _ => " ml",
+    };
+
+    private static string By(StockLine line, IReadOnlyDictionary<long, string> names) =>
+        line.MemberId is { } id && names.TryGetValue(id, out var name) ? $" by {name}" : "";
+
+    private static string Done(StockReason reason) => reason switch
+    {
+        StockReason.Opening => "there",
+        StockReason.Bought => "bought",
+        StockReason.Made => "made",
+        StockReason.Used => "used",
+        StockReason.Mixed => "mixed",
+        StockReason.Poured => "poured",
+        StockReason.Coated => "coated",
+        StockReason.Counted => "counted",
+        StockReason.Binned => "thrown away",
+        _ => "put back",
+    };
+}

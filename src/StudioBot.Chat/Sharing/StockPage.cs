@@ -1,0 +1,73 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Replies;
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Chat.Sharing;
+
+/// <summary>One material's level, its lots and where the level came from.</summary>
+internal static class StockPage
+{
+    private const int MostLotButtons = 3;
+
+    /// <summary>The level first, then the lots that hold it, then what the book says of it.</summary>
+    public static Reply Of(ShelfLevel level, Phrase said, Turn turn, Studio studio)
+    {
+        List<Lot> lots = [.. studio.View.Lots.All()
+            .Where(lot => lot.MaterialId == level.Material.Id && Need.UnitsOf(lot.Left) > 0)];
+        List<Block> below = [.. Notes(lots, turn, studio).Select(note => new Block.Line(note))];
+        var origin = string.Join(' ', StockOrigin.Of(level, turn, studio)) + Sentences.Invented(studio);
+        below.Add(new Block.Line(origin));
+        return RowPages.Of(
+            Headline(level),
+            [],
+            [
+                new RowGroup(
+                    "Lots by the day they came",
+                    [.. lots.Select(lot => new Figure($"{Called(lot)}, {WallTime.Day(lot.BoughtAt, turn, studio)}", Left(lot)))]),
+            ],
+            below,
+            said,
+            [
+                .. lots.Select(lot => lot.Label).OfType<string>().Take(MostLotButtons)
+                    .Select(label => new Button(Labels.Short($"Lot {label}"), $"lot {label}")),
+                new Button("What is known of it", $"material {level.Material.Name}"),
+            ]);
+    }
+
+    /// <summary>W-2; a lot that nobody labelled.</summary>
+    public static string Called(Lot lot) => lot.Label ?? "no label";
+
+    private static string Headline(ShelfLevel level)
+    {
+        var name = Sentences.Capital(level.Material.Name);
+        var left = level.IsOut ? "none left" : Show.Amount(level.Left);
+        return level switch
+        {
+            { IsLow: true, Material.Low: { } low } => $"{name}: {left}, low (at {Show.Amount(low)})",
+            { Material.Low: { } low } => $"{name}: {left} (low at {Show.Amount(low)})",
+            _ => $"{name}: {left}",
+        };
+    }
+
+    private static string Left(Lot lot) => $"{Show.Amount(lot.Left)} of {Show.Amount(lot.Bought)}";
+
+    private static IEnumerable<string> Notes(IReadOnlyList<Lot> lots, Turn turn, Studio studio)
+    {
+        var opened = lots.Where(lot => lot.OpenedAt is not null)
+            .Select(lot => $"{Called(lot)} {WallTime.Day(lot.OpenedAt!.Value, turn, studio)}")
+            .ToList();
+        if (opened.Count > 0)
+        {
+            yield return $"Opened: {string.Join(", ", opened)}.";
+        }
+
+        var stopped = lots.Where(lot => lot.Stopped is not null)
+            .Select(lot => Called(lot) + (lot.Stopped!.Why is { } why ? $" ({why})" : ""))
+            .ToList();
+        if (stopped.Count > 0)
+        {
+            yield return $"Stopped, drawn from only by name: {string.Join(", ", stopped)}.";
+        }
+    }
+}

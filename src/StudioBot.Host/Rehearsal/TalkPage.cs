@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using StudioBot.Craft.Reminders;
+using StudioBot.Host.Verbs;
+
+namespace StudioBot.Host.Rehearsal;
+
+/// <summary>Where a rehearsal is written: for eyes, or one line of JSON a message of the bot.</summary>
+internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson)
+{
+    private const string Clock = "ddd yyyy-MM-dd HH:mm";
+    private const string Indent = "    ";
+
+    private StudioZone? wall;
+
+    /// <summary>Somebody or the clock did something.</summary>
+    public void Event(DateTimeOffset now, TalkLine line, StudioZone zone)
+    {
+        wall = zone;
+        if (!asJson && line is (TalkLine.Says or TalkLine.Presses or TalkLine.Stop or TalkLine.Start))
+        {
+            to.WriteLine();
+            to.WriteLine($"{At(now)}  {line.Text}");
+        }
+    }
+
+    /// <summary>The bot sent something.</summary>
+    public void Heard(HeardMessage message, StudioZone zone)
+    {
+        wall = zone;
+        if (asJson)
+        {
+            to.WriteLine(HeardJson.Line(AsJson(message)));
+            return;
+        }
+
+        if (message.IsPing)
+        {
+            to.WriteLine();
+            to.WriteLine($"{At(message.At)}  (to {message.To}, by itself)");
+        }
+
+        var lead = message.IsPing ? Indent : $"{Indent}{message.To} ← ";
+        foreach (var line in message.Text.ReplaceLineEndings("\n").Split('\n'))
+        {
+            to.WriteLine(lead + line);
+            lead = Indent;
+        }
+
+        if (message.Buttons.Count > 0)
+        {
+            to.WriteLine($"{Indent}[{string.Join("] [", message.Buttons)}]");
+        }
+    }
+
+    /// <summary>What was expected did not come.</summary>
+    public void Failed(TalkLine line, string why, IReadOnlyList<HeardMessage> heard)
+    {
+        error.WriteLine($"line {line.Number}: {why}. The bot sent:");
+        foreach (var message in heard)
+        {
+            error.WriteLine($"{Indent}{message.To}: {message.Text} [{string.Join("] [", message.Buttons)}]");
+        }
+
+        if (heard.Count == 0)
+        {
+            error.WriteLine(Indent + "nothing");
+        }
+    }
+
+    private JsonObject AsJson(HeardMessage message) => new()
+    {
+        ["at"] = wall!.LocalOf(message.At).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),
+        ["to"] = message.To,
+        ["kind"] = message.IsPing ? "ping" : "reply",
+        ["text"] = message.Text,
+        ["buttons"] = new JsonArray([.. message.Buttons.Select(label => (JsonNode)label)]),
+        ["picture"] = null,
+    };
+
+    private string At(DateTimeOffset now) => wall is null
+        ? now.ToString(Clock, CultureInfo.InvariantCulture)
+        : wall.LocalOf(now).ToString(Clock, CultureInfo.InvariantCulture);
+}
