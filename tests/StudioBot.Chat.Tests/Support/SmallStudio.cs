@@ -80,7 +80,7 @@ internal sealed class SmallStudio : IDisposable
     public SmallStudio Weighs(int number, double day, double grams) =>
         Happens(number, day, new PieceEvent.Weighed(Mass.FromGrams(grams)));
 
-    public SmallStudio Write(double day, Action<StudioSession, Act> work)
+    public SmallStudio Write(double day, Action<StudioSession, Records.Acts.Act> work)
     {
         file.Write(session => work(session, session.Acts.Begin(new NewAct("test", members["Mira"], "test", Day(day)))));
         return this;
