@@ -9,6 +9,15 @@ internal static class QuietSetting
     public const string Name = "quiet";
 
     private const string Clock = "HH:mm";
+    private const string Shown = "H:mm";
+
+    /// <summary>When nobody is pinged unless the studio or the person says otherwise (common practice).</summary>
+    public static readonly (TimeOnly From, TimeOnly Until) Usual = (new(22, 0), new(8, 0));
+
+    /// <summary>As a reply shows them: <c>22:00 to 8:00</c>; none where they begin and end at once.</summary>
+    public static string Said((TimeOnly From, TimeOnly Until) hours) => hours.From == hours.Until
+        ? "none"
+        : $"{hours.From.ToString(Shown, CultureInfo.InvariantCulture)} to {hours.Until.ToString(Shown, CultureInfo.InvariantCulture)}";
 
     /// <summary>As it is kept.</summary>
     public static string Kept(TimeOnly from, TimeOnly until) => string.Create(
