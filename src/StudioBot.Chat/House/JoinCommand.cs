@@ -79,15 +79,17 @@ internal sealed class JoinCommand : Act
         return member;
     }
 
-    // None where they left after they were given a new account.
+    // None where they left meanwhile, or where the account was another's who left.
     private static Member? Back(long memberId, long account, Writing writing)
     {
-        if (writing.Session.Members.All().FirstOrDefault(member => member.Id == memberId) is not { } back)
+        var members = writing.Session.Members;
+        if (members.All().FirstOrDefault(member => member.Id == memberId) is not { } back
+            || members.Former(account) is not null)
         {
             return null;
         }
 
-        writing.Session.Members.MoveAccount(memberId, account, writing.Act);
+        members.MoveAccount(memberId, account, writing.Act);
         return back;
     }
 

@@ -71,13 +71,13 @@ internal sealed class MeSet : Act
 
         if (said.Has(Mute))
         {
-            wishes = wishes with { Unwanted = [.. wishes.Unwanted.Union(said.Of(Mute).Select(kind => kind.ToString()))] };
+            wishes = wishes with { Unwanted = [.. wishes.Unwanted.Union(Kept(said.Of(Mute)))] };
             lines.Add($"Off for you: {Words(said.Of(Mute))}.");
         }
 
         if (said.Has(Unmute))
         {
-            wishes = wishes with { Unwanted = [.. wishes.Unwanted.Except(said.Of(Unmute).Select(kind => kind.ToString()))] };
+            wishes = wishes with { Unwanted = [.. wishes.Unwanted.Except(Kept(said.Of(Unmute)))] };
             lines.Add($"On for you: {Words(said.Of(Unmute))}.");
         }
 
@@ -91,6 +91,8 @@ internal sealed class MeSet : Act
 
         return wishes;
     }
+
+    private static IEnumerable<string> Kept(IReadOnlyList<PingKind> kinds) => kinds.Select(kind => kind.ToString());
 
     private static string Words(IReadOnlyList<PingKind> kinds) => string.Join(", ", kinds.Select(PingsSlot.Word));
 }

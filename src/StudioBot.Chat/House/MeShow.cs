@@ -58,5 +58,5 @@ internal sealed class MeShow : Ask
     private static string Whose(bool isOfStudio) => isOfStudio ? " (studio)" : "";
 
     private static string? Word(string kind) =>
-        Enum.TryParse<PingKind>(kind, out var known) && PingCatalogue.Of(known) is not null ? PingsSlot.Word(known) : null;
+        Enum.TryParse<PingKind>(kind, out var known) ? PingCatalogue.Of(known)?.Sheet.Word : null;
 }

@@ -4,7 +4,7 @@ using StudioBot.Chat.Replies;
 
 namespace StudioBot.Chat.House;
 
-/// <summary><c>members forget Pia</c>: takes a name and its accounts out of the studio for good; the sums stay.</summary>
+/// <summary><c>members forget Pia</c>: takes a name and its accounts out for good; the sums stay.</summary>
 /// <remarks>It begins no act: that would keep the name in its words, and nothing could take it back.</remarks>
 internal sealed class MembersForget : Act
 {
@@ -24,13 +24,15 @@ internal sealed class MembersForget : Act
     {
         var members = writing.Session.Members;
         var typed = said.Of(Name);
-        var (id, name) = members.Names().FirstOrDefault(one => one.Value.Equals(typed, StringComparison.OrdinalIgnoreCase));
+        var (id, name) = members.Names()
+            .FirstOrDefault(one => one.Value.Equals(typed, StringComparison.OrdinalIgnoreCase));
         if (name is null)
         {
             return Trouble($"“{typed}” is no member here and never was. Nothing recorded.");
         }
 
-        if (members.All().FirstOrDefault(member => member.Id == id) is { } here && Stewards.IsLast(here, writing.Session))
+        if (members.All().FirstOrDefault(member => member.Id == id) is { } here
+            && Stewards.IsLast(here, writing.Session))
         {
             return Trouble($"{name} is the last steward: somebody else becomes one first. Nothing recorded.");
         }
@@ -40,7 +42,7 @@ internal sealed class MembersForget : Act
             return new Reply(
                 [
                     new Block.Headline($"Forget {name}? Nothing recorded yet."),
-                    new Block.Line("Name and account go for good, and no undo brings them back. What was booked stays."),
+                    new Block.Line("Name and account go for good: no undo brings them back. What was booked stays."),
                     new Block.Line("What others typed about them stays as typed."),
                 ],
                 [new Button("Yes, for good", $"members forget {name}") { Agrees = true }])
@@ -49,9 +51,10 @@ internal sealed class MembersForget : Act
             };
         }
 
+        var called = members.Forget(id, writing.Now);
         return new Reply(
             new Block.Headline("Forgotten."),
-            new Block.Line($"The books say “{members.Forget(id, writing.Now)}” from now on; all sums are as they were."));
+            new Block.Line($"The books say “{called}” from now on; all sums are as they were."));
     }
 
     private static Reply Trouble(string why) => new(new Block.Headline(why)) { IsTrouble = true };

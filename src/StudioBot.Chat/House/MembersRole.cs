@@ -47,11 +47,11 @@ internal sealed class MembersRole : Act
         writing.Session.Members.Change(member with { Role = role }, writing.Act);
         var may = role == Role.Steward
             ? "can invite others, and set what the studio uses"
-            : "can ask and record, and keeps house no more";
+            : "can ask and record, and set what the studio uses no more";
         if (member.Id != writing.Author.Id)
         {
             writing.Tell(member, new Reply(
-                new Block.Line($"{writing.Author.Name} made you a {said.Of(NewRole)}: you {may.Replace("keeps", "keep", StringComparison.Ordinal)}.")));
+                new Block.Line($"{writing.Author.Name} made you a {said.Of(NewRole)}: you {may}.")));
         }
 
         return new Reply(new Block.Headline($"{member.Name} is a {said.Of(NewRole)} now: {may}."));

@@ -75,7 +75,10 @@ internal sealed class RemindCommand : Act
 
         if (!said.Has(To) && Gone(said, writing) is { } gone)
         {
-            return new Reply(new Block.Headline($"{gone} belongs to the studio no more. Nothing recorded.")) { IsTrouble = true };
+            return new Reply(new Block.Headline($"{gone} belongs to the studio no more. Nothing recorded."))
+            {
+                IsTrouble = true,
+            };
         }
 
         if (writing.Session.Wishes.Of(writing.Whose.Id).Unwanted.Contains(nameof(PingKind.AskedFor)))
@@ -92,8 +95,8 @@ internal sealed class RemindCommand : Act
         var quiet = new PingTurn(writing.Studio, writing.Now).QuietOf(writing.Whose.Id);
         if (quiet.StretchAt(at) is { } stretch)
         {
-            blocks.Add(new Block.Line(
-                $"Quiet hours then, {QuietSetting.Said((quiet.From, quiet.Until))}: it comes {Moment(stretch.Until, writing)}."));
+            var hours = QuietSetting.Said((quiet.From, quiet.Until));
+            blocks.Add(new Block.Line($"Quiet hours then, {hours}: it comes {Moment(stretch.Until, writing)}."));
         }
 
         if (writing.Turn.Chat == ChatKind.Group)
@@ -151,9 +154,8 @@ internal sealed class RemindCommand : Act
     private static string? Gone(Phrase said, Writing writing)
     {
         var first = said.Remark.Split(' ')[0];
-        return writing.MemberNamed(first) is null
-            ? writing.Session.Members.Names().Values.FirstOrDefault(name => name.Equals(first, StringComparison.OrdinalIgnoreCase))
-            : null;
+        return writing.MemberNamed(first) is not null ? null : writing.Session.Members.Names().Values
+            .FirstOrDefault(name => name.Equals(first, StringComparison.OrdinalIgnoreCase));
     }
 
     private static string Short(string words) => words.Length <= Shown ? words : words[..Shown].TrimEnd() + "…";
@@ -161,8 +163,8 @@ internal sealed class RemindCommand : Act
     private static string Moment(DateTimeOffset at, Writing writing)
     {
         var local = writing.Turn.Zone.LocalOf(at);
-        return local.ToString(
-            local.Year == writing.Turn.Local.Year ? "ddd d MMM H:mm" : "ddd d MMM yyyy H:mm", CultureInfo.InvariantCulture);
+        var day = local.Year == writing.Turn.Local.Year ? "ddd d MMM" : "ddd d MMM yyyy";
+        return local.ToString(day + " H:mm", CultureInfo.InvariantCulture);
     }
 
     private static Reply SwitchedOff(Writing writing) => writing.For is { } other

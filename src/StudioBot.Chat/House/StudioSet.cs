@@ -70,7 +70,8 @@ internal sealed class StudioSet : Act
         {
             return new Reply(
                 new Block.Headline("Nothing copied: from here I can't."),
-                new Block.Line("A copy is made where I run: stop the service, copy the whole data folder elsewhere, start it again."),
+                new Block.Line(
+                    "It is done where I run: stop the service, copy the whole data folder elsewhere, start it again."),
                 new Block.Line("Which folder that is, says"),
                 new Block.Sample("studiobot config"))
             {

@@ -17,11 +17,10 @@ internal static class QuietSetting
     /// <summary>As a reply shows them: <c>22:00 to 8:00</c>; none where they begin and end at once.</summary>
     public static string Said((TimeOnly From, TimeOnly Until) hours) => hours.From == hours.Until
         ? "none"
-        : $"{hours.From.ToString(Shown, CultureInfo.InvariantCulture)} to {hours.Until.ToString(Shown, CultureInfo.InvariantCulture)}";
+        : $"{Text(hours.From, Shown)} to {Text(hours.Until, Shown)}";
 
     /// <summary>As it is kept.</summary>
-    public static string Kept(TimeOnly from, TimeOnly until) => string.Create(
-        CultureInfo.InvariantCulture, $"{from.ToString(Clock, CultureInfo.InvariantCulture)}-{until.ToString(Clock, CultureInfo.InvariantCulture)}");
+    public static string Kept(TimeOnly from, TimeOnly until) => $"{Text(from, Clock)}-{Text(until, Clock)}";
 
     /// <summary>As it was kept; none where nothing was.</summary>
     /// <exception cref="FormatException">It is no pair of times.</exception>
@@ -33,4 +32,6 @@ internal static class QuietSetting
             TimeOnly.ParseExact(until, Clock, CultureInfo.InvariantCulture)),
         _ => throw new FormatException($"“{kept}” are no quiet hours."),
     };
+
+    private static string Text(TimeOnly time, string format) => time.ToString(format, CultureInfo.InvariantCulture);
 }

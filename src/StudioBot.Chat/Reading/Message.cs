@@ -71,7 +71,8 @@ internal sealed class Message
         var typed = end > start ? _text[start..end] : _text;
         var body = to >= Atoms.Count ? _text : _text[..end];
         var drafts = forms.Select(form => PhraseReader.Read(form, body, typed, atoms, _context)).ToList();
-        var best = drafts.Where(draft => draft.Slips.Count == 0 && draft.Doubts.Count == 0).MaxBy(draft => draft.Fitting)
+        var best = drafts.Where(draft => draft.Slips.Count == 0 && draft.Doubts.Count == 0)
+                .MaxBy(draft => draft.Fitting)
             ?? drafts.FirstOrDefault(draft => draft.Slips.Count == 0)
             ?? drafts.MaxBy(draft => draft.Fitting)!;
         return best is { Form.Records: false, Taken: 0 } ? Told(drafts) ?? best : best;

@@ -77,6 +77,17 @@ public sealed class LeaveCommandTests : IDisposable
         Assert.Equal(["Mira", "Pia"], Names());
     }
 
+    [Fact]
+    public void Told_together_with_another_record_both_stand_once_agreed_to()
+    {
+        var reply = studio.Say("leave\nroom 20C 58%", by: "Pia").Reply;
+        var button = Assert.Single(reply.Buttons);
+
+        Assert.False(studio.Say(button.Line, by: "Pia", agreed: button.Agrees).Reply.IsTrouble);
+        Assert.Equal(["Mira"], Names());
+        Assert.Single(studio.Look(view => view.Rooms.Current()));
+    }
+
     private static string Code(Reply reply) => reply.Blocks.OfType<Block.Sample>().Single().Text;
 
     private List<string> Names() => studio.Look(view => view.Members.All().Select(member => member.Name).ToList());

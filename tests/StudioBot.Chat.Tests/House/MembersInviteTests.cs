@@ -96,6 +96,17 @@ public sealed class MembersInviteTests : IDisposable
         Assert.Equal([("Mira", Role.Steward)], All());
     }
 
+    [Fact]
+    public void The_account_of_one_who_left_does_not_come_back_as_somebody_else()
+    {
+        const long jonas = 503;
+        studio.SayFrom(jonas, "Jonas", Code(studio.Say("invite Jonas").Reply));
+        studio.Say("leave", by: "Jonas", agreed: true);
+        var code = Code(studio.Say("members new account Pia").Reply);
+
+        Assert.Contains("invitation", studio.SayFrom(jonas, "Jonas", code).Reply.PlainText, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("/invite Jonas", "Mira", ChatKind.Group)]     // anybody could read it
     [InlineData("invite Jonas", "Pia", ChatKind.Private)]     // no steward

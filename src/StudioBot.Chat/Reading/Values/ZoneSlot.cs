@@ -27,7 +27,11 @@ internal sealed class ZoneSlot() : Slot<string>("a time zone", "zone Europe/Vien
         }
         else
         {
-            draft.Slip(at + 1, taken, "is no time zone: they are named by region and city", $"{draft.Form.Sheet.Word} {Example}");
+            draft.Slip(
+                at + 1,
+                taken,
+                "is no time zone: they are named by region and city",
+                $"{draft.Form.Sheet.Word} {Example}");
         }
 
         return 1 + taken;
