@@ -21,7 +21,6 @@ internal sealed class Writing
     public Writing(Phrase said, Turn turn, Studio studio, StudioSession session)
     {
         (_said, Turn, Studio, Session) = (said, turn, studio, session);
-        Whose = For ?? Author;
         HappenedAt = Moment(said, turn);
     }
 
@@ -42,11 +41,14 @@ internal sealed class Writing
     public Member Author => Turn.Member ?? throw new InvalidOperationException("A record has an author.");
 
     /// <summary>For whom, where that is somebody else.</summary>
-    public Member? For => Turn.Member is { } author && _said.Has(RecordSlots.For) && MemberNamed(_said.Of(RecordSlots.For)) is { } other
+    public Member? For => Turn.Member is { } author
+        && (_said.Form as Chat.Act)?.OfWhom is { } slot
+        && _said.Has(slot)
+        && MemberNamed(_said.Of(slot)) is { } other
         && other.Id != author.Id ? other : null;
 
     /// <summary>Whose it is: for whom it is written, else who writes it.</summary>
-    public Member Whose { get; }
+    public Member Whose => For ?? Author;
 
     /// <summary>When it was typed.</summary>
     public DateTimeOffset Now => Turn.Now;
