@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Records;
 
 namespace StudioBot.Host.Tests.Whole;
 
@@ -20,6 +21,7 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task It_introduces_itself_answers_and_ends_cleanly()
     {
+        Found();
         standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"));
         using var service = Serve();
         var log = service.StandardError.ReadToEndAsync();
@@ -43,6 +45,7 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task Killed_in_the_middle_it_answers_each_message_after_the_restart()
     {
+        Found();
         standIn.Script("sendMessage", Answer.Never);
         standIn.Updates.Add(
             StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"),
@@ -74,9 +77,19 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
         Assert.DoesNotContain("TestOnly", log, StringComparison.Ordinal);
     }
 
+    private string Folder => Path.Combine(home.Path, "studio");
+
+    // Nora keeps house, and so the one with the next account belongs to it.
+    private void Found()
+    {
+        Directory.CreateDirectory(Folder);
+        using var file = StudioFile.Open(Path.Combine(Folder, "studio.db"));
+        Studios.Found(file, TimeProvider.System.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Nora + 1, "Pia"));
+    }
+
     private Process Serve() => BuiltProgram.Start(
         home,
-        ["serve", "--data", Path.Combine(home.Path, "studio")],
+        ["serve", "--data", Folder],
         ("Telegram__Token", StandIn.Token),
         ("Telegram__ApiUrl", standIn.Url.ToString()));
 
