@@ -12,6 +12,9 @@ public abstract class Act : Command
     /// <summary>Whether it needs no membership: one who joins has none yet.</summary>
     internal virtual bool IsForStrangers => false;
 
+    /// <summary>Whether its reply ends with the ready days of the pieces it touched.</summary>
+    internal virtual bool ShowsReadyDays => false;
+
     /// <summary>
     /// Does it. A reply that is trouble takes back all that was written; any other one says what changed and the level
     /// or stage after it. The button that undoes it is put under the reply by <see cref="Conversation"/>.

@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioBot.Chat.Drying;
 using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
@@ -10,6 +11,7 @@ namespace StudioBot.Chat;
 public sealed class Conversation(Catalogue catalogue)
 {
     private const int MostNotes = 3;
+    private const int MostReadyDays = 3;
 
     private readonly Listener _listener = new(catalogue);
 
@@ -98,7 +100,13 @@ public sealed class Conversation(Catalogue catalogue)
         }
 
         asides.AddRange(writing.Asides);
-        PingPlans.Renew(session, new PingTurn(studio, turn.Now), writing.Touched, writing.HasAct ? writing.Act : null);
+        var pings = new PingTurn(studio, turn.Now);
+        PingPlans.Renew(session, pings, writing.Touched, writing.HasAct ? writing.Act : null);
+        if (phrase.Form is Act { ShowsReadyDays: true })
+        {
+            reply = reply with { Blocks = [.. reply.Blocks, .. ReadyDays(writing.Touched, pings)] };
+        }
+
         if (!writing.HasAct)
         {
             return reply;
@@ -110,6 +118,17 @@ public sealed class Conversation(Catalogue catalogue)
         }
 
         return reply with { Buttons = [.. reply.Buttons, UndoOf(writing)] };
+    }
+
+    // What is now expected of the pieces that were touched; a few, as a phone shows them.
+    private static IEnumerable<Block> ReadyDays(IReadOnlyCollection<int> pieces, PingTurn pings)
+    {
+        var dry = pieces.Order().Select(pings.Reckoning.Of).OfType<PieceOutlook>().Take(MostReadyDays).ToList();
+        return dry.Select(outlook =>
+        {
+            var words = new OutlookWords(outlook, new StudioMoment(pings.Zone, pings.Now));
+            return new Block.Line(dry.Count == 1 ? words.Whole : $"{outlook.Piece.Number}: {words.InList}");
+        });
     }
 
     private static Button UndoOf(Writing writing) => new("Undo", $"undo act {writing.Act.Id}");

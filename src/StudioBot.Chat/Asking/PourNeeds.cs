@@ -41,17 +41,22 @@ internal sealed class PourNeeds(Studio studio)
         if (amounts.AllColours.Millilitres > 0)
         {
             var each = (amounts.PerColour + waste) * times;
-            foreach (var name in colours.Names)
-            {
-                Colour(name, each);
-            }
-
+            Named(colours.Names, each);
             Powdered(
                 [.. _materials.Where(material => material.Form == MaterialForm.Powder)],
                 each * (amounts.Colours - colours.Names.Count));
         }
 
         Add(Cup, amounts.Cups * times);
+    }
+
+    /// <summary>So much in the cup of each of these colours: paints as they are, powders in medium.</summary>
+    public void Named(IReadOnlyList<string> names, Volume each)
+    {
+        foreach (var name in names)
+        {
+            Colour(name, each);
+        }
     }
 
     /// <summary>The parts of a coat, and the cups it is mixed in.</summary>

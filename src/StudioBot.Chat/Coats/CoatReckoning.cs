@@ -1,50 +1,76 @@
-using StudioBot.Chat.Asking;
-using StudioBot.Chat.Drying;
+using StudioBot.Chat.Recording;
 using StudioBot.Craft;
+using StudioBot.Craft.Air;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
-using StudioBot.Craft.Units;
 using StudioBot.Records;
 using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Coats;
 
-/// <summary>The recoat windows and cures of a studio's coats: the sheet's hours along the temperatures of the room.
-/// </summary>
-/// <remarks>The film is taken to be as warm as its room (common practice); the product's sheet comes first.</remarks>
-public sealed class CoatReckoning
+/// <summary>The last coat of a piece and the hours it has: from its resin's times and the air it lay in since.</summary>
+/// <param name="Piece">The number of the piece.</param>
+/// <param name="Number">Which coat it is, from 1.</param>
+/// <param name="Coat">The coat as it was taken.</param>
+/// <param name="LaidAt">When it was laid.</param>
+/// <param name="System">Its resin: of the ratio that was asked for, else the usual one.</param>
+/// <param name="Film">How warm the film was: the air it was laid in, then that of the rooms it lay in since.</param>
+/// <param name="IsAssumed">Nobody read that air: the film's temperature is assumed.</param>
+/// <param name="HasFailed">It failed.</param>
+/// <param name="IsSanded">It was sanded since: the piece takes another coat at any time.</param>
+internal sealed record CoatReckoning(
+    int Piece,
+    int Number,
+    Coat Coat,
+    DateTimeOffset LaidAt,
+    ResinSystem System,
+    IReadOnlyList<FilmReading> Film,
+    bool IsAssumed,
+    bool HasFailed,
+    bool IsSanded)
 {
-    private static readonly TimeSpan Before = TimeSpan.FromDays(1);
+    /// <summary>A reading older than this says nothing of the air a coat was laid in.</summary>
+    public static readonly TimeSpan OldestAir = TimeSpan.FromDays(60);
 
-    // Where nobody has read a room: what the drying clock assumes as well.
-    private static readonly Temperature Unread = Temperature.FromCelsius(20);
+    /// <summary>When the next coat still bonds.</summary>
+    public Finding<RecoatWindow> Window => RecoatWindow.Of(Times(System), LaidAt, Film);
 
-    private readonly StudioView _view;
-    private readonly TradePractice _practice;
-    private readonly DateTimeOffset _now;
-    private readonly Dictionary<int, CoatOutlook?> _known = [];
+    /// <summary>When it may be moved, and when it is done.</summary>
+    public Finding<CureSchedule> Cure => CureSchedule.Of(Times(System), LaidAt, Film);
 
-    /// <summary>A look at this moment.</summary>
-    /// <param name="view">The records.</param>
-    /// <param name="practice">What the trade assumes.</param>
-    /// <param name="now">The moment; readings behind it do not count.</param>
-    public CoatReckoning(StudioView view, TradePractice practice, DateTimeOffset now) =>
-        (_view, _practice, _now) = (view, practice, now);
+    /// <summary>That window, be it with a caution; none where nobody can say.</summary>
+    public RecoatWindow? KnownWindow => Known(Window);
 
-    /// <summary>The last coat of this piece and what becomes of it; none where it has none that stands: it failed, or was
-    /// sanded.</summary>
-    public CoatOutlook? Of(int number)
+    /// <summary>That schedule, be it with a caution; none where nobody can say.</summary>
+    public CureSchedule? KnownCure => Known(Cure);
+
+    /// <summary>The last coat of this piece as it stands in the records now; none where it has none on record.</summary>
+    public static CoatReckoning? Of(int piece, StudioView view, TradePractice practice)
     {
-        if (!_known.TryGetValue(number, out var outlook))
+        var lines = view.Pieces.Lines(piece);
+        var at = Enumerable.Range(0, lines.Count).LastOrDefault(i => lines[i].What is PieceEvent.Coated, -1);
+        if (at < 0)
         {
-            _known[number] = outlook = _view.Pieces.Find(number) is { Stage: Stage.Coated } piece ? Reckoned(piece) : null;
+            return null;
         }
 
-        return outlook;
+        var (laid, coat) = (lines[at].At, ((PieceEvent.Coated)lines[at].What).Coat);
+        var since = lines.Skip(at + 1).Select(line => line.What).ToList();
+        var film = FilmOf(lines, coat, laid, view);
+        return new CoatReckoning(
+            piece,
+            lines.Take(at + 1).Count(line => line.What is PieceEvent.Coated),
+            coat,
+            laid,
+            practice.Resins.FirstOrDefault(one => one.Ratio.Value.Equals(coat.Ratio)) ?? practice.UsualResin,
+            film.Count > 0 ? film : [new FilmReading(laid, RoomAir.Assumed.Temperature)],
+            film.Count == 0,
+            since.Any(what => what is PieceEvent.Failed),
+            since.Any(what => what is PieceEvent.Sanded));
     }
 
-    /// <summary>The sheet's hours of a system.</summary>
-    public static CureTimes TimesOf(ResinSystem system) => new(
+    /// <summary>What a resin's sheet says of one coat's hours.</summary>
+    public static CureTimes Times(ResinSystem system) => new(
         system.RecoatOpens.Value.Early,
         system.RecoatOpens.Value.Late,
         system.RecoatCloses.Value.Early,
@@ -53,71 +79,48 @@ public sealed class CoatReckoning
         system.FullCure.Value,
         system.TimesAt.Value);
 
-    private CoatOutlook? Reckoned(Piece piece)
+    // Room by room as the piece lay: the newest reading before it came there, then those while it lay there.
+    private static List<FilmReading> FilmOf(
+        IReadOnlyList<PieceLine> lines, Coat coat, DateTimeOffset laid, StudioView view)
     {
-        var lines = _view.Pieces.Lines(piece.Number);
-        var coats = lines.Where(line => line.What is PieceEvent.Coated).ToList();
-        if (coats is not [.., var last]
-            || lines.Any(line => line.What is PieceEvent.Failed or PieceEvent.Sanded && line.At >= last.At && line.ActId > last.ActId))
+        List<FilmReading> film = coat.Air is { } air ? [new FilmReading(laid, air.Temperature)] : [];
+        var readings = view.Rooms.Readings(laid - OldestAir);
+        var stays = Stays(lines, laid, view);
+        for (var i = 0; i < stays.Count; i++)
         {
-            return null;
+            var (from, room) = stays[i];
+            var until = i + 1 < stays.Count ? stays[i + 1].From : DateTimeOffset.MaxValue;
+            var here = readings.Where(reading => reading.Room == room && reading.At < until).ToList();
+            if (here.LastOrDefault(reading => reading.At <= from) is { } before && (i > 0 || coat.Air is null))
+            {
+                film.Add(new FilmReading(from, before.Temperature));
+            }
+
+            film.AddRange(here.Where(reading => reading.At > from)
+                .Select(reading => new FilmReading(reading.At, reading.Temperature)));
         }
 
-        var coat = ((PieceEvent.Coated)last.What).Coat;
-        var system = SystemOf(coat);
-        var film = FilmOf(piece, last.At, coat);
-        var times = TimesOf(system);
-        var (window, windowCaution) = Taken(RecoatWindow.Of(times, last.At, film));
-        var (cure, cureCaution) = Taken(CureSchedule.Of(times, last.At, film));
-        var (full, fullCaution) = cure is null ? (null, null) : TakenMoment(cure.FullCure);
-        return new CoatOutlook(piece, last.ActId, last.At, coat, coats.Count)
-        {
-            Window = window,
-            Handling = cure?.HandlingBy,
-            FullCure = full,
-            Caution = windowCaution ?? cureCaution ?? fullCaution,
-        };
+        return film;
     }
 
-    private ResinSystem SystemOf(Coat coat) => coat.Ratio is { } ratio
-        ? _practice.Resins.FirstOrDefault(one => one.Ratio.Value.Equals(ratio)) ?? _practice.UsualResin
-        : _practice.UsualResin;
-
-    // The room's readings from the coat on; the last holds on, and so does the air at the coat before the first.
-    private List<FilmReading> FilmOf(Piece piece, DateTimeOffset coatedAt, Coat coat)
+    private static List<(DateTimeOffset From, string? Room)> Stays(
+        IReadOnlyList<PieceLine> lines, DateTimeOffset laid, StudioView view)
     {
-        var room = RoomOf(piece);
-        var current = _view.Rooms.Current().Where(one => one.Room == room);
-        List<FilmReading> film = [.. current.Concat(_view.Rooms.Readings(coatedAt - Before).Where(one => one.Room == room))
-            .Where(one => one.At <= _now && (one.At > coatedAt || coat.Air is null))
-            .DistinctBy(one => one.At)
-            .Select(one => new FilmReading(one.At, one.Temperature))];
-        if (coat.Air is { } air)
-        {
-            film.Add(new FilmReading(coatedAt, air.Temperature));
-        }
-
-        return film.Count > 0 ? film : [new FilmReading(coatedAt, Unread)];
+        var moves = lines.Where(line => line.What is PieceEvent.Shelved)
+            .Select(line => (line.At, ((PieceEvent.Shelved)line.What).Shelf))
+            .ToList();
+        var first = moves.LastOrDefault(move => move.At <= laid).Shelf;
+        List<(DateTimeOffset, string?)> stays = [(laid, PiecePlace.Room(first, view))];
+        stays.AddRange(moves.Where(move => move.At > laid)
+            .Select(move => (move.At, PiecePlace.Room(move.Shelf, view))));
+        return stays;
     }
 
-    private string? RoomOf(Piece piece) => _view.Rooms.Shelves()
-            .FirstOrDefault(shelf => shelf.Label.Equals(piece.Shelf, StringComparison.OrdinalIgnoreCase))?.Room
-        ?? _view.Rooms.All().FirstOrDefault()?.Name;
-
-    private static (T? Value, string? Caution) Taken<T>(Finding<T> finding)
+    private static T? Known<T>(Finding<T> finding)
         where T : class => finding switch
     {
-        Finding<T>.Found found => (found.Value, null),
-        Finding<T>.Cautioned cautioned => (cautioned.Value, cautioned.Caution),
-        Finding<T>.None none => (null, $"{none.Why}: {none.Instead}"),
-        _ => (null, null),
-    };
-
-    private static (DateTimeOffset? Value, string? Caution) TakenMoment(Finding<DateTimeOffset> finding) => finding switch
-    {
-        Finding<DateTimeOffset>.Found found => (found.Value, null),
-        Finding<DateTimeOffset>.Cautioned cautioned => (cautioned.Value, cautioned.Caution),
-        Finding<DateTimeOffset>.None none => (null, $"{none.Why}: {none.Instead}"),
-        _ => (null, null),
+        Finding<T>.Found found => found.Value,
+        Finding<T>.Cautioned cautioned => cautioned.Value,
+        _ => null,
     };
 }

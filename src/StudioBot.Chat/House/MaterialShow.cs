@@ -47,7 +47,7 @@ internal sealed class MaterialShow : Ask
         }
 
         return RowPages.Of(
-            $"{materials.Count} materials, and when each is low",
+            $"{(materials.Count == 1 ? "1 material" : $"{materials.Count} materials")}, and when each is low",
             [],
             [new RowGroup("", [.. materials.Select(material => new Figure(
                 material.Name, material.Low is { } low ? $"at {Show.Amount(low)}" : "never"))])],
@@ -70,7 +70,8 @@ internal sealed class MaterialShow : Ask
             ("Order takes", material.LeadTime is { } lead ? Days(lead) : null),
         ];
         List<Figure> packs = [.. material.Packs.Select(pack => new Figure(
-            $"Pack of {Show.Amount(pack.Holds)}", pack.Price is { } price ? $"{price} {currency}".TrimEnd() : "no price"))];
+            $"Pack of {Show.Amount(pack.Holds)}",
+            pack.Price is { } price ? $"{price} {currency}".TrimEnd() : "no price"))];
         List<string> unset = [.. facts
             .Where(fact => fact.Value is null && Fits(fact.Name, material.Form))
             .Select(fact => fact.Name)];
@@ -115,5 +116,6 @@ internal sealed class MaterialShow : Ask
         _ => "part B of a resin",
     };
 
-    private static string Days(TimeSpan time) => time.TotalDays == 1 ? "1 day" : $"{Show.Number(time.TotalDays, 0)} days";
+    private static string Days(TimeSpan time) =>
+        time.TotalDays == 1 ? "1 day" : $"{Show.Number(time.TotalDays, 0)} days";
 }

@@ -48,16 +48,16 @@ internal sealed class RecipeShow : Ask
                 recipe.Name, $"{Size(recipe)}{Count(recipe)}"))])],
             studio.IsSample ? [new Block.Line(Sentences.Invented(studio).Trim())] : [],
             said,
-            [.. recipes.Take(MostButtons).Select(recipe => new Button(Labels.Short(recipe.Name), $"recipe {recipe.Name}"))]);
+            [
+                .. recipes.Take(MostButtons)
+                    .Select(recipe => new Button(Labels.Short(recipe.Name), $"recipe {recipe.Name}")),
+            ]);
     }
 
     private static Reply Parts(Recipe recipe, Phrase said, Studio studio)
     {
-        List<Block> below =
-        [
-            new Block.Line((recipe.Makes is { } made ? $"Makes {made}, which goes into stock." : "Goes straight into a pour.")
-                + Sentences.Invented(studio)),
-        ];
+        var use = recipe.Makes is { } made ? $"Makes {made}, which goes into stock." : "Goes straight into a pour.";
+        List<Block> below = [new Block.Line(use + Sentences.Invented(studio))];
         if (recipe.Parts.Any(part => part.Amount is Amount.ByMass))
         {
             below.Add(Cautions.InAWord(studio, SafetySubject.Powder));
@@ -70,7 +70,9 @@ internal sealed class RecipeShow : Ask
             below,
             said,
             [
-                new Button("Twice as much", $"scale {recipe.Name} to {Show.Volume(Poured(recipe) * 2)}"),
+                .. Poured(recipe) is { Millilitres: > 0 } poured
+                    ? (Button[])[new Button("Twice as much", $"scale {recipe.Name} to {Show.Volume(poured * 2)}")]
+                    : [],
                 new Button("All recipes", "recipe"),
             ]);
     }

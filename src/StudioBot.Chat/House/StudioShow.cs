@@ -45,7 +45,6 @@ internal sealed class StudioShow : Ask
         var quiet = others.FirstOrDefault(one => one.Key == QuietName).Value;
         List<Figure> rows =
         [
-            new("Zone", settings.Zone),
             new("Currency", settings.Currency),
             new("Units", Units(settings.Units)),
             new("Scoop", Show.Volume(settings.Scoop)),
@@ -55,7 +54,7 @@ internal sealed class StudioShow : Ask
         ];
         return RowPages.Of(
             settings.Name,
-            [],
+            [new Block.Line($"Clock of {settings.Zone}.")],
             [new RowGroup("", rows)],
             [new Block.Line((quiet is null ? "Quiet hours as usual, none are set." : "All of it is set here.")
                 + Sentences.Invented(studio))],
@@ -71,11 +70,12 @@ internal sealed class StudioShow : Ask
             stages.GetValueOrDefault(Stage.Ready),
             stages.GetValueOrDefault(Stage.Coated));
         var readings = studio.View.Rooms.Current().ToDictionary(reading => reading.Room);
-        List<Figure> rooms = [.. studio.View.Rooms.All().Select(room => readings.GetValueOrDefault(room.Name) is { } read
-            ? new Figure(
-                $"{room.Name}, {WallTime.Ago(read.At, turn, studio)}",
-                $"{Show.Degrees(read.Temperature)} {Show.Share(read.Humidity.Share)}")
-            : new Figure(room.Name, "never read"))];
+        List<Figure> rooms = [.. studio.View.Rooms.All().Select(room => new Figure(
+            room.Name,
+            readings.GetValueOrDefault(room.Name) is { } read
+                ? $"{Show.Degrees(read.Temperature)} {Show.Share(read.Humidity.Share)}, "
+                    + WallTime.Age(read.At, turn, studio)
+                : "never read"))];
         var waiting = studio.View.Reminders.Waiting();
         return RowPages.Of(
             $"{Count(drying + ready + curing, "piece")} and {Count(waiting, "reminder")} waiting",
@@ -87,7 +87,7 @@ internal sealed class StudioShow : Ask
                     new Figure("dry, not coated", Show.Number(ready, 0)),
                     new Figure("coated, curing", Show.Number(curing, 0)),
                 ]),
-                new RowGroup("Rooms as last read", rooms),
+                new RowGroup("Rooms as last read, how long ago", rooms),
             ],
             [new Block.Line(Next(waiting, turn, studio) + Sentences.Invented(studio))],
             said,
@@ -101,13 +101,11 @@ internal sealed class StudioShow : Ask
             return "No reminder waits.";
         }
 
-        var at = WallTime.Of(next, studio);
-        return at <= turn.Local
-            ? $"The next reminder is due since {WallTime.Day(next, turn, studio)} {Clock(at)}."
-            : $"The next reminder: {WallTime.Day(next, turn, studio)} {Clock(at)}.";
+        var at = $"{WallTime.Day(next, turn, studio)} {WallTime.Clock(next, studio)}";
+        return WallTime.Of(next, studio) <= turn.Local
+            ? $"The next reminder is due since {at}."
+            : $"The next reminder: {at}.";
     }
-
-    private static string Clock(DateTime at) => at.ToString("H:mm", System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Units(UnitSystem units) => units switch
     {

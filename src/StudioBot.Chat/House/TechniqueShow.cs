@@ -9,6 +9,8 @@ namespace StudioBot.Chat.House;
 /// <summary><c>technique bloom</c>: what a technique reckons with.</summary>
 internal sealed class TechniqueShow : Ask
 {
+    private const int MostButtons = 4;
+
     private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
 
     /// <inheritdoc/>
@@ -34,7 +36,10 @@ internal sealed class TechniqueShow : Ask
                 technique.Name, $"{Show.Film(technique.Laid.Usual)}, {Show.Share(technique.RunOff)}"))])],
             [],
             said,
-            [.. all.Take(4).Select(technique => new Button(Labels.Short(technique.Name), $"technique {technique.Name}"))]);
+            [
+                .. all.Take(MostButtons)
+                    .Select(technique => new Button(Labels.Short(technique.Name), $"technique {technique.Name}")),
+            ]);
     }
 
     private static Reply One(Technique technique, Phrase said, Studio studio)
@@ -44,10 +49,11 @@ internal sealed class TechniqueShow : Ask
             new("Laid, thin to thick", $"{Millimetres(technique.Laid.Low)} to {Show.Film(technique.Laid.High)}"),
             new("Runs off", $"{Show.Number(technique.RunOffLow * 100, 0)} to {Show.Share(technique.RunOffHigh)}"),
             .. technique.Layers.Select(layer => new Figure(
-                $"{Layer(layer.Kind)}, of the film", Show.Share(technique.Share(layer.Kind)))),
+                $"{Layer(layer.Kind)} share", Show.Share(technique.Share(layer.Kind)))),
         ];
         return RowPages.Of(
-            $"{Sentences.Capital(technique.Name)}: {Show.Film(technique.Laid.Usual)} laid, {Show.Share(technique.RunOff)} runs off",
+            $"{Sentences.Capital(technique.Name)}: {Show.Film(technique.Laid.Usual)} laid, "
+                + $"{Show.Share(technique.RunOff)} runs off",
             [],
             [new RowGroup("", rows)],
             [

@@ -1,4 +1,3 @@
-using StudioBot.Chat.Coats;
 using StudioBot.Craft.Reminders;
 using StudioBot.Records.Pieces;
 
@@ -8,17 +7,17 @@ namespace StudioBot.Chat.Pings;
 internal abstract class CoatPing : Ping
 {
     /// <summary>When it is to come, by the air known now; none where it is not wanted.</summary>
-    protected abstract DateTimeOffset? MomentOf(CoatOutlook coat, PingTurn turn);
+    protected abstract DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn);
 
     /// <summary>What holds for this coat while it stands.</summary>
-    protected virtual SubjectState Standing(CoatOutlook coat, DateTimeOffset due) => new SubjectState.Standing(due);
+    protected virtual SubjectState Standing(LaidCoat coat, DateTimeOffset due) => new SubjectState.Standing(due);
 
     /// <inheritdoc/>
     internal override IEnumerable<Wanted> Wants(int piece, PingTurn turn)
     {
-        if (turn.Coats.Of(piece) is { } coat && MomentOf(coat, turn) is { } at)
+        if (turn.CoatOf(piece) is { } coat && MomentOf(coat, turn) is { } at)
         {
-            yield return new Wanted(PingSubjects.Coat(coat.ActId, piece), at);
+            yield return new Wanted(PingSubjects.Coat(coat.Act, piece), at);
         }
     }
 
@@ -31,9 +30,9 @@ internal abstract class CoatPing : Ping
             null => new SubjectState.Over(WhyUnwanted.Undone),
             { Stage: Stage.Sold } => new SubjectState.Over(WhyUnwanted.Sold),
             { Stage: Stage.Bin } => new SubjectState.Over(WhyUnwanted.Binned),
-            _ when turn.Coats.Of(number) is not { } coat => new SubjectState.Over(WhyUnwanted.Failed),
-            _ when turn.Coats.Of(number) is { } coat && coat.ActId != act => new SubjectState.Over(WhyUnwanted.Coated),
-            _ => turn.Coats.Of(number) is { } coat && MomentOf(coat, turn) is { } due
+            _ when turn.CoatOf(number) is not { } coat => new SubjectState.Over(WhyUnwanted.Failed),
+            _ when turn.CoatOf(number) is { } coat && coat.Act != act => new SubjectState.Over(WhyUnwanted.Coated),
+            _ => turn.CoatOf(number) is { } coat && MomentOf(coat, turn) is { } due
                 ? Standing(coat, due)
                 : new SubjectState.Over(WhyUnwanted.Settled),
         };
@@ -41,5 +40,5 @@ internal abstract class CoatPing : Ping
 
     /// <inheritdoc/>
     internal override string SessionOf(PlannedPing planned, PingTurn turn) =>
-        turn.Coats.Of(PingSubjects.CoatOf(planned.Subject).Piece)?.CoatedAt.ToString("O") ?? "";
+        turn.CoatOf(PingSubjects.CoatOf(planned.Subject).Piece)?.At.ToString("O") ?? "";
 }

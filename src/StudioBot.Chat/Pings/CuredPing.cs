@@ -1,4 +1,3 @@
-using StudioBot.Chat.Coats;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
 
@@ -11,7 +10,7 @@ internal sealed class CuredPing : CoatPing
     public override PingSheet Sheet { get; } = new(PingKind.Cured, "cured", "When the resin is fully cured.");
 
     /// <inheritdoc/>
-    protected override DateTimeOffset? MomentOf(CoatOutlook coat, PingTurn turn) =>
+    protected override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn) =>
         coat.FullCure is { } cured ? turn.MorningFrom(cured) : null;
 
     /// <inheritdoc/>

@@ -1,4 +1,3 @@
-using StudioBot.Chat.Coats;
 using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Pings;
@@ -13,7 +12,7 @@ internal sealed class DripsPing : CoatPing
     public override PingSheet Sheet { get; } = new(PingKind.Drips, "drips", "Forty minutes after a coat, for the drips.");
 
     /// <inheritdoc/>
-    protected override DateTimeOffset? MomentOf(CoatOutlook coat, PingTurn turn) => coat.CoatedAt + After;
+    protected override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn) => coat.At + After;
 
     /// <inheritdoc/>
     internal override string Say(PingLine line, PingTurn turn) =>

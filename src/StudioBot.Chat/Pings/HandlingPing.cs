@@ -1,4 +1,3 @@
-using StudioBot.Chat.Coats;
 using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Pings;
@@ -10,7 +9,7 @@ internal sealed class HandlingPing : CoatPing
     public override PingSheet Sheet { get; } = new(PingKind.Handling, "handling", "When a coated piece may be moved.");
 
     /// <inheritdoc/>
-    protected override DateTimeOffset? MomentOf(CoatOutlook coat, PingTurn turn) => coat.Handling;
+    protected override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn) => coat.Handling;
 
     /// <inheritdoc/>
     internal override string Say(PingLine line, PingTurn turn) =>

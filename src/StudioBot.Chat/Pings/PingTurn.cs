@@ -15,7 +15,7 @@ internal sealed class PingTurn
     private static readonly (TimeOnly From, TimeOnly Until) UsualQuiet = (new(22, 0), new(8, 0));
 
     private readonly Lazy<PieceReckoning> _reckoning;
-    private readonly Lazy<CoatReckoning> _coats;
+    private readonly Dictionary<int, LaidCoat?> _coats = [];
     private readonly Lazy<IReadOnlyList<Member>> _members;
     private readonly Dictionary<int, Piece?> _pieces = [];
 
@@ -25,7 +25,6 @@ internal sealed class PingTurn
         (Studio, Now) = (studio, now);
         Zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(studio.View.Studio.Settings()?.Zone ?? "UTC"));
         _reckoning = new(() => new PieceReckoning(studio.View, studio.Practice, now));
-        _coats = new(() => new CoatReckoning(studio.View, studio.Practice, now));
         _members = new(studio.View.Members.All);
     }
 
@@ -41,8 +40,16 @@ internal sealed class PingTurn
     /// <summary>The ready days of the pieces.</summary>
     public PieceReckoning Reckoning => _reckoning.Value;
 
-    /// <summary>The windows and cures of the coats.</summary>
-    public CoatReckoning Coats => _coats.Value;
+    /// <summary>The last coat of this piece; none where none stands: it failed, was sanded or undone.</summary>
+    public LaidCoat? CoatOf(int number)
+    {
+        if (!_coats.TryGetValue(number, out var coat))
+        {
+            _coats[number] = coat = Laid(number);
+        }
+
+        return coat;
+    }
 
     /// <summary>The piece of this number; none where it was undone.</summary>
     public Piece? Piece(int number)
@@ -100,4 +107,10 @@ internal sealed class PingTurn
 
     /// <summary>26 Nov, on the studio's wall.</summary>
     public string Day(DateTimeOffset instant) => Show.Day(Zone.DateOf(instant));
+
+    private LaidCoat? Laid(int number) => Piece(number) is { Stage: Stage.Coated }
+        && CoatReckoning.Of(number, Studio.View, Studio.Practice) is { HasFailed: false, IsSanded: false } hours
+        && Reckoning.Lines(number).LastOrDefault(line => line.What is PieceEvent.Coated) is { } line
+            ? new LaidCoat(line.ActId, hours)
+            : null;
 }

@@ -1,4 +1,3 @@
-using StudioBot.Chat.Coats;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Reminders;
@@ -15,7 +14,7 @@ internal sealed class TorchPing : CoatPing
     public override PingSheet Sheet { get; } = new(PingKind.Torch, "torch", "Ten minutes after a coat, for the bubbles.");
 
     /// <inheritdoc/>
-    protected override DateTimeOffset? MomentOf(CoatOutlook coat, PingTurn turn) => coat.CoatedAt + After;
+    protected override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn) => coat.At + After;
 
     /// <inheritdoc/>
     internal override string Say(PingLine line, PingTurn turn) =>

@@ -1,5 +1,4 @@
 using StudioBot.Chat.Asking;
-using StudioBot.Chat.Coats;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
 using StudioBot.Records.Pieces;
@@ -10,27 +9,27 @@ namespace StudioBot.Chat.Pings;
 internal abstract class WindowPing : CoatPing
 {
     /// <inheritdoc/>
-    protected sealed override DateTimeOffset? MomentOf(CoatOutlook coat, PingTurn turn)
+    protected sealed override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn)
     {
-        if (coat.Window is not { } window || turn.MakerOf(coat.Piece.Number) is not { } maker)
+        if (coat.Window is not { } window || turn.MakerOf(coat.Piece) is not { } maker)
         {
             return null;
         }
 
         var wakes = turn.Studio.View.Wishes.Of(maker.Id).Woken;
-        var moments = WindowPings.Plan(window, turn.QuietOf(maker.Id), coat.CoatedAt, wakes);
+        var moments = WindowPings.Plan(window, turn.QuietOf(maker.Id), coat.At, wakes);
         return moments.FirstOrDefault(moment => moment.Kind == Sheet.Kind)?.At;
     }
 
     /// <inheritdoc/>
-    protected sealed override SubjectState Standing(CoatOutlook coat, DateTimeOffset due) =>
+    protected sealed override SubjectState Standing(LaidCoat coat, DateTimeOffset due) =>
         new SubjectState.Window(due, coat.Window!.ClosesFrom);
 
     /// <summary>From Thu 26 Nov 14:10 to Fri 27 Nov 02:10.</summary>
     protected static string FromTo(PingLine line, PingTurn turn)
     {
         var number = Pieces.Of(line, turn)[0];
-        return turn.Coats.Of(number)?.Window is { } window
+        return turn.CoatOf(number)?.Window is { } window
             ? $"from {turn.Moment(window.OpensBy)} to {turn.Moment(window.ClosesFrom)}"
             : "";
     }

@@ -30,7 +30,10 @@ internal static class StudioWords
             materials.Where(material => material.Form == MaterialForm.Counted).Select(material => material.Name),
             materials.Where(IsPoured).Select(material => material.Name),
             materials.Where(IsResin).Select(material => material.Name),
-            RatiosByMass(studio));
+            RatiosByMass(studio))
+        {
+            Reserved = view.Pieces.Reserved().Select(reserved => reserved.Number).ToHashSet(),
+        };
     }
 
     private static string[] Words(string phrase) =>

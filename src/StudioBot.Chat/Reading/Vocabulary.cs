@@ -55,6 +55,9 @@ public sealed class Vocabulary
     /// <summary>The numbers of all pieces.</summary>
     internal IReadOnlySet<int> Pieces { get; }
 
+    /// <summary>The numbers that wait for their pours.</summary>
+    internal IReadOnlySet<int> Reserved { get; init; } = new HashSet<int>();
+
     /// <summary>The numbers of all batches.</summary>
     internal IReadOnlySet<int> Batches { get; }
 

@@ -52,8 +52,8 @@ internal sealed class BatchShow : Ask
 
     private static string Made(Batch batch, Lot? lot, Turn turn, Studio studio)
     {
-        var time = WallTime.Of(batch.MadeAt, studio).ToString("H:mm", System.Globalization.CultureInfo.InvariantCulture);
-        var made = $"{Show.Volume(batch.Made)} made {WallTime.Day(batch.MadeAt, turn, studio)} {time} by {batch.Maker}";
+        var at = $"{WallTime.Day(batch.MadeAt, turn, studio)} {WallTime.Clock(batch.MadeAt, studio)}";
+        var made = $"{Show.Volume(batch.Made)} made {at} by {batch.Maker}";
         return lot switch
         {
             null => $"{made}; what is left of it is not on record.",
@@ -82,9 +82,12 @@ internal sealed class BatchShow : Ask
 
     private static string Said(List<Piece> pieces, List<Figure> went)
     {
-        var poured = pieces.Count == 0 ? "No piece on record was poured from it." : $"{Count(pieces.Count)} poured from it.";
+        var poured = pieces.Count switch
+        {
+            0 => "No piece on record was poured from it.",
+            1 => "1 piece.",
+            _ => $"{pieces.Count} pieces.",
+        };
         return went.Count > 0 ? poured : $"{poured} What it took was not booked with it.";
     }
-
-    private static string Count(int pieces) => pieces == 1 ? "1 piece" : $"{pieces} pieces";
 }

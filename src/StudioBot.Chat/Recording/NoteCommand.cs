@@ -1,10 +1,16 @@
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Recording;
 
-/// <summary><c>note 17 big cells lower left</c>: words kept with a piece.</summary>
-internal sealed class NoteCommand() : Unopened(records: true)
+/// <summary><c>note 17 big cells lower left</c>: words kept with a piece, and the photo they came with.</summary>
+internal sealed class NoteCommand : Act
 {
+    // So much of a note is said back; all of it is kept.
+    private const int MostShown = 160;
+
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
     private static readonly TextSlot Text = new("a note", "big cells lower left")
     {
@@ -21,4 +27,20 @@ internal sealed class NoteCommand() : Unopened(records: true)
     {
         Also = ["notes", "noted"],
     };
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing)
+    {
+        var piece = TalkedOf.Pieces(said.Of(Piece), writing)[0];
+        var words = said.Of(Text);
+        var photo = writing.Turn.Photo;
+        writing.Session.Pieces.Book(
+            piece.Number,
+            photo is null ? new PieceEvent.Note(words) : new PieceEvent.Photo(photo, words),
+            writing.Act);
+        writing.Touch(piece.Number);
+        return new Reply(
+            new Block.Headline(photo is null ? $"Kept with {piece.Number}." : $"Photo kept with {piece.Number}."),
+            new Block.Line(words.Length > MostShown ? words[..MostShown].TrimEnd() + "…" : words));
+    }
 }

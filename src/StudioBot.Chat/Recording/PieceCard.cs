@@ -12,14 +12,15 @@ internal sealed class PieceCard(PieceStanding standing, PieceReckoning reckoning
 {
     private Piece Piece => standing.Piece;
 
-    /// <summary>The record, with as much of what happened last as a phone has room for.</summary>
+    /// <summary>The record, with as much of what happened last as a phone has room for, a line of notes beside it.
+    /// </summary>
     public Reply Show()
     {
         List<string> happened = [.. PieceTimeline.Of(Piece, reckoning.Lines(Piece.Number), moment)];
         for (var shown = happened.Count; ; shown--)
         {
             var reply = With([.. happened.TakeLast(shown)], shown < happened.Count);
-            if (shown == 0 || LineBudget.Of(reply) <= LineBudget.Lines)
+            if (shown == 0 || LineBudget.Of(reply) < LineBudget.Lines)
             {
                 return reply;
             }
@@ -40,7 +41,11 @@ internal sealed class PieceCard(PieceStanding standing, PieceReckoning reckoning
         }
 
         blocks.Add(new Block.Line(Made));
-        blocks.Add(new Block.Line(Lies));
+        if ((Lies + Sentences.Invented(studio)).TrimStart() is { Length: > 0 } lies)
+        {
+            blocks.Add(new Block.Line(lies));
+        }
+
         blocks.AddRange(happened.Select(line => new Block.Line(line)));
         return new Reply(blocks, [.. Next().Concat(hasMore
             ? [new Button("All that happened", $"piece {Piece.Number} timeline")]
@@ -78,7 +83,7 @@ internal sealed class PieceCard(PieceStanding standing, PieceReckoning reckoning
             }
 
             var line = string.Join(", ", words.Where(word => word.Length > 0));
-            return (line.Length > 0 ? line + "." : StageWords.Counted(Piece.Stage) + ".") + Sentences.Invented(studio);
+            return line.Length > 0 ? line + "." : "";
         }
     }
 
@@ -110,17 +115,18 @@ internal sealed class PieceCard(PieceStanding standing, PieceReckoning reckoning
     private IEnumerable<Button> Next()
     {
         var number = Piece.Number;
-        var again = new Button("Pour it again", $"again {number} on {SurfaceSlot.Words(new SurfaceSet(Piece.Surface))}");
+        var same = SurfaceSlot.Words(new SurfaceSet(Piece.Surface, depth: Piece.Depth));
+        var again = new Button("Pour it again", $"again {number} on {same}");
         return Piece.Stage switch
         {
             Stage.Drying =>
             [
                 new("Dry", $"dry {number}"), new("Not yet", $"notyet {number}"),
-                new("Coat amounts", $"resin {number} 2mm"), again,
+                new("Coat amounts", $"resin piece {number} 2mm"), again,
             ],
             Stage.Ready =>
-                [new("Coat amounts", $"resin {number} 2mm"), new("Not yet", $"notyet {number}"), again],
-            Stage.Coated => [new("Sanded", $"sand {number}"), new("Another coat", $"resin {number} 2mm"), again],
+                [new("Coat amounts", $"resin piece {number} 2mm"), new("Not yet", $"notyet {number}"), again],
+            Stage.Coated => [new("Sanded", $"sand {number}"), new("Another coat", $"resin piece {number} 2mm"), again],
             Stage.Cured => [new("Kept", $"kept {number}"), again],
             _ => [again],
         };

@@ -1,6 +1,7 @@
 using StudioBot.Chat.Drying;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Craft.Drying;
 using StudioBot.Craft.Surfaces;
 using StudioBot.Records.Pieces;
 
@@ -82,12 +83,15 @@ internal sealed class PieceStanding
         _ => $"binned{Day}",
     };
 
-    /// <summary>When it may leave its shelf: dry by the late end, cured, or now; none where nobody can say.</summary>
-    public DateTimeOffset? FreeAt => Piece.Stage switch
+    /// <summary>The day it may leave its shelf: dry by the late end, cured, or today; none where nobody can say.
+    /// </summary>
+    public DateOnly? FreeOn => Piece.Stage switch
     {
-        Stage.Drying => Look?.LateAt,
-        Stage.Coated => _hasFailed ? _moment.Now : _curedAt,
-        _ => _moment.Now,
+        Stage.Drying => Look?.Outlook is ReadyOutlook.Expected(var estimate)
+            ? estimate.LatestDay(_moment.Today)
+            : null,
+        Stage.Coated when !_hasFailed => _curedAt is { } at ? _moment.Day(at) : null,
+        _ => _moment.Today,
     };
 
     /// <summary>By what a list is put in order: what wants a hand first, then the likely days, then the rest.</summary>

@@ -59,7 +59,9 @@ internal sealed class PiecesCommand : Ask
             .Select(piece => new PieceStanding(piece, reckoning, moment, studio))];
         if (stage.Length == 0)
         {
-            return maker is null ? Counted(all, studio) : Listed(ByStage(all), $"{maker}: {Count(all.Count)}", said, studio);
+            return maker is null
+                ? Counted(all, studio)
+                : Listed(ByStage(all), $"{maker}: {Count(all.Count)}", said, studio);
         }
 
         List<PieceStanding> there = [.. ByStage(all.Where(one => StageWords.Of(one.Piece.Stage) == stage))];
@@ -119,7 +121,7 @@ internal sealed class PiecesCommand : Ask
         if (page.Shown.Where(one => one.Piece.Stage == Stage.Ready).ToList() is { Count: > 0 } ready)
         {
             buttons.Add(new Button(
-                "Resin for the dry", $"resin {string.Join(' ', ready.Select(one => one.Piece.Number))} 2mm"));
+                "Resin for the dry", $"resin pieces {string.Join(' ', ready.Select(one => one.Piece.Number))} 2mm"));
         }
 
         buttons.AddRange(page.Shown.Take(PieceButtons).Select(one =>

@@ -1,13 +1,19 @@
+using StudioBot.Chat.Drying;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Air;
+using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Recording;
 
 /// <summary><c>room 20C 58%</c>: the air of a room.</summary>
 internal sealed class RoomCommand : Act
 {
+    private const int MostTold = 4;
+
+    private static readonly TimeSpan Told = TimeSpan.FromDays(2);
+
     private static readonly AirSlot Air = new() { TakesBare = true, NeedsBoth = true, IsRequired = true };
     private static readonly NameSlot Which = new(NameKind.Room, "room", "a room", "cupboard") { IsStrict = false };
 
@@ -30,21 +36,12 @@ internal sealed class RoomCommand : Act
         var words = said.Of(Air);
         var (temperature, humidity) = (words.Air!.Value, words.Humidity!.Value);
         rooms.Read(room, temperature, humidity, writing.HappenedAt, writing.Act);
-        writing.Touch(InRoom(room.Name, writing));
+        writing.Touch(PiecePlace.In(room.Name, writing.Session));
         var air = new RoomAir(temperature, humidity);
         return new Reply(
             new Block.Headline(
                 $"{Capital(room.Name)}: {Show.Degrees(temperature)}, {Show.Number(humidity.Percent, 0)} %."),
             new Block.Line($"Dries {Show.Number(DryingSpeed.Rate(air.Deficit), 2)} times as fast as 23 °C, 50 %."));
-    }
-
-    private static IEnumerable<int> InRoom(string room, Writing writing)
-    {
-        var first = writing.Session.Rooms.All()[0].Name;
-        var shelves = writing.Session.Rooms.Shelves().Where(shelf => shelf.Room == room).Select(shelf => shelf.Label).ToHashSet();
-        return writing.Session.Pieces.All()
-            .Where(piece => piece.Shelf is { } shelf ? shelves.Contains(shelf) : room == first)
-            .Select(piece => piece.Number);
     }
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];

@@ -76,8 +76,9 @@ internal sealed class ShelfShow : Ask
             _ => "on no shelf",
         };
         List<Block> blocks = [new Block.Headline($"{one.Piece.Number}: {place}")];
-        blocks.Add(new Block.Line((one.IsEnded ? "" : Sentences.Of(one.Answer) + " ")
-            + $"{Sentences.Capital(one.Piece.Technique)}, {one.Size}, by {one.Piece.Maker}.{Sentences.Invented(studio)}"));
+        var what = $"{Sentences.Capital(one.Piece.Technique)}, {one.Size}, by {one.Piece.Maker}.";
+        blocks.Add(new Block.Line(
+            (one.IsEnded ? "" : Sentences.Of(one.Answer) + " ") + what + Sentences.Invented(studio)));
         List<Button> buttons = [new("Its record", $"piece {one.Piece.Number}")];
         if (one.Piece.Shelf is { } on && !one.IsEnded && ShelfSlot.IsLabel(on))
         {
@@ -136,9 +137,8 @@ internal sealed class ShelfShow : Ask
         List<Block> blocks = [new Block.Headline(headline + page.Words)];
         if (page.Shown.Count > 0)
         {
-            blocks.Add(FitRows.Of([.. page.Shown.Select(shelf => new Figure(
-                $"{shelf.Label}: {string.Join(' ', lying[shelf.Label].Select(one => one.Piece.Number))}".TrimEnd(' ', ':'),
-                Comes([.. lying[shelf.Label]], moment)))]));
+            blocks.Add(FitRows.Of(
+                [.. page.Shown.Select(shelf => Row(shelf.Label, [.. lying[shelf.Label]], moment))]));
         }
 
         blocks.AddRange(lines.Select(line => new Block.Line(line)));
@@ -189,13 +189,18 @@ internal sealed class ShelfShow : Ask
         IsTrouble = true,
     };
 
-    // When the last of them may go: a shelf is free only then.
+    private static Figure Row(string label, IReadOnlyList<PieceStanding> lying, StudioMoment moment)
+    {
+        var numbers = string.Join(' ', lying.Select(one => one.Piece.Number));
+        return new Figure(lying.Count > 0 ? $"{label}: {numbers}" : label, Comes(lying, moment));
+    }
+
+    // When the last of them may go: a shelf is free only then. Where nobody can say, how far that one is.
     private static string Comes(IReadOnlyList<PieceStanding> lying, StudioMoment moment) =>
         lying.Count == 0 ? "free"
-        : lying.Any(one => one.FreeAt is null) ? "nobody knows"
-        : lying.Max(one => one.FreeAt) is { } last && moment.Day(last) > moment.Today
-            ? $"by {Show.Day(moment.Day(last))}"
-            : "now";
+        : lying.FirstOrDefault(one => one.FreeOn is null) is { } open ? open.InList
+        : lying.Max(one => one.FreeOn) is { } last && last > moment.Today ? $"by {Show.Day(last)}"
+        : "now";
 
     private static string Named(List<string> names) => names.Count > MostNamed
         ? string.Join(", ", names.Take(MostNamed)) + $" and {names.Count - MostNamed} more"

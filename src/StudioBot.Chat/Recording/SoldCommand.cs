@@ -1,10 +1,14 @@
+using StudioBot.Chat.Asking;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Costs;
+using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Recording;
 
 /// <summary><c>sold 17 85</c>: a piece sold.</summary>
-internal sealed class SoldCommand() : Unopened(records: true)
+internal sealed class SoldCommand : Act
 {
     private static readonly PiecesSlot Pieces = new()
     {
@@ -29,4 +33,95 @@ internal sealed class SoldCommand() : Unopened(records: true)
         Also = ["sell", "sale"],
         RemarksFreely = true,
     };
+
+    /// <inheritdoc/>
+    internal override Misread? Check(Phrase said) => said.Has(Pieces) && !said.Has(Price)
+        ? new Misread("", "the price is missing", Sheet.Examples[0])
+        : null;
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing)
+    {
+        var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
+        if (TalkedOf.Against(
+                pieces, "it can't be sold", Stage.Sold, Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept)
+            is { } gone)
+        {
+            return gone;
+        }
+
+        var price = said.Of(Price);
+        if (Priced.Against(price, Sheet.Examples[0], writing) is { } foreign)
+        {
+            return foreign;
+        }
+
+        var each = price.Sum.Split([.. pieces.Select(_ => 1m)]);
+        double? percent = said.Has(Share) ? said.Of(Share) : null;
+        var words = said.Remark.Length > 0 ? said.Remark : null;
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            writing.Session.Pieces.Book(
+                pieces[i].Number, new PieceEvent.Sold(each[i], percent, words), writing.Act);
+        }
+
+        writing.Touch(pieces.Select(piece => piece.Number));
+        return Answer(pieces, price.Sum, percent, words, writing);
+    }
+
+    private static Reply Answer(
+        IReadOnlyList<Piece> pieces, Money price, double? percent, string? words, Writing writing)
+    {
+        var sellers = Money.Rounded((double)price.Sum * (percent ?? 0) / 100);
+        var makers = price - sellers;
+        List<Figure> rows = [];
+        if (percent is { } share)
+        {
+            rows.Add(new Figure($"The seller's {Show.Number(share)} %", sellers.ToString()));
+            rows.Add(new Figure("The maker's share", makers.ToString()));
+        }
+
+        var (cost, isWhole) = Cost(pieces, writing);
+        if (cost is { } materials)
+        {
+            rows.Add(new Figure(isWhole ? "Materials" : "Materials, in part", materials.ToString()));
+            rows.Add(new Figure("Left for the work", (makers - materials).ToString()));
+        }
+
+        List<Block> blocks =
+        [
+            new Block.Headline(
+                $"{TalkedOf.Words(pieces)} {TalkedOf.Are(pieces)} sold for {Priced.Words(price, writing)}."),
+        ];
+        if (rows.Count > 0)
+        {
+            blocks.Add(new Block.Figures(rows));
+        }
+
+        if (words is not null)
+        {
+            blocks.Add(new Block.Line($"“{words}”"));
+        }
+
+        blocks.Add(new Block.Line(cost is null
+            ? "What went into it is not on record, so no margin. No money is booked with it."
+            : "No money is booked with it."));
+        if (pieces.Where(piece => piece.Stage is Stage.Drying or Stage.Coated).ToList() is { Count: > 0 } early)
+        {
+            blocks.Add(new Block.Caution($"Not cured yet: {TalkedOf.Words(early)}."));
+        }
+
+        return new Reply(blocks);
+    }
+
+    private static (Money? Cost, bool IsWhole) Cost(IReadOnlyList<Piece> pieces, Writing writing)
+    {
+        var known = pieces.Select(piece => Priced.Materials(piece, writing)).ToList();
+        var priced = known.OfType<StockCost>().Where(cost => cost.Rows.Count > 0).ToList();
+        return priced.Count == 0
+            ? (null, false)
+            : (
+                priced.Aggregate(default(Money), (sum, cost) => sum + cost.Total),
+                priced.Count == known.Count && priced.All(cost => cost.Unpriced.Count == 0));
+    }
 }

@@ -40,7 +40,7 @@ internal static class RowPages
             [.. groups.SelectMany(group => group.Rows.Select(row => (group.Heading, row)))];
         for (var page = 1; ; page++)
         {
-            var head = page == 1 ? [new Block.Headline(headline), .. above] : (List<Block>)[new Block.Headline(headline)];
+            List<Block> head = [new Block.Headline(headline), .. page == 1 ? above : []];
             var count = Fitting(head, left, below);
             if (page >= said.Or(Page, 1) || count == left.Count)
             {

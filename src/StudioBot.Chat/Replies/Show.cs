@@ -70,6 +70,26 @@ internal static class Show
     /// <summary>28 Nov.</summary>
     public static string Day(DateOnly day) => day.ToString("d MMM", CultureInfo.InvariantCulture);
 
+    /// <summary>today 14:10, Thu 14:10 within six days, else 3 Dec 14:10, on the studio's wall.</summary>
+    public static string Moment(DateTimeOffset moment, Turn turn)
+    {
+        var (at, today) = (turn.Zone.LocalOf(moment), turn.Zone.LocalOf(turn.Now).Date);
+        var day = at.Date == today ? "today"
+            : Math.Abs((at.Date - today).Days) < 7 ? at.ToString("ddd", CultureInfo.InvariantCulture)
+            : Date(DateOnly.FromDateTime(at), turn);
+        return $"{day} {Clock(moment, turn)}";
+    }
+
+    /// <summary>14:10, on the studio's wall.</summary>
+    public static string Clock(DateTimeOffset moment, Turn turn) =>
+        turn.Zone.LocalOf(moment).ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>28 Nov, 28 Jun 2027 in another year than this one.</summary>
+    public static string Date(DateOnly day, Turn turn) =>
+        Day(day) + (day.Year == turn.Zone.LocalOf(turn.Now).Year
+            ? ""
+            : " " + day.Year.ToString(CultureInfo.InvariantCulture));
+
     /// <summary>1 panel, 30 × 30 cm; what was read, with its area.</summary>
     public static string Surfaces(SurfaceSet surfaces) =>
         string.Join(" + ", surfaces.Groups.Select(group => $"{group.Count} {Surface(group.Surface, group.Count > 1)}"))

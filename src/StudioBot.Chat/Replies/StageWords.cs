@@ -14,6 +14,6 @@ internal static class StageWords
         Stage.Cured => "cured",
         Stage.Kept => "kept",
         Stage.Sold => "sold",
-        _ => "thrown away",
+        _ => "binned",
     };
 }

@@ -20,10 +20,14 @@ internal static class WallTime
             : $"{Show.Day(day)} {day.Year.ToString(CultureInfo.InvariantCulture)}";
     }
 
-    /// <summary>80 min ago.</summary>
-    public static string Ago(DateTimeOffset moment, Turn turn, Studio studio)
+    /// <summary>9:05.</summary>
+    public static string Clock(DateTimeOffset moment, Studio studio) =>
+        Of(moment, studio).ToString("H:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>How long ago it was, 80 min; nothing where it is still to come.</summary>
+    public static string Age(DateTimeOffset moment, Turn turn, Studio studio)
     {
         var age = turn.Local - Of(moment, studio);
-        return Show.Time(age > TimeSpan.Zero ? age : TimeSpan.Zero) + " ago";
+        return Show.Time(age > TimeSpan.Zero ? age : TimeSpan.Zero);
     }
 }

@@ -1,10 +1,20 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Costs;
+using StudioBot.Records.Ledger;
+using StudioBot.Records.Materials;
+using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Sharing;
 
 /// <summary><c>bought 2 x 1 L medium 24.90 lot M-7</c>: what came.</summary>
-internal sealed class BoughtCommand() : Unopened(records: true)
+internal sealed class BoughtCommand : Act
 {
+    private const int MostRows = 6;
+    private const int LongestLabel = 20;
+
     private static readonly ItemsSlot Items = new() { IsRequired = true, InPacks = true };
     private static readonly LotSlot Lot = new() { MayBeNew = true };
     private static readonly MoneySlot Price = new(Items);
@@ -17,4 +27,169 @@ internal sealed class BoughtCommand() : Unopened(records: true)
     {
         Also = ["buys", "got", "purchased"],
     };
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing)
+    {
+        var (own, trouble) = OwnMeasure.Of(said.Of(Items), writing);
+        if (trouble is not null)
+        {
+            return trouble;
+        }
+
+        IReadOnlyList<Need> needs = [.. own.Select(one => one.Need)];
+        var labels = said.Or(Lot, []);
+        if ((Against(said, needs, writing) ?? Against(labels, needs, writing)) is { } refused)
+        {
+            return refused;
+        }
+
+        var sum = said.Has(Price) ? said.Of(Price).Sum : (Money?)null;
+        var shares = sum?.Split([.. needs.Select(need => (decimal)need.Units)]);
+        for (var at = 0; at < needs.Count; at++)
+        {
+            var lot = new NewLot(needs[at].Material, needs[at].Amount, writing.HappenedAt)
+            {
+                Label = Label(labels, at),
+                Price = shares?[at],
+            };
+            writing.Session.Stock.Enter(lot, StockReason.Bought, writing.Act);
+        }
+
+        if (sum is { Cents: > 0 } paid)
+        {
+            writing.Session.Money.Book(writing.Act,
+            [
+                new MoneyLine(new Account.OfMember(writing.Whose.Id), paid),
+                new MoneyLine(new Account.OfStudio(), -paid),
+            ]);
+        }
+
+        return Bought(said, own, shares, writing);
+    }
+
+    // One price is shared by quantity: what is counted has none in common with what is measured.
+    private static Reply? Against(Phrase said, IReadOnlyList<Need> needs, Writing writing)
+    {
+        if (!said.Has(Price))
+        {
+            return null;
+        }
+
+        var counted = needs.FirstOrDefault(need => need.Material.Form == MaterialForm.Counted);
+        return counted is not null && needs.Any(need => need.Material.Form != MaterialForm.Counted)
+            ? OwnMeasure.Trouble(
+                $"One price for {counted.Material.Name} and what is measured can't be shared",
+                "Send them apart, each with its price:",
+                $"bought {AmountWords.Say(counted.Amount)} {counted.Material.Name} {said.Of(Price).Sum}",
+                writing)
+            : Prices.Against(said.Of(Price), "bought 1 L white 18.50", writing);
+    }
+
+    private static Reply? Against(IReadOnlyList<string> labels, IReadOnlyList<Need> needs, Writing writing)
+    {
+        if (labels.Count > 1 && labels.Count != needs.Count)
+        {
+            return OwnMeasure.Trouble(
+                $"{labels.Count} lots stand beside {needs.Count} materials",
+                "One lot for all, or one for each:",
+                "bought 1 L white 18.50 lot W-3",
+                writing);
+        }
+
+        if (labels.FirstOrDefault(label => label.Length > LongestLabel) is { } tooLong)
+        {
+            return OwnMeasure.Trouble(
+                $"“{tooLong[..LongestLabel]}…” is too long for a lot",
+                $"It has {LongestLabel} characters at most:",
+                "bought 1 L white 18.50 lot W-3",
+                writing);
+        }
+
+        var lots = writing.Session.Lots.All();
+        for (var at = 0; at < needs.Count; at++)
+        {
+            var (material, label) = (needs[at].Material, Label(labels, at));
+            var known = lots.FirstOrDefault(lot => lot.MaterialId == material.Id && label is not null
+                && label.Equals(lot.Label, StringComparison.OrdinalIgnoreCase));
+            if (known is not null)
+            {
+                var day = DateOnly.FromDateTime(writing.Turn.Zone.LocalOf(known.BoughtAt));
+                return OwnMeasure.Trouble(
+                    $"Lot {known.Label} of {material.Name} is here since {Show.Day(day)}",
+                    "A delivery is a lot of its own: give it another label, or none.",
+                    $"bought {AmountWords.Say(needs[at].Amount)} {material.Name} lot {Next(known.Label!)}",
+                    writing);
+            }
+        }
+
+        return null;
+
+        // M-7, M-8: the next that nobody wrote on anything.
+        string Next(string label)
+        {
+            var stem = label.TrimEnd([.. "0123456789"]);
+            var number = int.TryParse(label[stem.Length..], out var last) ? last : 1;
+            string next;
+            do
+            {
+                next = $"{stem}{++number}";
+            }
+            while (lots.Any(lot => next.Equals(lot.Label, StringComparison.OrdinalIgnoreCase)));
+            return next;
+        }
+    }
+
+    private static string? Label(IReadOnlyList<string> labels, int at) => labels.Count switch
+    {
+        0 => null,
+        1 => labels[0],
+        _ => labels[at],
+    };
+
+    private static Reply Bought(
+        Phrase said, IReadOnlyList<OwnMeasure> own, IReadOnlyList<Money>? shares, Writing writing)
+    {
+        var levels = new Levels(writing);
+        List<Block> blocks = [];
+        if (own is [var only])
+        {
+            blocks.Add(new Block.Headline(
+                $"{OwnMeasure.Say(only.Need)} bought: {levels.Say(only.Need.Material)} on the shelf."));
+        }
+        else
+        {
+            blocks.Add(new Block.Headline($"{own.Count} materials bought; on the shelf now:"));
+            blocks.Add(FitRows.Of([.. own.Take(MostRows)
+                .Select(one => new Figure(one.Need.Material.Name, levels.Say(one.Need.Material)))]));
+        }
+
+        if (said.Has(Lot))
+        {
+            var labels = said.Of(Lot);
+            blocks.Add(new Block.Line($"{(labels.Count == 1 ? "Lot" : "Lots")} {Sentences.And([.. labels])}."));
+        }
+
+        blocks.Add(new Block.Line(Paid(said, own, shares, writing)));
+        var grounds = own.Select(one => one.Grounds).OfType<string>().Take(2);
+        blocks.AddRange(grounds.Select(line => new Block.Line(line)));
+        return new Reply(blocks, []);
+    }
+
+    private static string Paid(
+        Phrase said, IReadOnlyList<OwnMeasure> own, IReadOnlyList<Money>? shares, Writing writing)
+    {
+        if (!said.Has(Price))
+        {
+            return "No price: nobody is credited.";
+        }
+
+        var sum = said.Of(Price).Sum;
+        var packs = said.Of(Items).Items.Sum(item => item.Packs);
+        var parts = own.Count > 1
+            ? $" ({string.Join(", ", own.Zip(shares!, (one, share) => $"{one.Need.Material.Name} {share}").Take(3))}"
+                + $"{(own.Count > 3 ? " …" : "")})"
+            : packs > 1 ? $", each {Money.Rounded((double)sum.Sum / packs)}" : "";
+        return $"{sum}{parts}: credited to {writing.Whose.Name}.";
+    }
 }

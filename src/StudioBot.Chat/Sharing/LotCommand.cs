@@ -12,7 +12,7 @@ internal sealed class LotCommand : Ask
 {
     private const int MostButtons = 3;
 
-    private static readonly LotSlot Lot = new() { IsRequired = true };
+    private static readonly LotSlot Lot = new() { TakesBare = true, IsRequired = true };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

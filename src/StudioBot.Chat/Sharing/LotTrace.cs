@@ -17,7 +17,7 @@ internal sealed partial class LotTrace
     private readonly Turn _turn;
     private readonly Studio _studio;
     private readonly List<StockLine> _drawn;
-    private readonly IReadOnlyList<PieceLine> _events;
+    private readonly List<PieceLine> _events;
     private readonly Dictionary<int, Piece> _pieces;
     private readonly IReadOnlyList<Batch> _batches;
     private readonly Dictionary<long, Booked> _acts;
@@ -28,8 +28,8 @@ internal sealed partial class LotTrace
         (_lot, _turn, _studio) = (lot, turn, studio);
         _drawn = [.. studio.View.Stock.Holding(lotId: lot.Id)
             .Where(line => line.Reason is not (StockReason.Opening or StockReason.Bought or StockReason.Made))];
-        _events = studio.View.Pieces.Lines();
         _pieces = studio.View.Pieces.All().ToDictionary(piece => piece.Number);
+        _events = [.. studio.View.Pieces.Lines().Where(line => _pieces.ContainsKey(line.Number))];
         _batches = studio.View.Batches.All();
         _own = _batches.FirstOrDefault(batch => batch.LotId == lot.Id);
         _acts = studio.View.Acts
@@ -71,7 +71,9 @@ internal sealed partial class LotTrace
         .Select(pour => OfPiece(_pieces[pour.Number], NamesBatch(_acts[pour.ActId], _own), "piece", pour.At));
 
     private IEnumerable<LotUse> PiecesOfBatches() =>
-        from same in _drawn.Where(line => line is { Reason: StockReason.Mixed, Fills: false }).GroupBy(line => line.ActId)
+        from same in _drawn
+            .Where(line => line is { Reason: StockReason.Mixed, Fills: false })
+            .GroupBy(line => line.ActId)
         from batch in _batches.Where(one => one.ActId == same.Key)
         from pour in PouredFrom(batch)
         select OfPiece(
@@ -88,7 +90,10 @@ internal sealed partial class LotTrace
 
     private List<Piece> Of<T>(Booked act)
         where T : PieceEvent =>
-        [.. _events.Where(line => line.ActId == act.Id && line.What is T).Select(line => _pieces[line.Number]).Distinct()];
+        [.. _events
+            .Where(line => line.ActId == act.Id && line.What is T)
+            .Select(line => _pieces[line.Number])
+            .Distinct()];
 
     private IEnumerable<Coat> Coats(Booked act) => _events.Where(line => line.ActId == act.Id)
         .Select(line => line.What)

@@ -64,7 +64,7 @@ internal sealed class StockCommand : Ask
 
         var low = levels.Where(level => level.IsLow).Select(level => level.Material.Name).ToList();
         return RowPages.Of(
-            $"{levels.Count} materials, {Low(low)}",
+            $"{(levels.Count == 1 ? "1 material" : $"{levels.Count} materials")}, {Low(low)}",
             [],
             [
                 .. Groups.Select(group => new RowGroup(

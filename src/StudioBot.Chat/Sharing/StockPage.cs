@@ -24,7 +24,10 @@ internal static class StockPage
             [
                 new RowGroup(
                     "Lots by the day they came",
-                    [.. lots.Select(lot => new Figure($"{Called(lot)}, {WallTime.Day(lot.BoughtAt, turn, studio)}", Left(lot)))]),
+                    [
+                        .. lots.Select(lot => new Figure(
+                            $"{Called(lot)}, {WallTime.Day(lot.BoughtAt, turn, studio)}", Left(lot))),
+                    ]),
             ],
             below,
             said,
@@ -50,7 +53,13 @@ internal static class StockPage
         };
     }
 
-    private static string Left(Lot lot) => $"{Show.Amount(lot.Left)} of {Show.Amount(lot.Bought)}";
+    // 40 of 1000 ml: a row has no room for the same unit twice.
+    private static string Left(Lot lot)
+    {
+        var (left, whole) = (Show.Amount(lot.Left), Show.Amount(lot.Bought));
+        var unit = whole.LastIndexOf(' ') is >= 0 and var at ? whole[at..] : "";
+        return $"{(left.EndsWith(unit, StringComparison.Ordinal) ? left[..^unit.Length] : left)} of {whole}";
+    }
 
     private static IEnumerable<string> Notes(IReadOnlyList<Lot> lots, Turn turn, Studio studio)
     {

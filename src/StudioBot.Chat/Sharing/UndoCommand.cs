@@ -61,7 +61,13 @@ internal sealed class UndoCommand : Act
 
     private static bool MayUndo(Records.Acts.Act act, Writing writing) => writing.Turn.Who.IsSteward
         || act.Author?.Id == writing.Author.Id
-        || act.For?.Id == writing.Author.Id;
+        || act.For?.Id == writing.Author.Id
+        || IsPaidTo(act, writing);
+
+    // Who is said to have got money knows best whether it came.
+    private static bool IsPaidTo(Records.Acts.Act act, Writing writing) => act.Kind == "paid"
+        && writing.Session.Money.Of(act).Any(line =>
+            line.Account is Records.Ledger.Account.OfMember { MemberId: var id } && id == writing.Author.Id);
 
     private static Reply Done(Undone.Done done, Writing writing)
     {

@@ -15,6 +15,9 @@ public abstract record PieceEvent
     /// <param name="Volume">What was poured; none where nobody measured.</param>
     public sealed record Poured(Stage Stage, Volume? Volume) : PieceEvent;
 
+    /// <summary>So much was mixed for its pour, as measured later; the last figure holds.</summary>
+    public sealed record Mixed(Volume Volume) : PieceEvent;
+
     /// <summary>So much stayed in the cups.</summary>
     public sealed record Left(Volume Volume) : PieceEvent;
 

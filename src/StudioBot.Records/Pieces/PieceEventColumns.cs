@@ -27,6 +27,8 @@ internal sealed record PieceEventColumns(string Kind)
     public static PieceEventColumns Of(PieceEvent what) => what switch
     {
         PieceEvent.Poured poured => Staged("poured", poured.Stage) with { Microlitres = Whole(poured.Volume) },
+        // A pour without a stage: what was mixed for it, told later.
+        PieceEvent.Mixed mixed => new("poured") { Microlitres = Booked.Microlitres(mixed.Volume) },
         PieceEvent.Left left => new("left") { Microlitres = Booked.Microlitres(left.Volume) },
         PieceEvent.Caught caught => new("caught") { Microlitres = Booked.Microlitres(caught.Volume) },
         PieceEvent.Shelved shelved => new("shelved") { Shelf = shelved.Shelf },
@@ -56,6 +58,7 @@ internal sealed record PieceEventColumns(string Kind)
     /// <summary>What happened; the coat comes from a table of its own.</summary>
     public PieceEvent From(Func<Coat> coat) => Kind switch
     {
+        "poured" when Stage is null => new PieceEvent.Mixed(Booked.Volume(Known(Microlitres))),
         "poured" => new PieceEvent.Poured(
             Pieces.Stages.Words.Read(Known(Stage)), Microlitres is { } poured ? Booked.Volume(poured) : null),
         "left" => new PieceEvent.Left(Booked.Volume(Known(Microlitres))),

@@ -88,6 +88,18 @@ public sealed class PieceRecords
     public ReservedNumber? FindReserved(int number) =>
         connection.QuerySingleOrDefault<GivenRow>(Given, new { number })?.From();
 
+    private const string AllGiven = """
+        select number, shape, width_micrometres as widthMicrometres, height_micrometres as heightMicrometres,
+               depth_micrometres as depthMicrometres
+        from piece_number
+        where not exists (select 1 from piece where piece.number = piece_number.number and piece.undone_id is null)
+        order by number
+        """;
+
+    /// <summary>The numbers that were reserved and wait for their pours, in their order.</summary>
+    public IReadOnlyList<ReservedNumber> Reserved() =>
+        [.. connection.Query<GivenRow>(AllGiven).Select(row => row.From())];
+
     private const string NextNumber = """
         select coalesce(max(number), 0) + 1
         from (

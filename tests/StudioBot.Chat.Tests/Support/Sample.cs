@@ -28,7 +28,8 @@ internal static class Sample
     public static Reply? Answer(string words, ChatKind chat = ChatKind.Private) =>
         Conversation.Answer(Turn(words, chat), Studio);
 
-    private static Craft.Practice.TradePractice Practice =>
+    /// <summary>The trade values as shipped.</summary>
+    public static Craft.Practice.TradePractice Practice =>
         TradeSettings.Load(Path.Combine(AppContext.BaseDirectory, "config")) is TradeReading.Read read
             ? read.Practice
             : throw new InvalidOperationException("The shipped trade values do not load.");

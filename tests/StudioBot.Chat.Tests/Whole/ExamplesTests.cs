@@ -31,8 +31,13 @@ public sealed class ExamplesTests
 
     [Theory]
     [MemberData(nameof(Buttons))]
-    public void A_button_is_a_message_that_asks_and_is_answered_as_shortly(string line)
+    public void A_button_is_a_message_that_records_or_is_answered_as_shortly(string line)
     {
+        if (Sample.Listen(line) is Heard.Told)
+        {
+            return;     // what comes next for a piece: dry 17
+        }
+
         Assert.Equal("ask", Sample.Hear(line).Kind);
         var reply = Sample.Answer(line)!;
         Assert.False(reply.IsTrouble, reply.PlainText);

@@ -128,6 +128,16 @@ public sealed class ActRecordsTests : IDisposable
     }
 
     [Fact]
+    public void Acts_come_by_their_numbers_in_the_order_they_were_written()
+    {
+        var (first, second) = studio.File.Write(session =>
+            (session.Said("used", mira, "one"), session.Said("used", pia, "two")));
+
+        Assert.Equal([first, second], studio.File.Read(view => view.Acts.These([second.Id, 999, first.Id])));
+        Assert.Empty(studio.File.Read(view => view.Acts.These([])));
+    }
+
+    [Fact]
     public void An_act_has_words()
     {
         Assert.Throws<SqliteException>(() => studio.File.Write(session => session.Said("used", mira, "")));

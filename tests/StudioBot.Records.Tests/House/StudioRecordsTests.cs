@@ -33,6 +33,23 @@ public sealed class StudioRecordsTests : IDisposable
     }
 
     [Fact]
+    public void Everything_else_that_is_set_is_listed_by_name()
+    {
+        Assert.Empty(studio.Read(view => view.Studio.AllSet()));
+        studio.Write(session =>
+        {
+            session.Studio.Set("week_day", "sunday", session.Said("studio"));
+            session.Studio.Set("quiet", "21:30-07:00", session.Said("studio"));
+            session.Studio.Set("wall", "on", session.Said("studio"));
+            session.Studio.Set("wall", null, session.Said("studio"));
+        });
+
+        Assert.Equal(
+            [KeyValuePair.Create("quiet", "21:30-07:00"), KeyValuePair.Create("week_day", "sunday")],
+            studio.Read(view => view.Studio.AllSet()));
+    }
+
+    [Fact]
     public void What_was_found_for_a_technique_may_leave_the_rest_to_the_trade()
     {
         studio.Write(session => session.Studio.Override(new TechniqueOverride("bloom", null, 0.3)));

@@ -37,4 +37,17 @@ public sealed class MemberRecordsTests : IDisposable
             () => studio.Write(session => session.Members.AddAccount(7001, pia.Id, Morning)));
         Assert.Equal("Mira", studio.Read(view => view.Members.ByAccount(7001))!.Name);
     }
+
+    [Fact]
+    public void Who_has_left_is_still_known_by_name()
+    {
+        var (mira, pia) = studio.Write(session => (
+            session.Members.Add("Mira", Role.Steward, Morning), session.Members.Add("Pia", Role.Member, Morning)));
+        studio.Write(session => session.Members.Leave(pia.Id, session.Said("leave", pia)));
+
+        var names = studio.Read(view => view.Members.Names());
+
+        Assert.Equal((2, "Mira", "Pia"), (names.Count, names[mira.Id], names[pia.Id]));
+        Assert.Equal([mira], studio.Read(view => view.Members.All()));
+    }
 }

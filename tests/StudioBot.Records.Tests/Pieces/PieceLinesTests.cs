@@ -24,6 +24,7 @@ public sealed class PieceLinesTests : IDisposable
 
     public static TheoryData<PieceEvent, Stage> Events => new()
     {
+        { new PieceEvent.Mixed(Volume.FromMillilitres(318)), Stage.Drying },
         { new PieceEvent.Left(Volume.FromMillilitres(40)), Stage.Drying },
         { new PieceEvent.Caught(Volume.FromMillilitres(55)), Stage.Drying },
         { new PieceEvent.Shelved("C4"), Stage.Drying },

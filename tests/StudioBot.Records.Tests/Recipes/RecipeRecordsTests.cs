@@ -55,18 +55,22 @@ public sealed class RecipeRecordsTests : IDisposable
     [Fact]
     public void Every_batch_gets_the_next_number()
     {
-        var numbers = studio.Write(session =>
+        var (batches, acts) = studio.Write(session =>
         {
             var mira = session.Members.Add("Mira", Role.Steward, Morning);
             var reef = session.Recipes.Add("reef", [Part.Of(white, new Amount.ByVolume(Volume.FromMillilitres(10)))]);
-            return new[] { 400, 800 }
-                .Select(ml => session.Batches.Add(
-                    reef, mira, Morning, Volume.FromMillilitres(ml), session.Said("mix", mira)).Number).ToList();
+            var mixed = new[] { session.Said("mix", mira), session.Said("mix", mira) };
+            return (
+                mixed.Zip([400, 800], (act, ml) =>
+                    session.Batches.Add(reef, mira, Morning, Volume.FromMillilitres(ml), act)).ToList(),
+                mixed);
         });
 
-        Assert.Equal([1, 2], numbers);
+        Assert.Equal([1, 2], batches.Select(batch => batch.Number));
         var second = studio.Read(view => view.Batches.Find(2));
-        Assert.Equal(new Batch(2, "reef", "Mira", Morning, Volume.FromMillilitres(800)), second);
+        Assert.Equal(
+            new Batch(2, "reef", "Mira", Morning, Volume.FromMillilitres(800)) { ActId = acts[1].Id }, second);
+        Assert.Equal(batches, studio.Read(view => view.Batches.All()));
         Assert.Null(studio.Read(view => view.Batches.Find(999999)));
     }
 }

@@ -30,6 +30,22 @@ public sealed class ReminderRecordsTests : IDisposable
     }
 
     [Fact]
+    public void What_is_planned_or_held_waits_and_what_is_done_does_not()
+    {
+        Assert.Equal(0, studio.File.Read(view => view.Reminders.Waiting()));
+        Plan(Ready(17));
+        Plan(Ready(18));
+        Plan(Ready(19));
+        studio.File.Write(session =>
+        {
+            session.Reminders.Done(1, "send", Morning);
+            session.Reminders.Hold(2, Morning.AddHours(1), "hold");
+        });
+
+        Assert.Equal(2, studio.File.Read(view => view.Reminders.Waiting()));
+    }
+
+    [Fact]
     public void All_that_was_planned_comes_back()
     {
         var what = new NewReminder("week", "studio", Morning, "week 2026-48")

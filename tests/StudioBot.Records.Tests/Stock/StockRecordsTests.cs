@@ -191,6 +191,35 @@ public sealed class StockRecordsTests : IDisposable
         Assert.Null(studio.File.Read(view => view.Lots.All())[1].OpenedAt);
     }
 
+    [Fact]
+    public void What_holds_is_all_but_what_was_undone_and_its_opposite()
+    {
+        studio.File.Write(session =>
+        {
+            session.Stock.Draw(white, Ml(50), StockReason.Used, session.Said("used", mira));
+            var slip = session.Said("used", mira);
+            session.Stock.Draw(white, Ml(70), StockReason.Used, slip);
+            session.TakeBack(slip, mira);
+        });
+
+        // 40 and 10 are what the 50 took from the two lots; of the 70 and of its opposite nothing is left.
+        var held = studio.File.Read(view => view.Stock.Holding(white.Id));
+        Assert.Equal([Ml(780), Ml(40), Ml(40), Ml(10)], held.Select(line => line.Amount));
+        Assert.Equal([true, true, false, false], held.Select(line => line.Fills));
+        Assert.Equal(6, studio.File.Read(view => view.Stock.Entries()).Count);
+    }
+
+    [Fact]
+    public void What_holds_of_one_lot_is_its_lines_only()
+    {
+        studio.File.Write(session => session.Stock.Draw(white, Ml(50), StockReason.Used, session.Said("used", mira)));
+
+        var (lot, held) = studio.File.Read(view => (
+            Named(view, "W-1").Id, view.Stock.Holding(lotId: Named(view, "W-1").Id)));
+        Assert.Equal([(lot, Ml(40), true), (lot, Ml(40), false)], held.Select(line => (line.LotId, line.Amount, line.Fills)));
+        Assert.Empty(studio.File.Read(view => view.Stock.Holding(white.Id + 1)));
+    }
+
     private static NewLot Lot(Material material, string label, double millilitres, int day) =>
         new(material, Ml(millilitres), Morning.AddDays(day - 10)) { Label = label };
 

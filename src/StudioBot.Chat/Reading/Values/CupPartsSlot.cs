@@ -9,12 +9,15 @@ internal sealed class CupPartsSlot() : Slot<IReadOnlyList<CupPart>>("what is in 
     /// <summary>The key under which they stand together.</summary>
     public string Key { get; init; } = "have";
 
+    /// <summary>Whether each figure says its unit; else a bare one is in millilitres.</summary>
+    public bool NeedsUnit { get; init; }
+
     internal override IReadOnlyCollection<NameKind> NameKinds => [NameKind.Material];
 
     internal override int Take(PhraseDraft draft, int at)
     {
         var parts = draft.Of<Draft>(this);
-        if (draft.Atoms[at].IsWord("have", "got") && draft.Atoms[at].Kind == AtomKind.Word)
+        if (Key == "have" && draft.Atoms[at].IsWord("have", "got") && draft.Atoms[at].Kind == AtomKind.Word)
         {
             parts.HaveAt = at;
             return 1;
@@ -89,9 +92,10 @@ internal sealed class CupPartsSlot() : Slot<IReadOnlyList<CupPart>>("what is in 
     }
 
     // 120+60 ml.
-    private static (Amount First, Amount Second)? Sum(PhraseDraft draft, int at)
+    private (Amount First, Amount Second)? Sum(PhraseDraft draft, int at)
     {
-        if (draft.At(at) is not { IsNumber: true, Value: > 0 } first
+        if (NeedsUnit
+            || draft.At(at) is not { IsNumber: true, Value: > 0 } first
             || draft.At(at + 1)?.IsMark("+") != true
             || draft.At(at + 2) is not { Kind: AtomKind.Quantity }
             || Read(draft, at + 2) is not { } second)
@@ -105,9 +109,9 @@ internal sealed class CupPartsSlot() : Slot<IReadOnlyList<CupPart>>("what is in 
         return (alike, second.Amount);
     }
 
-    private static (Amount Amount, int Taken)? Read(PhraseDraft draft, int at)
+    private (Amount Amount, int Taken)? Read(PhraseDraft draft, int at)
     {
-        if (draft.At(at) is { IsNumber: true, IsHashed: false, Value: >= 0 } bare && Flaws.In(draft, at) is null)
+        if (!NeedsUnit && draft.At(at) is { IsNumber: true, IsHashed: false, Value: >= 0 } bare && Flaws.In(draft, at) is null)
         {
             return (new Amount.ByVolume(Volume.FromMillilitres(bare.Value)), 1);
         }

@@ -163,17 +163,8 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
     }
 
     // 40 tiles 10cm: a name with a size in it.
-    private static (string Name, int Taken)? Sized(PhraseDraft draft, int at)
-    {
-        if (draft.At(at + 1) is not { Kind: AtomKind.Word } noun
-            || draft.At(at + 2) is not { Kind: AtomKind.Quantity } size)
-        {
-            return null;
-        }
-
-        var glued = size.Lower.Replace(" ", "", StringComparison.Ordinal);
-        return draft.Vocabulary.Match([noun.Lower, glued]) is { Words: 2 } sized ? (sized.Names[0].Name, 3) : null;
-    }
+    private static (string Name, int Taken)? Sized(PhraseDraft draft, int at) =>
+        SizedName.At(draft, at + 1) is { } name ? (name, 3) : null;
 
     // mica, hardener: a part of a name that fits one material only, and nothing else known.
     private int Partial(PhraseDraft draft, ItemsDraft list, int at)

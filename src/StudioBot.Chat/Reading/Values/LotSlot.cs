@@ -6,6 +6,9 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
     /// <summary>Whether a label that is not known yet is welcome, as for a delivery.</summary>
     public bool MayBeNew { get; init; }
 
+    /// <summary>Whether the command's own word says that a lot follows, so that no other has to.</summary>
+    public bool TakesBare { get; init; }
+
     internal override IEnumerable<string> Lexicon => ["lots"];
 
     internal override bool NamesStrictly => IsRequired && !MayBeNew;
@@ -55,7 +58,7 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
         [value.Count == 1 ? new("lot", value[0]) : new("lots", string.Join('|', value))];
 
     internal override string Say(IReadOnlyList<string> value) =>
-        (value.Count == 1 ? "lot " : "lots ") + string.Join(' ', value);
+        (TakesBare ? "" : value.Count == 1 ? "lot " : "lots ") + string.Join(' ', value);
 
     private static bool IsLabel(Atom word) => word.IsNumber
         || word.Lower.Any(char.IsAsciiDigit)

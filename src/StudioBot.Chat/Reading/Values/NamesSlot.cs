@@ -17,6 +17,12 @@ internal sealed class NamesSlot() : Slot<IReadOnlyList<string>>("a material", "w
             return 1;
         }
 
+        if (SizedName.At(draft, at) is { } sized)
+        {
+            names.Add(sized);
+            return 2;
+        }
+
         if (atom.Kind != AtomKind.Word || Fillers.Holds(atom.Lower))
         {
             return 0;

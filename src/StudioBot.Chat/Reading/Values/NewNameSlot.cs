@@ -11,6 +11,9 @@ internal sealed class NewNameSlot(string key, string what, string example) : Slo
     /// <summary>The word that must stand before it; none: it opens the line.</summary>
     public string? Lead { get; init; }
 
+    /// <summary>The word that ends it; none: the first figure does.</summary>
+    public string? Until { get; init; }
+
     internal override int Take(PhraseDraft draft, int at)
     {
         var lead = Lead is { } word && draft.Atoms[at].IsWord(word) ? 1 : 0;
@@ -46,7 +49,7 @@ internal sealed class NewNameSlot(string key, string what, string example) : Slo
     // Without a lead the first known name behind ends it: recipe reef medium 60 ml.
     private bool GoesOn(Atom part, bool isFirst) => part.Kind switch
     {
-        AtomKind.Word => true,
+        AtomKind.Word => isFirst || Until is null || !part.IsWord(Until),
         AtomKind.Name => isFirst || Lead is not null,
         _ => false,
     };

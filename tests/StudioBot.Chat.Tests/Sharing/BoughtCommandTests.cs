@@ -1,0 +1,95 @@
+using StudioBot.Chat.Tests.Support;
+
+namespace StudioBot.Chat.Tests.Sharing;
+
+/// <summary>Figures are worked by hand from the invented studio's shelf.</summary>
+public sealed class BoughtCommandTests : IDisposable
+{
+    private readonly LiveStudio studio = LiveStudio.Sample();
+
+    public void Dispose() => studio.Dispose();
+
+    [Fact]
+    public void It_enters_the_shelf_as_a_lot_and_its_payer_is_credited()
+    {
+        // 950 ml of medium are there; 24.90 / 2
+        Assert.Equal(
+            "2000 ml medium bought: 2950 ml on the shelf.\nLot M-8.\n24.90, each 12.45: credited to Mira.",
+            studio.Tells("bought 2 x 1 L medium 24.90 lot M-8"));
+        Assert.Equal(2000, studio.Left("M-8"));
+        Assert.Equal(2490, studio.Look(view => view.Lots.All().Single(lot => lot.Label == "M-8").Price!.Value.Cents));
+        Assert.Equal(new() { ["Mira"] = 2490, ["studio"] = -2490 }, studio.Balances());
+    }
+
+    [Fact]
+    public void Each_says_the_price_of_one_pack()
+    {
+        Assert.Contains("54.00, each 18.00: credited to Mira.", studio.Tells("bought 3 x 50g blue mica 18 each"), StringComparison.Ordinal);
+        Assert.Equal(196, studio.Level("blue mica"));   // 46 + 150
+        Assert.Equal(5400, studio.Balances()["Mira"]);
+    }
+
+    [Fact]
+    public void A_kit_is_one_lot_of_two_materials_and_one_price_by_quantity()
+    {
+        // 1000 g / 1.13 = 884.956 ml and 450 g / 0.98 = 459.184 ml: 42.00 × 884.956 / 1344.140 = 27.65
+        var said = studio.Tells("bought 1kg resin A + 450g hardener B 42.00 lot R-4");
+
+        Assert.Contains("42.00 (resin A 27.65, hardener B 14.35): credited to Mira.", said, StringComparison.Ordinal);
+        Assert.Equal([2765, 1435], studio.Look(view => view.Lots.All().Where(lot => lot.Label == "R-4").Select(lot => lot.Price!.Value.Cents).ToList()));
+        Assert.Equal(3004.956, studio.Level("resin A"));    // 120 + 2000 + 884.956
+    }
+
+    [Fact]
+    public void Without_a_price_nobody_is_credited()
+    {
+        Assert.Equal(
+            "1000 ml white bought: 1820 ml on the shelf.\nNo price: nobody is credited.",
+            studio.Tells("bought 1L white"));
+        Assert.Empty(studio.Balances());
+    }
+
+    [Fact]
+    public void The_payer_is_whom_it_is_told_for()
+    {
+        studio.Tells("Pia bought 1L white 18.50", agreed: true);
+
+        Assert.Equal(new() { ["Pia"] = 1850, ["studio"] = -1850 }, studio.Balances());
+    }
+
+    [Fact]
+    public void A_label_that_stands_on_the_shelf_is_refused_and_the_next_is_shown()
+    {
+        var reply = studio.Refuses("bought 1 L white 18.50 lot W-2");
+
+        Assert.StartsWith("Lot W-2 of white is here since 9 Nov. Nothing recorded.", reply.PlainText, StringComparison.Ordinal);
+        Assert.EndsWith("bought 1000 ml white lot W-3", reply.PlainText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_counted_shares_no_price_with_what_is_measured() =>
+        Assert.Contains("can't be shared", studio.Refuses("bought 1 L white + 40 cups 30.00").PlainText, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_books_have_one_currency() =>
+        Assert.Contains("they are in EUR", studio.Refuses("bought 1 L white $18.50").PlainText, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("bought 2 x 1 L medium 24.90 lot M-8")]
+    [InlineData("bought 1kg resin A + 450g hardener B 42.00 lot R-4")]
+    [InlineData("bought 40 tiles 10cm 36.00")]
+    public void It_can_be_taken_back(string words)
+    {
+        studio.IsUndone(words);
+        Assert.Empty(studio.Balances());
+    }
+
+    [Fact]
+    public void A_label_is_free_again_when_its_delivery_was_taken_back()
+    {
+        studio.IsUndone("bought 1 L white 18.50 lot W-3");
+        studio.Now += TimeSpan.FromMinutes(5);
+        studio.Tells("bought 1 L white 18.50 lot W-3");
+        Assert.Equal(1000, studio.Left("W-3"));
+    }
+}

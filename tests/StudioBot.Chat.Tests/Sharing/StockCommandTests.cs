@@ -1,0 +1,201 @@
+using StudioBot.Chat.Replies;
+using StudioBot.Chat.Tests.Asking;
+using StudioBot.Chat.Tests.Support;
+using StudioBot.Records.Acts;
+
+namespace StudioBot.Chat.Tests.Sharing;
+
+public sealed class StockCommandTests
+{
+    private readonly StockedStudio _studio = new();
+
+    [Fact]
+    public void Its_pages_show_every_material_once()
+    {
+        List<string> names = [];
+        for (string? line = "stock"; line is not null;)
+        {
+            var reply = Sample.Answer(line)!;
+            names.AddRange(reply.Blocks.OfType<Block.Figures>().SelectMany(block => block.Rows).Select(row => row.Name));
+            line = reply.Buttons.FirstOrDefault(button => button.Label == "More")?.Line;
+        }
+
+        Assert.Equal(Sample.Studio.View.Materials.All().Select(material => material.Name).Order(), names.Order());
+    }
+
+    [Fact]
+    public void The_way_back_leads_to_the_first_page() =>
+        Assert.Equal(
+            Phone.Says("stock"),
+            Phone.Says(Sample.Answer("stock page 2")!.Buttons.Single(button => button.Label == "Back").Line));
+
+    [Fact]
+    public void Behind_the_last_page_stands_the_last() => Assert.Equal(Phone.Says("stock page 4"), Phone.Says("stock page 40"));
+
+    [Fact]
+    public void What_is_low_is_said_in_words()             // the invented studio: magenta 140 of 150 ml, ochre 85 of 100 ml
+    {
+        var said = Phone.Says("stock");
+
+        Assert.StartsWith("22 materials, low: magenta and ochre", said, StringComparison.Ordinal);
+        Assert.Matches(@"magenta +140 ml, low", said);
+        Assert.Matches(@"white +820 ml\s", said);
+    }
+
+    [Fact]
+    public void A_word_that_stands_in_several_names_lists_them_all()
+    {
+        var reply = Sample.Answer("stock mica")!;
+
+        Assert.StartsWith("4 materials, none low", reply.PlainText, StringComparison.Ordinal);
+        Assert.Equal(
+            ["stock blue mica", "stock gold mica", "stock silver mica", "stock copper mica"],
+            reply.Buttons.Select(button => button.Line));
+    }
+
+    [Fact]
+    public void A_material_shows_its_lots_with_what_is_left_of_each()
+    {
+        var said = Phone.Says("stock white");
+
+        Assert.StartsWith("White: 820 ml (low at 300 ml)", said, StringComparison.Ordinal);
+        Assert.Matches("W-1, 14 Sep +40 of 1000 ml", said);
+        Assert.Matches("W-2, 9 Nov +780 of 1000 ml", said);
+        Assert.Contains("The books opened today with 820 ml; not counted since. (Invented studio.)", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_lot_without_a_label_keeps_its_day_on_the_row() =>
+        Assert.Matches("no label, 12 Oct +640 of 1000 ml", Phone.Says("stock isopropyl"));
+
+    [Fact]
+    public void Counted_things_have_no_unit() => Assert.Matches("no label, 26 Oct +26 of 40", Phone.Says("stock tile 10cm"));
+
+    [Fact]
+    public void A_level_comes_from_the_last_count_and_what_came_and_went_since()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 1000, 20, "W-1");
+        _studio.Went(white, 100, 21);
+        _studio.Write(session => session.Stock.Count(white, StockedStudio.Ml(850), _studio.Said(session, "count", 22, who: _studio.Pia)));
+        _studio.Bought(white, 200, 23, "W-2");
+        _studio.Went(white, 50, 24, who: _studio.Pia);
+
+        var said = _studio.Says("stock white");
+
+        Assert.StartsWith("White: 1000 ml\n", said.ReplaceLineEndings("\n"), StringComparison.Ordinal);     // 850 + 200 - 50
+        Assert.Contains("Counted 850 ml 22 Nov by Pia. Since then 200 ml in, 50 ml out.", said, StringComparison.Ordinal);
+        Assert.Contains("Last in: 200 ml bought 23 Nov by Mira. Last out: 50 ml used 24 Nov by Pia.", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_undone_neither_came_nor_went()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 500, 20);
+        _studio.Went(white, 30, 21);
+        var slip = _studio.Went(white, 400, 22);
+        _studio.Write(session => session.Undo.Take(slip.Id, new NewAct("undo", _studio.Mira, "undo", StockedStudio.On(22))));
+
+        var said = _studio.Says("stock white");
+
+        Assert.StartsWith("White: 470 ml", said, StringComparison.Ordinal);
+        Assert.Contains("All told 500 ml in, 30 ml out.", said, StringComparison.Ordinal);
+        Assert.Contains("Last out: 30 ml used 21 Nov by Mira.", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_undone_behind_a_count_is_said()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 500, 20);
+        var used = _studio.Went(white, 100, 21);
+        _studio.Write(session => session.Stock.Count(white, StockedStudio.Ml(390), _studio.Said(session, "count", 22)));
+        _studio.Write(session => session.Undo.Take(used.Id, new NewAct("undo", _studio.Mira, "undo", StockedStudio.On(23))));
+
+        var said = _studio.Says("stock white");
+
+        Assert.StartsWith("White: 490 ml", said, StringComparison.Ordinal);                                // 390 found, 100 back
+        Assert.Contains("Counted 390 ml 22 Nov by Mira. Since then 100 ml put back by undo.", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steady_use_says_how_long_it_lasts()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 150, 20);
+        for (var day = 21; day <= 25; day++)
+        {
+            _studio.Went(white, 10, day);
+        }
+
+        // Worked by hand: 50 ml in the six days from the 20th to the 25th; 100 ml left, so twelve days.
+        Assert.Contains("Lasts about 12 days at 8.333 ml a day.", _studio.Says("stock white"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_used_but_once_lasts_by_little_data()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 100, 24);
+        _studio.Went(white, 20, 25);
+
+        // Worked by hand: 20 ml in two days; 80 ml left, so eight.
+        Assert.Contains("Lasts about 8 days at 10 ml a day (little data: fewer than 5 uses).", _studio.Says("stock white"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Opened_and_stopped_lots_are_named()
+    {
+        var white = _studio.Liquid("white");
+        var (first, second) = (_studio.Bought(white, 100, 10, "W-1"), _studio.Bought(white, 100, 11, "W-2"));
+        _studio.Write(session =>
+        {
+            session.Stock.Opened(second, _studio.Said(session, "opened", 12));
+            session.Stock.Stop(first, "yellowed", _studio.Said(session, "stop", 13));
+        });
+
+        var said = _studio.Says("stock white");
+
+        Assert.Contains("Opened: W-2 12 Nov.", said, StringComparison.Ordinal);
+        Assert.Contains("Stopped, drawn from only by name: W-1 (yellowed).", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_level_at_its_limit_is_low_and_none_is_none()
+    {
+        var white = _studio.Liquid("white", low: 100);
+        var black = _studio.Liquid("lamp black", low: 50);
+        _studio.Bought(white, 100, 20);
+
+        Assert.StartsWith("White: 100 ml, low (at 100 ml)", _studio.Says("stock white"), StringComparison.Ordinal);
+        Assert.StartsWith("Lamp black: none left, low (at 50 ml)", _studio.Says($"stock {black.Name}"), StringComparison.Ordinal);
+        Assert.Contains("none, low", _studio.Says("stock"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_studio_without_materials_has_nothing_on_its_shelf() =>
+        Assert.StartsWith("Nothing is on the shelf", _studio.Says("stock"), StringComparison.Ordinal);
+
+    [Fact]
+    public void Many_lots_and_long_names_go_on_behind_a_button()
+    {
+        var white = _studio.Liquid("pearl of the longest night in deepest winter");
+        for (var day = 1; day <= 20; day++)
+        {
+            _studio.Bought(white, 1000, day, $"A-LONG-LABEL-OF-{day}");
+        }
+
+        Assert.Equal($"stock {white.Name} page 2", _studio.Answer($"stock {white.Name}").Buttons[0].Line);
+    }
+
+    [Theory]
+    [InlineData("stock")]
+    [InlineData("stock page 2")]
+    [InlineData("stock page 3")]
+    [InlineData("stock white")]
+    [InlineData("stock wite")]
+    [InlineData("stock mica")]
+    [InlineData("how much resin a is left")]
+    public void It_fits_a_phone(string words) => Phone.Fits(words);
+}
