@@ -21,7 +21,6 @@ internal sealed class Writing
     public Writing(Phrase said, Turn turn, Studio studio, StudioSession session)
     {
         (_said, Turn, Studio, Session) = (said, turn, studio, session);
-        Whose = For ?? Author;
         HappenedAt = Moment(said, turn);
     }
 
@@ -46,7 +45,7 @@ internal sealed class Writing
         && other.Id != author.Id ? other : null;
 
     /// <summary>Whose it is: for whom it is written, else who writes it.</summary>
-    public Member Whose { get; }
+    public Member Whose => For ?? Author;
 
     /// <summary>When it was typed.</summary>
     public DateTimeOffset Now => Turn.Now;

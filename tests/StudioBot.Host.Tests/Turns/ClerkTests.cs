@@ -52,10 +52,8 @@ public sealed class ClerkTests : IDisposable
     public async Task The_code_shown_where_it_runs_makes_a_stranger_a_steward_once()
     {
         desk.File.Write(session => session.Claim.Put("ABCDEFGHJK", desk.Now.AddMinutes(15)));
-        await desk.Settle(
-            desk.Message(1, Stranger, 1, "join ABCDEFGHJK"),
-            desk.Message(2, Stranger, 2, "room 20C 58%"),
-            desk.Message(3, Stranger + 1, 3, "join ABCDEFGHJK"));
+        await desk.Settle(desk.Message(1, Stranger, 1, "join ABCDEFGHJK"), desk.Message(2, Stranger, 2, "room 20C 58%"));
+        await desk.Settle(desk.Message(3, Stranger + 1, 3, "join ABCDEFGHJK"));
         Assert.True(desk.Log.Length == 0, desk.Log);
         var letters = desk.Posted();
         Assert.StartsWith("Welcome, ", letters[0].Plain, StringComparison.Ordinal);
