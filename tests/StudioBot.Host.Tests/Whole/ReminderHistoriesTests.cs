@@ -18,7 +18,7 @@ namespace StudioBot.Host.Tests.Whole;
 public sealed partial class ReminderHistoriesTests(ITestOutputHelper output) : IDisposable
 {
     private const long Nora = 7;
-    private const int Often = 10_000;
+    private const int Often = 2_000;
     private const int MostTicks = 100;
 
     private static readonly DateTimeOffset Year = new(2026, 1, 1, 0, 0, 0, TimeSpan.Zero);
