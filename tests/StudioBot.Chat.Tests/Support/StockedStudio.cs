@@ -47,7 +47,8 @@ internal sealed class StockedStudio
         session.Stock.Enter(new NewLot(material, Ml(millilitres), On(day)) { Label = label }, StockReason.Bought, Said(session, "bought", day)));
 
     /// <summary>Some of it goes, from the oldest lots.</summary>
-    public Records.Acts.Act Went(Material material, double millilitres, int day, StockReason reason = StockReason.Used, string? words = null, Member? who = null) =>
+    public Records.Acts.Act Went(
+        Material material, double millilitres, int day, StockReason reason = StockReason.Used, string? words = null, Member? who = null) =>
         Write(session =>
         {
             var act = Said(session, "used", day, words, who);
