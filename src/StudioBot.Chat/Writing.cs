@@ -22,7 +22,6 @@ internal sealed class Writing
     public Writing(Phrase said, Turn turn, Studio studio, StudioSession session)
     {
         (_said, Turn, Studio, Session) = (said, turn, studio, session);
-        Whose = For ?? Author;
         HappenedAt = Moment(said, turn);
     }
 
@@ -43,11 +42,14 @@ internal sealed class Writing
     public Member Author => Turn.Member ?? throw new InvalidOperationException("A record has an author.");
 
     /// <summary>For whom, where that is somebody else.</summary>
-    public Member? For => Turn.Member is { } author && _said.Has(RecordSlots.For) && MemberNamed(_said.Of(RecordSlots.For)) is { } other
+    public Member? For => Turn.Member is { } author
+        && (_said.Form as Chat.Act)?.OfWhom is { } slot
+        && _said.Has(slot)
+        && MemberNamed(_said.Of(slot)) is { } other
         && other.Id != author.Id ? other : null;
 
     /// <summary>Whose it is: for whom it is written, else who writes it.</summary>
-    public Member Whose { get; }
+    public Member Whose => For ?? Author;
 
     /// <summary>When it was typed.</summary>
     public DateTimeOffset Now => Turn.Now;
@@ -82,7 +84,7 @@ internal sealed class Writing
     /// <summary>What is said of these pieces by itself is to be planned anew.</summary>
     public void Touch(params IEnumerable<int> pieces) => _touched.UnionWith(pieces);
 
-    /// <summary>So it is of these, which the record is not about: others in a room whose air was said with it.</summary>
+    /// <summary>So it is of these, which it is not about: others in a room whose air was said too.</summary>
     public void Stir(params IEnumerable<int> pieces) => _stirred.UnionWith(pieces);
 
     /// <summary>The member of this name; none where nobody here has it.</summary>

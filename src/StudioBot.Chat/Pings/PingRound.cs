@@ -48,11 +48,29 @@ public static class PingRound
 
         var occurrence = row.What.OccurrenceKey.Split('/')[^1];
         var planned = new PlannedPing(new OccurrenceKey(kind, subject, occurrence), chat.Value, row.What.PlannedAt);
-        var verdict = PingVerdict.Of(planned, turn.Now, ping.StateOf(planned, turn), WishesFor(row, planned, ping, turn));
-        return Settled(row, verdict, session, turn.Now)
+        var state = Kept(ping.StateOf(planned, turn));
+        var verdict = PingVerdict.Of(planned, turn.Now, state, WishesFor(row, planned, ping, turn));
+        var isSaid = Settled(row, verdict, session, turn.Now);
+        if (isSaid || verdict is PingVerdict.Unwanted { Why: WhyUnwanted.Muted } && state is SubjectState.Standing)
+        {
+            ping.Come(planned, session, turn);
+        }
+
+        return isSaid
             ? new OutgoingPing(planned, verdict, ping.SessionOf(planned, turn), ping.PlaceOf(planned, turn))
             : null;
     }
+
+    // To the millisecond, as the table keeps it: else a moment would lie a hair behind itself for ever.
+    private static SubjectState Kept(SubjectState state) => state switch
+    {
+        SubjectState.Standing standing => new SubjectState.Standing(Kept(standing.Due)),
+        SubjectState.Window window => window with { Due = Kept(window.Due) },
+        _ => state,
+    };
+
+    private static DateTimeOffset Kept(DateTimeOffset moment) =>
+        DateTimeOffset.FromUnixTimeMilliseconds(moment.ToUnixTimeMilliseconds());
 
     // Whether it goes out now.
     private static bool Settled(Reminder row, PingVerdict verdict, StudioSession session, DateTimeOffset now)

@@ -1,16 +1,14 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 
 namespace StudioBot.Host.Tests.Support;
 
 /// <summary>The built program as a process of its own.</summary>
-internal static class BuiltProgram
+internal static partial class BuiltProgram
 {
     // Beside our own build: there it has all it needs, also what comes to us with the web server.
     private static readonly string Built = Path.GetFullPath(Path.Combine(
-        AppContext.BaseDirectory.Replace(
-            Path.Combine("tests", "StudioBot.Host.Tests"),
-            Path.Combine("src", "StudioBot.Host"),
-            StringComparison.Ordinal),
+        TestProject().Replace(AppContext.BaseDirectory, Path.Combine("src", "StudioBot.Host")),
         "studiobot.dll"));
 
     /// <summary>Starts it, with no settings of this machine's in its environment.</summary>
@@ -57,4 +55,7 @@ internal static class BuiltProgram
         name.StartsWith("STUDIO", StringComparison.OrdinalIgnoreCase)
         || name.StartsWith("TELEGRAM", StringComparison.OrdinalIgnoreCase)
         || name is "STATE_DIRECTORY" or "NO_COLOR";
+
+    [GeneratedRegex(@"tests.StudioBot\.\w+\.Tests")]
+    private static partial Regex TestProject();
 }

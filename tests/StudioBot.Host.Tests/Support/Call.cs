@@ -13,4 +13,12 @@ internal sealed record Call(string Method, JsonElement Body, DateTimeOffset At)
 
     public bool IsHtml => Body.TryGetProperty("parse_mode", out var mode)
         && "html".Equals(mode.GetString(), StringComparison.OrdinalIgnoreCase);
+
+    public bool IsSend => Method == "sendMessage";
+
+    /// <summary>What the button of this label carries.</summary>
+    public string DataOf(string label) => Body.GetProperty("reply_markup").GetProperty("inline_keyboard").EnumerateArray()
+        .SelectMany(row => row.EnumerateArray())
+        .First(key => key.GetProperty("text").GetString() == label)
+        .GetProperty("callback_data").GetString()!;
 }

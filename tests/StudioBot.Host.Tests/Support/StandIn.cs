@@ -36,6 +36,12 @@ internal sealed class StandIn : IAsyncDisposable
 
     public StandInUpdates Updates => updates;
 
+    /// <summary>Called with each call that came, before it is answered.</summary>
+    public Action<Call> Came { get; set; } = _ => { };
+
+    /// <summary>Called with each call whose answer went out whole.</summary>
+    public Action<Call> Answered { get; set; } = _ => { };
+
     public IReadOnlyList<Call> Sent => [.. calls.Where(call => call.Method is "sendMessage" or "editMessageText")];
 
     public static async Task<StandIn> Start()
@@ -59,10 +65,10 @@ internal sealed class StandIn : IAsyncDisposable
         }
     }
 
-    /// <summary>Until that many calls fit; fails loudly after half a minute.</summary>
+    /// <summary>Until that many calls fit; fails loudly after a minute.</summary>
     public async Task<IReadOnlyList<Call>> Until(int count, Func<Call, bool> fits)
     {
-        using var enough = new CancellationTokenSource(TimeSpan.FromSeconds(30));
+        using var enough = new CancellationTokenSource(TimeSpan.FromMinutes(1));
         while (calls.Count(fits) < count)
         {
             await heard.WaitAsync(enough.Token);
@@ -91,11 +97,14 @@ internal sealed class StandIn : IAsyncDisposable
         var call = new Call(method, await Body(context.Request), TimeProvider.System.GetUtcNow());
         calls.Enqueue(call);
         heard.Release();
+        Came(call);
         var answer = Scripted(call)
             ?? ((string)context.Request.RouteValues["token"]! == Token ? null : Answer.Unauthorized)
             ?? StandInRules.Refusal(call)
             ?? await OwnAnswer(call, context.RequestAborted);
         await answer.Write(context);
+        await context.Response.CompleteAsync();
+        Answered(call);
     }
 
     private static async Task<JsonElement> Body(HttpRequest request)

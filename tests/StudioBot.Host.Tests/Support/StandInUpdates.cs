@@ -13,20 +13,27 @@ internal sealed class StandInUpdates : IDisposable
     private readonly CancellationTokenSource end = new();
     private TaskCompletionSource more = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
-    public static JsonObject Message(long update, long chat, int message, string? text) => new()
+    /// <summary>Somebody writes; in private unless told otherwise by the account that the chat has the number of.</summary>
+    public static JsonObject Message(
+        long update, long chat, int message, string? text, long? by = null, DateTimeOffset? at = null)
     {
-        ["update_id"] = update,
-        ["message"] = Body(chat, message, text),
-    };
+        var body = Body(chat, message, text, by);
+        if (at is { } typed)
+        {
+            body["date"] = typed.ToUnixTimeSeconds();
+        }
 
-    public static JsonObject Edit(long update, long chat, int message, string text, long editDate)
+        return new() { ["update_id"] = update, ["message"] = body };
+    }
+
+    public static JsonObject Edit(long update, long chat, int message, string text, long editDate, long? by = null)
     {
-        var body = Body(chat, message, text);
+        var body = Body(chat, message, text, by);
         body["edit_date"] = editDate;
         return new() { ["update_id"] = update, ["edited_message"] = body };
     }
 
-    public static JsonObject Press(long update, long chat, int message, string press, string data)
+    public static JsonObject Press(long update, long chat, int message, string press, string data, long by = 77)
     {
         var shown = Body(chat, message, "an answer");
         shown["from"] = Person(123456789, isBot: true);
@@ -36,7 +43,7 @@ internal sealed class StandInUpdates : IDisposable
             ["callback_query"] = new JsonObject
             {
                 ["id"] = press,
-                ["from"] = Person(77, isBot: false),
+                ["from"] = Person(by, isBot: false),
                 ["chat_instance"] = "1",
                 ["message"] = shown,
                 ["data"] = data,
@@ -85,14 +92,14 @@ internal sealed class StandInUpdates : IDisposable
         return [];
     }
 
-    private static JsonObject Body(long chat, int message, string? text)
+    private static JsonObject Body(long chat, int message, string? text, long? by = null)
     {
         var body = new JsonObject
         {
             ["message_id"] = message,
             ["date"] = 1_764_000_000,
             ["chat"] = new JsonObject { ["id"] = chat, ["type"] = chat < 0 ? "supergroup" : "private" },
-            ["from"] = Person(chat < 0 ? 42 : chat, isBot: false),
+            ["from"] = Person(by ?? (chat < 0 ? 42 : chat), isBot: false),
         };
         if (text is not null)
         {

@@ -24,8 +24,8 @@ public sealed class KeyboardTests
     public void Bytes_count_not_letters()
     {
         var keyboard = new Keyboard([new Button("x", new string('ж', 33))]);   // two bytes a letter
-        var (key, line) = Assert.Single(keyboard.Kept);
-        Assert.Equal(new string('ж', 33), line);
+        var (key, button) = Assert.Single(keyboard.Kept);
+        Assert.Equal(new string('ж', 33), button.Line);
         var data = keyboard.Rows[0][0].Data;
         Assert.Equal(key, Keyboard.KeyIn(data));
         Assert.InRange(Encoding.UTF8.GetByteCount(data), 1, Keyboard.MostBytes);
@@ -38,6 +38,15 @@ public sealed class KeyboardTests
         var keys = new Keyboard(lines).Kept.Select(kept => kept.Key).ToList();
         Assert.Equal(keys.Count, keys.Distinct().Count());
         Assert.All(keys, key => Assert.Equal(16, key.Length));   // 12 bytes, four letters for three
+    }
+
+    [Fact]
+    public void A_button_that_may_record_is_kept_however_short_its_line()
+    {
+        var keyboard = new Keyboard([new Button("Undo", "undo act 7") { Records = true }]);
+        var (key, button) = Assert.Single(keyboard.Kept);
+        Assert.Equal("undo act 7", button.Line);
+        Assert.Equal(key, Keyboard.KeyIn(keyboard.Rows[0][0].Data));
     }
 
     [Fact]

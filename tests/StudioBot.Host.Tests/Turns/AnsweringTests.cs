@@ -1,67 +1,122 @@
 using StudioBot.Chat;
-using StudioBot.Host.Settings;
 using StudioBot.Host.Telegram;
+using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Turns;
+using StudioBot.Records;
+using StudioBot.Records.Sample;
 
 namespace StudioBot.Host.Tests.Turns;
 
 public sealed class AnsweringTests : IDisposable
 {
+    private const long Mira = 7;
+    private const long Stranger = 99;
+
     private static readonly DateTimeOffset Now = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
 
-    private readonly InventedStudio invented = new(Practice());
-    private readonly Answering answering;
+    private readonly StudioFile file = StudioFile.OpenInMemory();
+    private readonly Answering answering = Studios.Answering();
 
-    public AnsweringTests() =>
-        answering = new Answering(new Conversation(Catalogue.Find()), invented, "studio_bot");
+    public AnsweringTests() => file.Write(session =>
+    {
+        SampleStudio.WriteInto(session);
+        session.Members.AddAccount(Mira, session.Members.All().First(member => member.Name == "Mira").Id, Now);
+    });
 
     [Fact]
-    public void A_question_in_private_is_answered() =>
-        Assert.True(answering.To(Message("amounts 30cm panel bloom 6 colours"))!.ToQuestion);
+    public void A_question_in_private_is_answered()
+    {
+        var outcome = To(Message("amounts 30cm panel bloom 6 colours"))!;
+        Assert.True(outcome is { OnlyAsked: true, Recorded: false });
+        Assert.Contains("900 cm²", outcome.Reply.PlainText, StringComparison.Ordinal); // 30 cm times 30 cm
+    }
 
     [Theory]
     [InlineData("lunch at one?")]
     [InlineData("/help@another_bot")]
     [InlineData("")]
     public void A_group_s_own_talk_is_left_alone(string words) =>
-        Assert.Null(answering.To(Message(words) with { Kind = ChatKind.Group }));
+        Assert.Null(To(Message(words) with { Kind = ChatKind.Group }));
 
     [Theory]
     [InlineData("/help")]
     [InlineData("/help@studio_bot")]
     public void A_slash_in_a_group_is_meant_for_us(string words) =>
-        Assert.NotNull(answering.To(Message(words) with { Kind = ChatKind.Group }));
+        Assert.NotNull(To(Message(words) with { Kind = ChatKind.Group }));
 
     [Fact]
-    public void Somebody_else_s_word_is_not_recorded() => Assert.Contains(
-        "Passed on",
-        answering.To(Message("used 20 ml white") with { IsForwarded = true })!.Reply.PlainText,
-        StringComparison.Ordinal);
+    public void What_is_told_is_recorded_by_its_author_at_the_moment_it_was_typed()
+    {
+        Assert.True(To(Message("room 20C 58%") with { At = Now.AddMinutes(-20) })!.Recorded);
+        var act = file.Read(view => view.Acts.Recent(null, Now))[0];
+        Assert.Equal(("room 20C 58%", "Mira", Now.AddMinutes(-20)), (act.Words, act.Author?.Name, act.WrittenAt));
+    }
+
+    [Fact]
+    public void Somebody_else_s_word_is_not_recorded()
+    {
+        var outcome = To(Message("room 20C 58%") with { IsForwarded = true })!;
+        Assert.Contains("Passed on", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.DoesNotContain("room 20C 58%", Recorded());
+    }
 
     [Fact]
     public void A_question_that_was_passed_on_is_answered() => Assert.DoesNotContain(
         "Passed on",
-        answering.To(Message("amounts 30cm panel") with { IsForwarded = true })!.Reply.PlainText,
+        To(Message("amounts 30cm panel") with { IsForwarded = true })!.Reply.PlainText,
         StringComparison.Ordinal);
 
-    [Fact]
-    public void Who_writes_as_the_group_is_told_why_there_is_no_answer() => Assert.Contains(
-        "Turn off anonymous",
-        answering.To(Message("/help") with { Kind = ChatKind.Group, IsAnonymous = true })!.Reply.PlainText,
-        StringComparison.Ordinal);
+    [Theory]
+    [InlineData("/help")]
+    [InlineData("/room 20C 58%")]
+    public void Who_writes_as_the_group_is_told_why_there_is_no_answer(string words)
+    {
+        var outcome = To(Message(words) with { Kind = ChatKind.Group, IsAnonymous = true })!;
+        Assert.Contains("Turn off anonymous", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.False(outcome.Recorded);
+    }
 
     [Fact]
-    public void A_message_without_words_in_private_is_not_met_with_silence() =>
-        Assert.NotNull(answering.To(Message("")));
+    public void A_message_without_words_in_private_is_not_met_with_silence() => Assert.NotNull(To(Message("")));
 
     [Fact]
-    public void The_studio_s_clock_is_that_of_its_zone() =>
-        Assert.Equal(new DateTime(2026, 11, 25, 10, 0, 0), invented.Local(Now)); // Vienna in winter: one hour ahead
+    public void A_corrected_question_is_answered_anew()
+    {
+        var outcome = ToCorrected(Message("ratio 2:1 90 ml"))!;
+        Assert.True(outcome.OnlyAsked);
+        Assert.Contains("60 ml", outcome.Reply.PlainText, StringComparison.Ordinal); // two thirds of 90
+    }
 
-    public void Dispose() => invented.Dispose();
+    [Fact]
+    public void A_corrected_record_records_nothing_and_says_so()
+    {
+        var outcome = ToCorrected(Message("room 20C 58%"))!;
+        Assert.False(outcome.OnlyAsked);
+        Assert.Contains("recorded as first sent", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.DoesNotContain("room 20C 58%", Recorded());
+    }
 
-    private static ChatMessage Message(string words) => new(7, ChatKind.Private, 1, 7, "Nora", words, Now);
+    [Fact]
+    public void A_stranger_s_correction_is_not_answered() =>
+        Assert.Null(ToCorrected(Message("room 20C 58%") with { UserId = Stranger }));
 
-    private static StudioBot.Craft.Practice.TradePractice Practice() =>
-        Assert.IsType<TradeReading.Read>(TradeSettings.Load(Path.Combine(AppContext.BaseDirectory, "config"))).Practice;
+    [Fact]
+    public void A_stranger_hears_one_line_under_a_key_of_the_studio_s_day()
+    {
+        // 23:30 UTC is half past midnight in Vienna: the next day.
+        var late = new DateTimeOffset(2026, 11, 24, 23, 30, 0, TimeSpan.Zero);
+        var outcome = To(Message("stock") with { UserId = Stranger, Chat = Stranger, At = late })!;
+        Assert.Equal("Ask a steward of this studio for an invitation.", outcome.Reply.PlainText.Trim());
+        Assert.EndsWith("2026-11-25", outcome.SaidOnce, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => file.Dispose();
+
+    private Outcome? To(ChatMessage message) => file.Write(session => answering.To(message, session));
+
+    private Outcome? ToCorrected(ChatMessage message) => file.Write(session => answering.ToCorrected(message, session));
+
+    private List<string> Recorded() => [.. file.Read(view => view.Acts.Recent(null, Now)).Select(act => act.Words)];
+
+    private static ChatMessage Message(string words) => new(Mira, ChatKind.Private, 1, Mira, "Mira", words, Now);
 }

@@ -1,161 +1,212 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using Microsoft.Extensions.Logging.Abstractions;
-using Microsoft.Extensions.Time.Testing;
-using StudioBot.Chat.Replies;
 using StudioBot.Host.Sending;
-using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Turns;
-using StudioBot.Records;
-using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Tests.Turns;
 
 public sealed class InboxLoopTests : IDisposable
 {
-    private const long Us = 123456789;
-    private const long Nora = 7;
-    private const long Pia = 8;
+    private const long Nora = Desk.Nora;
+    private const long Pia = Desk.Pia;
+    private const long Group = StandInUpdates.GroupChat;
 
-    private readonly FakeTimeProvider clock = new(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
-    private readonly TempFolder folder = new();
-    private readonly List<string> answered = [];
-    private readonly List<Letter> carried = [];
-    private readonly RecordingWire wire;
-    private StudioFile file;
-    private Func<ChatMessage, Answered?> answer;
+    private readonly Desk desk = new();
 
-    public InboxLoopTests()
-    {
-        file = StudioFile.Open(folder.StudioPath);
-        wire = new RecordingWire(clock);
-        answer = message => Line(message.Words);
-    }
+    public void Dispose() => desk.Dispose();
 
     [Fact]
     public async Task Each_message_gets_its_answer_in_its_chat_s_order()
     {
-        Store(StandInUpdates.Message(1, Nora, 1, "one"), StandInUpdates.Message(2, Nora, 2, "two"));
-        await Answering();
-        Assert.Equal(["Re: one", "Re: two"], Posted().Select(letter => letter.Plain));
+        await desk.Settle(
+            desk.Message(1, Nora, 1, "room 20C 58%"),
+            desk.Message(2, Nora, 2, "room cupboard 23C 45%"),
+            desk.Message(3, Nora, 3, "ratio 3:1 250 ml"));
+        Assert.Equal(["Studio: 20 °C, 58 %.", "Cupboard: 23 °C, 45 %.", "250 ml at 3:1 by volume"], Posted(first: 3));
+        Assert.Equal(["room 20C 58%", "room cupboard 23C 45%"], desk.Recorded);
     }
 
     [Fact]
     public async Task Stored_and_killed_before_the_answer_it_is_answered_once_after_the_restart()
     {
-        Store(StandInUpdates.Message(1, Nora, 1, "one"));
-        Reopen();
-        Store(StandInUpdates.Message(1, Nora, 1, "one"), StandInUpdates.Message(9, Nora, 1, "one"));
-        await Answering();
-        Reopen();
-        await Answering();
-        Assert.Equal(["one"], answered);
-        Assert.Equal("Re: one", Assert.Single(Posted()).Plain);
+        desk.Store(desk.Message(1, Nora, 1, "room 20C 58%"));
+        desk.Reopen();
+        desk.Store(desk.Message(1, Nora, 1, "room 20C 58%"), desk.Message(9, Nora, 1, "room 20C 58%"));
+        await desk.Settle();
+        desk.Reopen();
+        await desk.Settle();
+        Assert.Equal(["room 20C 58%"], desk.Recorded);
+        Assert.Single(desk.Posted());
+    }
+
+    [Fact]
+    public async Task Killed_before_the_commit_nothing_of_it_stands_and_after_the_restart_all_of_it_once()
+    {
+        desk.Store(desk.Message(1, Nora, 1, "room 20C 58%"));
+        desk.Break(true);
+        var row = desk.File.Write(session => session.Inbox.Next())[0];
+        Assert.Throws<InvalidOperationException>(() => desk.Clerk().Settle(row, desk.Now));
+        desk.Reopen();
+        Assert.Empty(desk.Recorded);
+        Assert.Empty(desk.Posted());
+
+        await desk.Settle();
+        Assert.Equal(["room 20C 58%"], desk.Recorded);
+        Assert.Single(desk.Posted());
     }
 
     [Fact]
     public async Task What_breaks_is_tried_three_times_apologised_for_once_and_parked()
     {
-        answer = message => message.Words == "poison"
-            ? throw new InvalidOperationException("ours")
-            : Line(message.Words);
-        Store(
-            StandInUpdates.Message(1, Nora, 1, "poison"),
-            StandInUpdates.Message(2, Nora, 2, "after"),
-            StandInUpdates.Message(3, Pia, 3, "hers"));
-        await Answering();
-        Assert.Equal(3, answered.Count(words => words == "poison"));
-        var letters = Posted();
-        Assert.Matches("^That broke here, not at your end. Nothing recorded. Mark [A-Z2-9]{3}.$", Assert.Single(
-            letters, letter => !letter.Plain.StartsWith("Re:", StringComparison.Ordinal)).Plain);
-        Assert.Equal(["Re: after", "Re: hers"], letters.Select(letter => letter.Plain)
-            .Where(words => words.StartsWith("Re:", StringComparison.Ordinal)).Order());
-        Assert.Single(file.Write(session => session.Inbox.AllParked()));
+        desk.Break(true, true, true);
+        await desk.Settle(desk.Message(1, Nora, 1, "room 20C 58%"), desk.Message(2, Nora, 2, "room 21C 50%"));
+        Assert.Equal(4, desk.Tries);
+        var words = Posted(first: 2);
+        Assert.Matches("^That broke here, not at your end. Nothing recorded. Mark [A-Z2-9]{3}.$", words[0]);
+        Assert.Equal("Studio: 21 °C, 50 %.", words[1]);
+        Assert.Equal(["room 21C 50%"], desk.Recorded);
+        Assert.Single(desk.File.Write(session => session.Inbox.AllParked()));
+    }
+
+    [Fact]
+    public async Task What_breaks_in_one_chat_holds_up_no_other()
+    {
+        // In each round the first row of each chat is tried: hers after his first try, before his others.
+        desk.Break(true, false, true, true);
+        await desk.Settle(desk.Message(1, Nora, 1, "room 20C 58%"), desk.Message(2, Pia, 2, "room 21C 50%"));
+        Assert.Equal(["room 21C 50%"], desk.Recorded);
+        Assert.Equal(4, desk.Tries);
+    }
+
+    [Fact]
+    public async Task What_broke_once_is_done_all_the_same()
+    {
+        desk.Break(true);
+        await desk.Settle(desk.Message(1, Nora, 1, "room 20C 58%"));
+        Assert.Equal(["room 20C 58%"], desk.Recorded);
+        Assert.Empty(desk.File.Write(session => session.Inbox.AllParked()));
     }
 
     [Fact]
     public async Task An_update_that_can_t_be_read_is_parked_too()
     {
-        Store(new JsonObject { ["update_id"] = 1, ["message"] = new JsonObject { ["message_id"] = "x" } });
-        await Answering();
-        Assert.Single(file.Write(session => session.Inbox.AllParked()));
-        Assert.Empty(Posted());
+        await desk.Settle(new JsonObject { ["update_id"] = 1, ["message"] = new JsonObject { ["message_id"] = "x" } });
+        Assert.Single(desk.File.Write(session => session.Inbox.AllParked()));
+        Assert.Empty(desk.Posted());
     }
 
     [Fact]
     public async Task Silence_is_settled_without_a_word()
     {
-        answer = _ => null;
-        Store(StandInUpdates.Message(1, StandInUpdates.GroupChat, 1, "lunch?"));
-        await Answering();
-        Assert.Empty(Posted());
+        await desk.Settle(desk.Message(1, Group, 1, "lunch?", Nora));
+        Assert.Empty(desk.Posted());
+        Assert.Empty(desk.File.Write(session => session.Inbox.Next()));
     }
 
     [Fact]
     public async Task In_a_group_the_answer_points_at_its_question()
     {
-        Store(
-            StandInUpdates.Message(1, StandInUpdates.GroupChat, 31, "/help"),
-            StandInUpdates.Message(2, Nora, 5, "help"));
-        await Answering();
-        Assert.Equal([31L, null], Posted().Select(letter => letter.ReplyTo));
+        await desk.Settle(desk.Message(1, Group, 31, "/help", Nora), desk.Message(2, Nora, 5, "help"));
+        Assert.Equal([31L, null], desk.Posted().Select(letter => letter.ReplyTo));
     }
 
     [Fact]
     public async Task A_corrected_question_is_answered_in_the_place_of_its_first_answer()
     {
-        Store(StandInUpdates.Message(1, Nora, 1, "one"), StandInUpdates.Edit(2, Nora, 1, "two", 10));
-        await Answering();
-        var letters = Posted();
-        Assert.Equal(["Re: one", "Re: two"], letters.Select(letter => letter.Plain));
+        await desk.Settle(
+            desk.Message(1, Nora, 1, "ratio 3:1 250 ml"), StandInUpdates.Edit(2, Nora, 1, "ratio 2:1 90 ml", 10));
+        var letters = desk.Posted();
+        Assert.Contains("60 ml", letters[1].Plain, StringComparison.Ordinal); // two thirds of 90
         Assert.Equal([null, Posting.KeyOf(Nora, 1)], letters.Select(letter => letter.InPlaceOf));
     }
 
+    [Fact]
+    public async Task A_corrected_record_changes_nothing_and_says_so()
+    {
+        await desk.Settle(
+            desk.Message(1, Nora, 1, "room 20C 58%"), StandInUpdates.Edit(2, Nora, 1, "room 25C 58%", 10));
+        var letter = desk.Posted()[1];
+        Assert.Contains("recorded as first sent", letter.Plain, StringComparison.Ordinal);
+        Assert.Null(letter.InPlaceOf);
+        Assert.Equal(["room 20C 58%"], desk.Recorded);
+    }
+
     [Theory]
-    [InlineData("record", "ask")]
-    [InlineData("ask", "record")]
-    [InlineData("", "ask")]       // never answered: nothing stands there to be replaced
-    public async Task Any_other_correction_changes_nothing(string first, string then)
+    [InlineData("room 20C 58%", "ratio 2:1 90 ml")] // what recorded stays above its Undo
+    [InlineData("", "ratio 2:1 90 ml")]             // never stored: nothing stands there to be replaced
+    public async Task A_correction_that_asks_is_not_put_where_no_question_was(string first, string then)
     {
-        answer = message => message.Words switch
+        if (first.Length > 0)
         {
-            "" => null,
-            "record" => new Answered(new Reply(new Block.Line("Recorded")), ToQuestion: false),
-            _ => Line(message.Words),
-        };
-        Store(StandInUpdates.Message(1, Nora, 1, first));
-        await Answering();
-        var before = Posted().Count;
-        Store(StandInUpdates.Edit(2, Nora, 1, then, 10));
-        await Answering();
-        Assert.Equal(first.Length == 0 ? 0 : 1, before);
-        Assert.Empty(Posted());
+            await desk.Settle(desk.Message(1, Nora, 1, first));
+        }
+
+        desk.Posted();
+        await desk.Settle(StandInUpdates.Edit(2, Nora, 1, then, 10));
+        Assert.Empty(desk.Posted());
     }
 
     [Fact]
-    public async Task A_press_says_its_line_as_often_as_it_is_pressed()
+    public async Task A_button_that_asks_answers_as_often_as_it_is_pressed()
     {
-        Store(StandInUpdates.Press(1, Nora, 3, "p1", "help"), StandInUpdates.Press(2, Nora, 3, "p2", "help"));
-        await Answering();
-        Assert.Equal(["Re: help", "Re: help"], Posted().Select(letter => letter.Plain));
-        Assert.Equal([null, null], wire.Presses);
+        await desk.Settle(
+            StandInUpdates.Press(1, Nora, 3, "p1", "ratio 2:1 90 ml", Nora),
+            StandInUpdates.Press(2, Nora, 3, "p2", "ratio 2:1 90 ml", Nora));
+        Assert.All(desk.Posted(), letter => Assert.Contains("60 ml", letter.Plain, StringComparison.Ordinal));
+        Assert.Equal([null, null], desk.Wire.Presses);
     }
 
     [Fact]
-    public async Task A_long_line_comes_back_by_its_key_and_only_for_whom_it_was_made()
+    public async Task A_button_that_records_is_good_once_and_only_for_whom_it_was_made()
     {
-        var line = "amounts 30cm panel bloom 6 colours and one more long word after the other";
-        answer = message => message.Words == "ask"
-            ? new Answered(new Reply([new Block.Line("Here.")], [new Button("All", line)]), ToQuestion: true)
-            : Line(message.Words);
-        Store(StandInUpdates.Message(1, 77, 1, "ask"));
-        await Answering();
-        var data = Assert.Single(Posted()).Keys[0][0].Data;
-        Store(StandInUpdates.Press(2, 77, 3, "p1", data), StandInUpdates.Press(3, 77, 3, "p2", data));
-        await Answering();
-        Assert.Contains("Re: " + line, Posted(all: true).Select(letter => letter.Plain));
-        Assert.Equal([null, "This button was pressed before."], wire.Presses);
+        await desk.Settle(desk.Message(1, Group, 1, "/room 20C 58%", Pia));
+        var undo = KeyOf(Assert.Single(desk.Posted()), "Undo");
+        Assert.StartsWith("~", undo, StringComparison.Ordinal);
+
+        await desk.Settle(StandInUpdates.Press(2, Group, 3, "p1", undo, Nora));
+        Assert.Equal(["room 20C 58%"], desk.Recorded.Select(words => words.TrimStart('/')));
+        await desk.Settle(
+            StandInUpdates.Press(3, Group, 3, "p2", undo, Pia), StandInUpdates.Press(4, Group, 3, "p3", undo, Pia));
+        Assert.Empty(desk.Recorded);
+        Assert.Equal("Taken back.", Posted(first: 1)[0]);
+        Assert.Equal(
+            [
+                "This button is somebody else's. Send the message yourself.",
+                null,
+                "This button was pressed before.",
+            ],
+            desk.Wire.Presses);
+    }
+
+    [Fact]
+    public async Task A_line_that_records_is_not_taken_from_a_button_that_carries_it()
+    {
+        await desk.Settle(desk.Message(1, Nora, 1, "room 20C 58%"));
+        var data = Assert.Single(desk.Posted()).Keys.SelectMany(row => row).Select(key => key.Data);
+        Assert.DoesNotContain(data, line => line.StartsWith("undo", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_button_that_agrees_records_what_was_doubted()
+    {
+        await desk.Settle(desk.Message(1, Nora, 1, "ruom 20C 58%"));
+        Assert.Empty(desk.Recorded);
+        var asked = Assert.Single(desk.Posted());
+        Assert.StartsWith("Nothing recorded yet.", asked.Plain, StringComparison.Ordinal);
+
+        await desk.Settle(StandInUpdates.Press(2, Nora, 3, "p1", KeyOf(asked, "Yes"), Nora));
+        Assert.Equal("Studio: 20 °C, 58 %.", Posted(first: 1)[0]);
+        Assert.Equal(["room 20C 58%"], desk.Recorded);
+    }
+
+    [Fact]
+    public async Task A_button_is_not_good_in_another_chat()
+    {
+        await desk.Settle(desk.Message(1, Nora, 1, "room 20C 58%"));
+        var undo = KeyOf(Assert.Single(desk.Posted()), "Undo");
+        await desk.Settle(StandInUpdates.Press(2, Group, 3, "p1", undo, Nora));
+        Assert.Equal(["room 20C 58%"], desk.Recorded);
+        Assert.Equal(["This button is too old. Send the message again."], desk.Wire.Presses);
     }
 
     [Theory]
@@ -164,73 +215,19 @@ public sealed class InboxLoopTests : IDisposable
     [InlineData("~'; drop table press; --")]
     public async Task A_forged_key_does_nothing(string data)
     {
-        Store(StandInUpdates.Press(1, Nora, 3, "p1", data));
-        await Answering();
-        Assert.Empty(answered);
-        Assert.Equal(["This button is too old. Send the message again."], wire.Presses);
+        await desk.Settle(StandInUpdates.Press(1, Nora, 3, "p1", data, Nora));
+        Assert.Empty(desk.Posted());
+        Assert.Empty(desk.Recorded);
+        Assert.Equal(["This button is too old. Send the message again."], desk.Wire.Presses);
     }
 
-    public void Dispose()
+    private List<string> Posted(int first)
     {
-        file.Dispose();
-        folder.Dispose();
+        var words = desk.Posted().Select(letter => letter.Plain.Split('\n')[0]).ToList();
+        Assert.Equal(first, words.Count);
+        return words;
     }
 
-    private static Answered Line(string words) => new(new Reply(new Block.Line("Re: " + words)), ToQuestion: true);
-
-    private void Reopen()
-    {
-        file.Dispose();
-        file = StudioFile.Open(folder.StudioPath);
-    }
-
-    private void Store(params JsonObject[] updates) => file.Write(session =>
-    {
-        foreach (var update in updates)
-        {
-            var received = ReceivedUpdate.Of(JsonDocument.Parse(update.ToJsonString()).RootElement)!;
-            session.Inbox.Store(
-                new Incoming(received.UpdateId, received.Chat, received.Kind, received.Raw)
-                {
-                    MessageId = received.Message,
-                    PressId = received.Press,
-                },
-                clock.GetUtcNow());
-        }
-    });
-
-    private async Task Answering()
-    {
-        using var stop = new CancellationTokenSource();
-        var loop = new InboxLoop(
-            file,
-            Us,
-            message =>
-            {
-                answered.Add(message.Words);
-                return answer(message);
-            },
-            wire,
-            new Bell(clock),
-            new Bell(clock),
-            clock,
-            NullLogger<InboxLoop>.Instance).Run(stop.Token);
-        await Patience.Until(
-            clock, TimeSpan.FromMilliseconds(100), () => file.Write(session => session.Inbox.Next()).Count == 0);
-        await Patience.End(loop, stop);
-    }
-
-    // Claims whatever waits, as a sender would.
-    private List<Letter> Posted(bool all = false)
-    {
-        var fresh = new List<Letter>();
-        while (file.Write(session => session.Post.Claim(clock.GetUtcNow())) is { } post)
-        {
-            fresh.Add(LetterText.Read(post.Payload));
-            file.Write(session => session.Post.Sent(post.Id, clock.GetUtcNow(), post.Id));
-        }
-
-        carried.AddRange(fresh);
-        return all ? carried : fresh;
-    }
+    private static string KeyOf(Letter letter, string label) =>
+        letter.Keys.SelectMany(row => row).First(key => key.Label.StartsWith(label, StringComparison.Ordinal)).Data;
 }

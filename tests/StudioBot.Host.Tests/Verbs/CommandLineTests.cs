@@ -7,11 +7,14 @@ public sealed class CommandLineTests
     [Theory]
     [InlineData("", "")]
     [InlineData("--data /srv", "")]
+    [InlineData("--sample", "")]
     [InlineData("serve --data /srv", "serve")]
     [InlineData("ask ratio", "ask")]
     [InlineData("ask ratio 3:1 250 ml --json", "ask")]
     [InlineData("read --now 2026-11-25T10:00 --json", "read")]
     [InlineData("sample /srv", "sample")]
+    [InlineData("rehearse evening.talk", "rehearse")]
+    [InlineData("rehearse evening.talk --json", "rehearse")]
     [InlineData("config", "config")]
     [InlineData("help", "help")]
     [InlineData("--help", "help")]
@@ -33,9 +36,11 @@ public sealed class CommandLineTests
     [InlineData("dance", "studiobot help")]
     [InlineData("ask", "studiobot ask \"WORDS\" [--json]")]
     [InlineData("sample a b", "studiobot sample DIR")]
+    [InlineData("rehearse", "studiobot rehearse FILE [--json]")]
+    [InlineData("serve --sample", "studiobot serve [--data DIR]")]
     [InlineData("serve --json", "studiobot serve [--data DIR]")]
     [InlineData("serve --data", "studiobot serve [--data DIR]")]
-    [InlineData("--tokens x", "studiobot [--data DIR]")]
+    [InlineData("--tokens x", "studiobot [--sample] [--data DIR]")]
     public void What_can_t_be_read_is_answered_with_what_would_work(string line, string works) =>
         Assert.Equal(works, Assert.IsType<CommandLine.Misread>(Read(line)).Try);
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Records;
+using StudioBot.Records.Members;
 
 namespace StudioBot.Host.Tests.Whole;
 
@@ -83,6 +84,46 @@ public sealed class ProgramTests : IDisposable
     }
 
     [Fact]
+    public async Task The_terminal_keeps_what_it_records_in_the_data_folder()
+    {
+        var data = Path.Combine(home.Path, "mine");
+        var first = await BuiltProgram.Run(home, ["--data", data], "room 20C 58%\n");
+        Assert.Equal((0, ""), (first.Code, first.Error));
+        Assert.Contains("20 °C, 58 %", first.Out, StringComparison.Ordinal);
+
+        var second = await BuiltProgram.Run(home, ["--data", data], "undo\n");
+        Assert.Contains("Taken back", second.Out, StringComparison.Ordinal);
+        Assert.Contains("room 20C 58%", second.Out, StringComparison.Ordinal);
+        var (words, steward) = StudioFile.Glance(Path.Combine(data, "studio.db"), view => (
+            view.Acts.These([2]).Select(act => act.Words), view.Members.ByAccount(MemberRecords.Terminal)));
+        Assert.Equal(["room 20C 58%"], words); // the first act opened the books
+        Assert.Equal(Role.Steward, steward?.Role);
+    }
+
+    [Fact]
+    public async Task The_invented_studio_is_opened_on_request_and_leaves_nothing_behind()
+    {
+        var ended = await BuiltProgram.Run(home, ["--sample"], "piece 17\n");
+        Assert.Equal((0, ""), (ended.Code, ended.Error));
+        Assert.Contains("17", ended.Lines[0], StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(home.Path, "studio.db", SearchOption.AllDirectories));
+    }
+
+    [Fact]
+    public async Task A_talk_is_rehearsed_and_leaves_nothing_behind()
+    {
+        var talk = home.Write("evening.talk", "pia: room 20C 58%\n> 20 °C, 58 %\n");
+        var ended = await BuiltProgram.Run(home, ["rehearse", talk]);
+        Assert.Equal((0, ""), (ended.Code, ended.Error));
+        Assert.Contains("pia ← Studio: 20 °C, 58 %.", ended.Out, StringComparison.Ordinal);
+        Assert.Equal([talk], Directory.GetFileSystemEntries(home.Path));
+    }
+
+    [Fact]
+    public async Task A_talk_that_is_not_there_is_a_wrong_command_line() =>
+        Assert.Equal(64, (await BuiltProgram.Run(home, ["rehearse", "nowhere.talk"])).Code);
+
+    [Fact]
     public async Task Without_a_token_the_service_refuses_in_one_line()
     {
         var ended = await BuiltProgram.Run(home, ["serve"]);
@@ -156,7 +197,7 @@ public sealed class ProgramTests : IDisposable
     public async Task Help_names_every_verb_and_the_version_is_a_number()
     {
         var help = await BuiltProgram.Run(home, ["--help"]);
-        Assert.All(["serve", "ask", "read", "sample", "config"], verb =>
+        Assert.All(["serve", "ask", "read", "sample", "rehearse", "config"], verb =>
             Assert.Contains("studiobot " + verb, help.Out, StringComparison.Ordinal));
         Assert.Matches(@"^studiobot \d+\.\d+\.\d+\s*$", (await BuiltProgram.Run(home, ["--version"])).Out);
     }

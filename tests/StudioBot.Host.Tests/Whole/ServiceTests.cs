@@ -1,10 +1,12 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Records;
 
 namespace StudioBot.Host.Tests.Whole;
 
 /// <summary>The built program as a service, against the stand-in.</summary>
-public sealed class ServiceTests : IAsyncLifetime, IDisposable
+public sealed partial class ServiceTests : IAsyncLifetime, IDisposable
 {
     private const long Nora = 7;
 
@@ -20,6 +22,7 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task It_introduces_itself_answers_and_ends_cleanly()
     {
+        Found();
         standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"));
         using var service = Serve();
         var log = service.StandardError.ReadToEndAsync();
@@ -43,6 +46,7 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task Killed_in_the_middle_it_answers_each_message_after_the_restart()
     {
+        Found();
         standIn.Script("sendMessage", Answer.Never);
         standIn.Updates.Add(
             StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"),
@@ -63,6 +67,34 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
+    public async Task Who_claims_it_is_told_what_is_due_and_their_press_is_answered()
+    {
+        var due = TimeProvider.System.GetUtcNow().AddSeconds(20);
+        using (var file = Opened())
+        {
+            CoatedPiece.WriteInto(file, due - CoatedPiece.WindowOpensAfter());
+        }
+
+        using var service = Serve();
+        var code = await ClaimCode(service.StandardError);
+        var log = service.StandardError.ReadToEndAsync();
+        standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, $"join {code}", at: TimeProvider.System.GetUtcNow()));
+        await standIn.Until(1, call => Says(call, "Welcome, Nora."));
+
+        var ping = (await standIn.Until(1, call => Says(call, "Recoat window open for 1")))[0];
+        Assert.Equal(Nora, ping.Chat);
+        Assert.InRange(ping.At, due, due.AddSeconds(30));
+        standIn.Updates.Add(StandInUpdates.Press(42, Nora, 2, "p1", ping.DataOf("Record"), Nora));
+        await standIn.Until(1, call => call.Method == "answerCallbackQuery");
+        await standIn.Until(1, call => Says(call, "30 × 30 cm"));
+
+        await End(service);
+        Assert.Equal(0, service.ExitCode);
+        Assert.Single(standIn.Sent, call => Says(call, "Recoat window open"));
+        Assert.DoesNotContain("TestOnly", await log, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_refused_token_ends_it_with_one_clear_line()
     {
         standIn.Script("deleteWebhook", Answer.Unauthorized);
@@ -74,9 +106,44 @@ public sealed class ServiceTests : IAsyncLifetime, IDisposable
         Assert.DoesNotContain("TestOnly", log, StringComparison.Ordinal);
     }
 
+    private string Folder => Path.Combine(home.Path, "studio");
+
+    // Nora keeps house, and so the one with the next account belongs to it.
+    private void Found()
+    {
+        using var file = Opened();
+        Studios.Found(file, TimeProvider.System.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Nora + 1, "Pia"));
+    }
+
+    private StudioFile Opened()
+    {
+        Directory.CreateDirectory(Folder);
+        return StudioFile.Open(Path.Combine(Folder, "studio.db"));
+    }
+
+    private static bool Says(Call call, string words) =>
+        call.IsSend && call.Text!.Contains(words, StringComparison.Ordinal);
+
+    private static async Task<string> ClaimCode(StreamReader log)
+    {
+        using var enough = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        while (await log.ReadLineAsync(enough.Token) is { } line)
+        {
+            if (ClaimLine().Match(line) is { Success: true } shown)
+            {
+                return shown.Groups[1].Value;
+            }
+        }
+
+        throw new InvalidOperationException("No code was shown.");
+    }
+
+    [GeneratedRegex("join ([A-Z2-9]{10})$")]
+    private static partial Regex ClaimLine();
+
     private Process Serve() => BuiltProgram.Start(
         home,
-        ["serve", "--data", Path.Combine(home.Path, "studio")],
+        ["serve", "--data", Folder],
         ("Telegram__Token", StandIn.Token),
         ("Telegram__ApiUrl", standIn.Url.ToString()));
 

@@ -1,0 +1,80 @@
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+using Quartz;
+using StudioBot.Host.Ticks;
+
+namespace StudioBot.Host.Tests.Ticks;
+
+public sealed class ScheduleTests : IAsyncLifetime
+{
+    private const int LeftToTheScheduler = 0;
+
+    private static readonly TimeZoneInfo Vienna = TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna");
+
+    private ServiceProvider services = null!;
+    private List<ITrigger> triggers = null!;
+    private IScheduler scheduler = null!;
+
+    public async Task InitializeAsync()
+    {
+        var collection = new ServiceCollection();
+        collection.AddSingleton(typeof(ILogger<>), typeof(Microsoft.Extensions.Logging.Abstractions.NullLogger<>));
+        collection.AddSingleton<ILoggerFactory, Microsoft.Extensions.Logging.Abstractions.NullLoggerFactory>();
+        Schedule.AddTo(collection, Vienna);
+        services = collection.BuildServiceProvider();
+        scheduler = await services.GetRequiredService<ISchedulerFactory>().GetScheduler();
+        triggers = [];
+        foreach (var name in new[] { "reminders", "start", "night" })
+        {
+            triggers.Add((await scheduler.GetTrigger(new TriggerKey(name)))!);
+        }
+    }
+
+    public async Task DisposeAsync()
+    {
+        await scheduler.Shutdown();
+        await services.DisposeAsync();
+    }
+
+    [Fact]
+    public void What_a_missed_tick_does_is_said_for_every_trigger() =>
+        Assert.All(triggers, trigger => Assert.NotEqual(LeftToTheScheduler, trigger.MisfireInstructionCode));
+
+    [Fact]
+    public void What_goes_by_the_clock_goes_by_the_studio_s()
+    {
+        var night = Assert.Single(triggers.OfType<ICronTrigger>());
+        Assert.Equal(Vienna, night.TimeZone);
+    }
+
+    [Fact]
+    public void The_night_s_tick_comes_once_every_night_of_a_year_whatever_the_clocks_do()
+    {
+        var night = Assert.Single(triggers.OfType<ICronTrigger>());
+        var at = night.GetFireTimeAfter(night.StartTimeUtc)!.Value;
+        for (var nights = 0; nights < 366; nights++)
+        {
+            var next = night.GetFireTimeAfter(at)!.Value;
+            Assert.Equal(DateIn(at).AddDays(1), DateIn(next));
+            at = next;
+        }
+    }
+
+    [Fact]
+    public async Task No_job_runs_twice_at_once()
+    {
+        foreach (var key in triggers.Select(trigger => trigger.JobKey).Distinct())
+        {
+            var job = await scheduler.GetJobDetail(key);
+            Assert.True(job!.ConcurrentExecutionDisallowed, key.ToString());
+        }
+    }
+
+    [Fact]
+    public void What_is_due_is_looked_for_often() => Assert.InRange(
+        Assert.Single(triggers.OfType<ISimpleTrigger>(), trigger => trigger.Key.Name == "reminders").RepeatInterval,
+        TimeSpan.FromSeconds(1),
+        TimeSpan.FromSeconds(5));
+
+    private static DateOnly DateIn(DateTimeOffset at) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, Vienna).DateTime);
+}

@@ -1,0 +1,78 @@
+using StudioBot.Host.Tests.Support;
+using StudioBot.Records.Members;
+
+namespace StudioBot.Host.Tests.Turns;
+
+/// <summary>How somebody comes in from outside.</summary>
+public sealed class ClerkTests : IDisposable
+{
+    private const long Stranger = 99;
+    private const string Invitation = "Ask a steward of this studio for an invitation.";
+
+    private readonly Desk desk = new();
+
+    public void Dispose() => desk.Dispose();
+
+    [Fact]
+    public async Task A_stranger_hears_one_neutral_line_a_day()
+    {
+        await desk.Settle(
+            desk.Message(1, Stranger, 1, "stock"),
+            desk.Message(2, Stranger, 2, "room 20C 58%"),
+            desk.Message(3, Stranger, 3, "piece 17"));
+        Assert.Equal([Invitation], desk.Posted().Select(letter => letter.Plain));
+
+        desk.Clock.Advance(TimeSpan.FromDays(1));
+        await desk.Settle(desk.Message(4, Stranger, 4, "hello?"));
+        Assert.Equal([Invitation], desk.Posted().Select(letter => letter.Plain));
+        Assert.Empty(desk.Recorded);
+    }
+
+    [Fact]
+    public async Task A_stranger_in_the_group_hears_it_too_and_not_for_what_is_not_meant_for_us()
+    {
+        await desk.Settle(
+            desk.Message(1, StandInUpdates.GroupChat, 1, "what a nice pour", Stranger),
+            desk.Message(2, StandInUpdates.GroupChat, 2, "/stock", Stranger));
+        Assert.Equal([Invitation], desk.Posted().Select(letter => letter.Plain));
+    }
+
+    [Fact]
+    public async Task A_stranger_s_press_on_a_kept_button_does_nothing()
+    {
+        await desk.Settle(desk.Message(1, StandInUpdates.GroupChat, 1, "/room 20C 58%", Desk.Pia));
+        var undo = desk.Posted()[0].Keys[0][0].Data;
+        await desk.Settle(StandInUpdates.Press(2, StandInUpdates.GroupChat, 3, "p1", undo, Stranger));
+        Assert.Single(desk.Recorded);
+        Assert.Empty(desk.Posted());
+        Assert.Equal(["This button is for members of the studio."], desk.Wire.Presses);
+    }
+
+    [Fact]
+    public async Task The_code_shown_where_it_runs_makes_a_stranger_a_steward_once()
+    {
+        desk.File.Write(session => session.Claim.Put("ABCDEFGHJK", desk.Now.AddMinutes(15)));
+        await desk.Settle(desk.Message(1, Stranger, 1, "join ABCDEFGHJK"), desk.Message(2, Stranger, 2, "room 20C 58%"));
+        await desk.Settle(desk.Message(3, Stranger + 1, 3, "join ABCDEFGHJK"));
+        Assert.True(desk.Log.Length == 0, desk.Log);
+        var letters = desk.Posted();
+        Assert.StartsWith("Welcome, ", letters[0].Plain, StringComparison.Ordinal);
+        Assert.Contains("20 °C, 58 %", letters[1].Plain, StringComparison.Ordinal);
+        Assert.Equal(Invitation, letters[2].Plain);
+        Assert.Equal(Role.Steward, desk.File.Read(view => view.Members.ByAccount(Stranger))?.Role);
+        Assert.Null(desk.File.Read(view => view.Members.ByAccount(Stranger + 1)));
+    }
+
+    [Fact]
+    public async Task After_five_wrong_codes_the_right_one_is_void()
+    {
+        desk.File.Write(session => session.Claim.Put("ABCDEFGHJK", desk.Now.AddMinutes(15)));
+        for (var wrong = 0; wrong < ClaimCode.MostTries; wrong++)
+        {
+            await desk.Settle(desk.Message(wrong, Stranger, wrong, $"join ABCDEFGHJ{wrong + 2}"));
+        }
+
+        await desk.Settle(desk.Message(9, Stranger, 9, "join ABCDEFGHJK"));
+        Assert.Null(desk.File.Read(view => view.Members.ByAccount(Stranger)));
+    }
+}
