@@ -84,7 +84,7 @@ internal sealed class Writing
     /// <summary>What is said of these pieces by itself is to be planned anew.</summary>
     public void Touch(params IEnumerable<int> pieces) => _touched.UnionWith(pieces);
 
-    /// <summary>So it is of these, which the record is not about: others in a room whose air was said with it.</summary>
+    /// <summary>So it is of these, which it is not about: others in a room whose air was said too.</summary>
     public void Stir(params IEnumerable<int> pieces) => _stirred.UnionWith(pieces);
 
     /// <summary>The member of this name; none where nobody here has it.</summary>
