@@ -105,7 +105,7 @@ public sealed class Conversation(Catalogue catalogue)
         PingPlans.Renew(session, pings, writing.Touched, writing.HasAct ? writing.Act : null);
         if (phrase.Form is Act { ShowsReadyDays: true })
         {
-            reply = reply with { Blocks = [.. reply.Blocks, .. ReadyDays(writing.Touched, pings)] };
+            reply = reply with { Blocks = [.. reply.Blocks, .. ReadyDays(writing.Spoken, pings)] };
         }
 
         if (!writing.HasAct)

@@ -30,8 +30,11 @@ public static class PingRound
 
         var turn = new PingTurn(studio, now);
         var outgoing = due.Select(row => Judged(row, session, turn)).OfType<OutgoingPing>().ToList();
-        return [.. Gathering.Of(outgoing).Select(message => Spoken(message, turn))];
+        return [.. Gathering.Of(outgoing.Where(HasSomethingLeft)).Select(message => Spoken(message, turn))];
     }
+
+    // Of minutes that went by there is nothing left to do, and so nothing to say.
+    private static bool HasSomethingLeft(OutgoingPing ping) => ping.Verdict is not PingVerdict.TooLate { Now: WhatHolds.Passed };
 
     // What goes out of this row now; none where it waits, moved or has nothing to say any more.
     private static OutgoingPing? Judged(Reminder row, StudioSession session, PingTurn turn)
@@ -175,7 +178,6 @@ public static class PingRound
         PingVerdict.TooLate { Now: WhatHolds.OpenUntil open } => $" Still open, until {turn.Moment(open.Closes)}.",
         PingVerdict.TooLate { Now: WhatHolds.Closed closed } =>
             $" It closed {turn.Moment(closed.At)}: let it cure in full, wash it, sand it dull, wipe, then coat.",
-        PingVerdict.TooLate { Now: WhatHolds.Passed passed } => $" (was for {turn.Moment(passed.At)})",
         _ => "",
     };
 }

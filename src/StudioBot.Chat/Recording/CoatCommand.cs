@@ -191,7 +191,12 @@ internal sealed class CoatCommand : Act
         ];
         var lots = taken.SelectMany(part => part.Labels).ToList();
         var flows = Flow(coats[0], mix.System);
-        blocks.Add(new Block.Line((lots.Count > 0 ? $"Lots {string.Join(", ", lots)}. " : "") + flows));
+        if (lots.Count > 0 || flows.Length > 0)
+        {
+            blocks.Add(new Block.Line(
+                ((lots.Count > 0 ? $"Lots {string.Join(", ", lots)}. " : "") + flows).Trim()));
+        }
+
         blocks.AddRange(Hours(coats, writing).Select(line => new Block.Line(line)));
         if (Careful(mix, taken, before, writing) is { } careful)
         {

@@ -285,7 +285,7 @@ internal sealed class PourCommand : Act
         }
 
         writing.Session.Rooms.Read(room, temperature, humidity, writing.HappenedAt, writing.Act);
-        writing.Touch(PiecePlace.In(room.Name, writing.Session));
+        writing.Stir(PiecePlace.In(room.Name, writing.Session));
         return $"Air of {room.Name} noted: {Show.Degrees(temperature)}, {Show.Number(humidity.Percent, 0)} %.";
     }
 

@@ -21,7 +21,7 @@ internal static class Priced
     /// <summary>85.00 EUR.</summary>
     public static string Words(Money sum, Writing writing) => $"{sum} {Currency(writing)}".TrimEnd();
 
-    /// <summary>What went into a piece at stock cost, as far as that is known; none where nothing is on record.</summary>
+    /// <summary>What went into a piece at stock cost, as far as it is known; none where nothing is on record.</summary>
     public static StockCost? Materials(Piece piece, Writing writing)
     {
         var materials = writing.Session.Materials.All();

@@ -59,8 +59,8 @@ internal sealed class UsedCommand : Act
             writing.Session.Pieces.Book(said.Of(Piece)[0], new PieceEvent.Note($"used for it: {what}"), writing.Act);
         }
 
-        return Used(
-            taking, [.. found, .. own.Select(one => one.Grounds).OfType<string>(), .. Rough(said, writing)], said, writing);
+        var grounds = own.Select(one => one.Grounds).OfType<string>().Concat(Rough(said, writing));
+        return Used(taking, [.. found, .. grounds], said, writing);
     }
 
     // A spoon is off by more than resin forgives.
