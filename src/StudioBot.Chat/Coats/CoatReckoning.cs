@@ -118,9 +118,9 @@ internal sealed record CoatReckoning(
 
     private static T? Known<T>(Finding<T> finding)
         where T : class => finding switch
-    {
-        Finding<T>.Found found => found.Value,
-        Finding<T>.Cautioned cautioned => cautioned.Value,
-        _ => null,
-    };
+        {
+            Finding<T>.Found found => found.Value,
+            Finding<T>.Cautioned cautioned => cautioned.Value,
+            _ => null,
+        };
 }

@@ -3,7 +3,6 @@ using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Chat.Sharing;
-using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
 using Measure = StudioBot.Chat.Reading.Measure;
 

@@ -1,10 +1,8 @@
 using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
-using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
 using StudioBot.Craft.Units;
-using StudioBot.Records.Members;
 using StudioBot.Records.Reminders;
 
 namespace StudioBot.Chat.House;

@@ -9,7 +9,7 @@ internal static class Pieces
 
     /// <summary>The numbers of the pieces of a line, each once.</summary>
     public static IReadOnlyList<int> Of(PingLine line, PingTurn turn) =>
-        [.. line.Pings.Select(ping => turn.PieceOf(ping.Planned.Subject)).OfType<int>().Distinct().Order()];
+        [.. line.Pings.Select(ping => PingSubjects.PieceOf(ping.Planned.Subject)).OfType<int>().Distinct().Order()];
 
     /// <summary>The numbers of the pieces of all lines, each once.</summary>
     public static IReadOnlyList<int> Of(IEnumerable<PingLine> lines, PingTurn turn) =>

@@ -24,7 +24,7 @@ internal abstract class Ping
 
     /// <summary>Where its subject lies; those at one place share a line.</summary>
     internal virtual string PlaceOf(PlannedPing planned, PingTurn turn) =>
-        turn.PieceOf(planned.Subject) is { } number ? turn.PlaceOf(number) : "";
+        PingSubjects.PieceOf(planned.Subject) is { } number ? turn.PlaceOf(number) : "";
 
     /// <summary>What its moment brings with it, said or switched off: a piece is cured.</summary>
     internal virtual void Come(PlannedPing planned, StudioSession session, PingTurn turn)

@@ -18,6 +18,14 @@ internal static class PingSubjects
     public static (long Act, int Piece) CoatOf(PingSubject subject) =>
         (subject.Id / MostPieces, (int)(subject.Id % MostPieces));
 
+    /// <summary>The number of the piece that a subject is about; none where it is about none.</summary>
+    public static int? PieceOf(PingSubject subject) => subject.Kind switch
+    {
+        PingSubjectKind.Piece => (int)subject.Id,
+        PingSubjectKind.Coat => CoatOf(subject).Piece,
+        _ => null,
+    };
+
     /// <summary>As it is kept.</summary>
     public static string Kept(PingSubject subject) =>
         string.Create(CultureInfo.InvariantCulture, $"{subject.Kind}/{subject.Id}");

@@ -59,14 +59,6 @@ internal sealed class PingTurn
         return piece;
     }
 
-    /// <summary>The number of the piece that a subject is about; none where it is about none.</summary>
-    public int? PieceOf(PingSubject subject) => subject.Kind switch
-    {
-        PingSubjectKind.Piece => (int)subject.Id,
-        PingSubjectKind.Coat => PingSubjects.CoatOf(subject).Piece,
-        _ => null,
-    };
-
     /// <summary>Where a piece lies: a shelf, with its room where that is not the first.</summary>
     public string PlaceOf(int number) => Piece(number)?.Shelf ?? "";
 

@@ -54,7 +54,7 @@ internal sealed class ReadyPing : DryingPing
         var own = grounds.Count > 0 ? grounds.Max(ground => ground.OwnPieces) : 0;
         return (weighings, own) switch
         {
-            (> 0, _) => $"Rests on {weighings} weighing{(weighings == 1 ? "" : "s")} and the room's air.",
+            ( > 0, _) => $"Rests on {weighings} weighing{(weighings == 1 ? "" : "s")} and the room's air.",
             (_, > 0) => $"Rests on the room's air and {own} finished piece{(own == 1 ? "" : "s")} of this studio.",
             _ => "Rests on common practice and the room's air; no weighings.",
         };

@@ -8,7 +8,6 @@ using StudioBot.Craft.Air;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Mixing;
 using StudioBot.Craft.Practice;
-using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Pieces;
 
@@ -208,7 +207,7 @@ internal sealed class CoatCommand : Act
     }
 
     // Pieces in rooms of their own have windows of their own; then their cures are left to their cards.
-    private static IEnumerable<string> Hours(IReadOnlyList<CoatReckoning> coats, Writing writing)
+    private static IEnumerable<string> Hours(List<CoatReckoning> coats, Writing writing)
     {
         var alike = coats.GroupBy(coat => CoatHours.Window(coat, writing.Turn)).ToList();
         if (alike.Count == 1)

@@ -1,7 +1,6 @@
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
-using StudioBot.Records.Materials;
 using StudioBot.Records.Pieces;
 using Measure = StudioBot.Chat.Reading.Measure;
 

@@ -1,9 +1,7 @@
-using StudioBot.Chat.Drying;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Air;
-using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Recording;
 

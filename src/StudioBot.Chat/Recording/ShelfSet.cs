@@ -79,7 +79,7 @@ internal sealed class ShelfSet : Act
             [
                 new Block.Headline($"There is no shelf {label} here. Nothing recorded."),
                 new Block.Line(first is null ? "Name a room first." : "It can be put up:"),
-                new Block.Sample($"shelf {label} in {rooms.LastOrDefault()?.Name ?? "studio"}"),
+                new Block.Sample($"shelf {label} in {(rooms.Count > 0 ? rooms[^1].Name : "studio")}"),
             ],
             first is null ? [] : [new Button(Label(first), said.Line) { Agrees = true }])
         {

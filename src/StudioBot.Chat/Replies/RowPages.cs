@@ -59,7 +59,7 @@ internal static class RowPages
         : said.Line;
 
     private static int Fitting(
-        IReadOnlyList<Block> head, IReadOnlyList<(string Heading, Figure Row)> rows, IReadOnlyList<Block> below)
+        IReadOnlyList<Block> head, List<(string Heading, Figure Row)> rows, IReadOnlyList<Block> below)
     {
         var count = Math.Min(rows.Count, LineBudget.Lines);
         while (count > 1 && LineBudget.Of(new Reply([.. head, .. Shown(rows, count), .. below])) > MostLines)

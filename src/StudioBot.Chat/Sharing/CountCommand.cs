@@ -4,7 +4,6 @@ using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
-using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Sharing;
 
@@ -119,7 +118,7 @@ internal sealed class CountCommand : Act
     }
 
     private static Reply Counted(
-        IReadOnlyList<(Need Counted, double Before)> counts, IReadOnlyList<string> grounds, Writing writing)
+        List<(Need Counted, double Before)> counts, IReadOnlyList<string> grounds, Writing writing)
     {
         List<Block> blocks = [];
         if (counts is [var (only, before)])

@@ -1,7 +1,7 @@
-using StudioBot.Records.Acts;
 using System.Text.RegularExpressions;
 using StudioBot.Chat.Asking;
 using StudioBot.Chat.Replies;
+using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Pieces;
 using StudioBot.Records.Recipes;

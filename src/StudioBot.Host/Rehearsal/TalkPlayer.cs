@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Reminders;
-using StudioBot.Records;
 using StudioBot.Records.House;
 using StudioBot.Records.Members;
 using StudioBot.Records.Sample;

@@ -1,7 +1,7 @@
-using StudioBot.Craft.Practice;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
+using StudioBot.Craft.Practice;
 using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;

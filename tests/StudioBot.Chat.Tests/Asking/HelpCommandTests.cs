@@ -14,7 +14,7 @@ public sealed class HelpCommandTests
         var messages = Messages(Sample.Answer(words, chat)!);
 
         Assert.Equal(5, messages.Count);
-        Assert.All(messages, message => Assert.Equal("ask", Sample.Hear(message, chat).Kind));
+        Assert.All(messages, message => Assert.Contains(Sample.Hear(message, chat).Kind, new[] { "ask", "write" }));
         Assert.All(messages, message => Assert.Equal(chat == ChatKind.Group, message.StartsWith('/')));
     }
 

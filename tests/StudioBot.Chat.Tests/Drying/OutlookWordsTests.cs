@@ -1,6 +1,5 @@
 using StudioBot.Chat.Drying;
 using StudioBot.Chat.Tests.Support;
-using StudioBot.Craft.Units;
 using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Tests.Drying;

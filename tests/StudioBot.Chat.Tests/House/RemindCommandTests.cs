@@ -1,6 +1,5 @@
 using StudioBot.Chat.Replies;
 using StudioBot.Chat.Tests.Support;
-using StudioBot.Records.Members;
 using StudioBot.Records.Reminders;
 
 namespace StudioBot.Chat.Tests.House;

@@ -1,5 +1,4 @@
 using StudioBot.Chat.Tests.Support;
-using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Tests.Recording;
 

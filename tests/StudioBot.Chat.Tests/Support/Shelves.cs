@@ -1,5 +1,4 @@
 using StudioBot.Chat.Replies;
-using StudioBot.Craft.Units;
 using StudioBot.Records.Ledger;
 using StudioBot.Records.Materials;
 

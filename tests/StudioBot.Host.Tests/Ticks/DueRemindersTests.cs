@@ -5,8 +5,6 @@ using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Ticks;
 using StudioBot.Records;
 using StudioBot.Records.Acts;
-using StudioBot.Records.Members;
-using StudioBot.Records.Reminders;
 
 namespace StudioBot.Host.Tests.Ticks;
 
