@@ -287,7 +287,7 @@ public sealed class PieceReckoningTests : IDisposable
         day,
         new PieceEvent.Coated(new Coat(Volume.FromMillilitres(120), Volume.FromMillilitres(60)) { Ratio = new MixRatio([2, 1]) }));
 
-    private static Amount Ml(double millilitres) => new Amount.ByVolume(Volume.FromMillilitres(millilitres));
+    private static Amount.ByVolume Ml(double millilitres) => new Amount.ByVolume(Volume.FromMillilitres(millilitres));
 
     private static double Left(DateTimeOffset? at, double day = 0) => (at!.Value - SmallStudio.Day(day)).TotalDays;
 }

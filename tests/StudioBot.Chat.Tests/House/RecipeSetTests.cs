@@ -68,6 +68,6 @@ public sealed class RecipeSetTests : IDisposable
         Assert.Equal(before, Parts("medium"));
     }
 
-    private IReadOnlyList<Amount> Parts(string recipe) =>
+    private List<Amount> Parts(string recipe) =>
         studio.Look(view => view.Recipes.All().Single(one => one.Name == recipe).Parts.Select(part => part.Amount).ToList());
 }

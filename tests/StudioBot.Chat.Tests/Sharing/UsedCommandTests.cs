@@ -174,6 +174,6 @@ public sealed class UsedCommandTests : IDisposable
     [InlineData("used 10 ml white for 17")]
     public void It_can_be_taken_back(string words) => studio.IsUndone(words);
 
-    private static Records.Materials.Amount Ml(double millilitres) =>
+    private static Records.Materials.Amount.ByVolume Ml(double millilitres) =>
         new Records.Materials.Amount.ByVolume(Craft.Units.Volume.FromMillilitres(millilitres));
 }
