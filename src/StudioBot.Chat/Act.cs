@@ -1,4 +1,5 @@
 using StudioBot.Chat.Reading;
+using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 
 namespace StudioBot.Chat;
@@ -14,6 +15,9 @@ public abstract class Act : Command
 
     /// <summary>Whether its reply ends with the ready days of the pieces it touched.</summary>
     internal virtual bool ShowsReadyDays => false;
+
+    /// <summary>Which of its slots says for whom it is, where that is not who writes it.</summary>
+    internal virtual PersonSlot OfWhom => RecordSlots.For;
 
     /// <summary>
     /// Does it. A reply that is trouble takes back all that was written; any other one says what changed and the level

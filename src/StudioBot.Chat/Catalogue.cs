@@ -41,13 +41,15 @@ public sealed class Catalogue
     /// <summary>The forms of this word, or of another name of it; none where it is no command.</summary>
     public IReadOnlyList<Command> Of(string word) => _byWord.GetValueOrDefault(word, []);
 
-    /// <summary>The commands that are answered, for a menu: each word once, with its line of help.</summary>
+    /// <summary>The commands that are answered, for a menu: each word once, with the help of its question, where it
+    /// has one.</summary>
     /// <param name="chat">Where the menu opens.</param>
     /// <param name="isSteward">Whether for a steward.</param>
     public IReadOnlyList<(string Word, string Says)> Menu(ChatKind chat, bool isSteward) =>
         [.. Forms.Where(form => form is Ask or Act && MayStand(form, chat, isSteward))
-            .Select(form => (form.Sheet.Word, form.Sheet.Says))
-            .DistinctBy(row => row.Word)];
+            .GroupBy(form => form.Sheet.Word)
+            .Select(forms => forms.FirstOrDefault(form => form is Ask) ?? forms.First())
+            .Select(form => (form.Sheet.Word, form.Sheet.Says))];
 
     private static bool MayStand(Command form, ChatKind chat, bool isSteward) =>
         (isSteward || !form.Sheet.StewardsOnly) && (chat == ChatKind.Private || !form.Sheet.PrivateOnly);

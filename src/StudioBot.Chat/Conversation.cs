@@ -12,6 +12,7 @@ public sealed class Conversation(Catalogue catalogue)
 {
     private const int MostNotes = 3;
     private const int MostReadyDays = 3;
+    private const string Undo = "Undo";
 
     private readonly Listener _listener = new(catalogue);
 
@@ -104,7 +105,7 @@ public sealed class Conversation(Catalogue catalogue)
         PingPlans.Renew(session, pings, writing.Touched, writing.HasAct ? writing.Act : null);
         if (phrase.Form is Act { ShowsReadyDays: true })
         {
-            reply = reply with { Blocks = [.. reply.Blocks, .. ReadyDays(writing.Touched, pings)] };
+            reply = reply with { Blocks = [.. reply.Blocks, .. ReadyDays(writing.Spoken, pings)] };
         }
 
         if (!writing.HasAct)
@@ -117,7 +118,7 @@ public sealed class Conversation(Catalogue catalogue)
             asides.Add(new Aside(other, Told(writing, reply)));
         }
 
-        return reply with { Buttons = [.. reply.Buttons, UndoOf(writing)] };
+        return IsGone(turn, session) ? reply : reply with { Buttons = [.. reply.Buttons, UndoOf(writing)] };
     }
 
     // What is now expected of the pieces that were touched; a few, as a phone shows them.
@@ -131,7 +132,11 @@ public sealed class Conversation(Catalogue catalogue)
         });
     }
 
-    private static Button UndoOf(Writing writing) => new("Undo", $"undo act {writing.Act.Id}");
+    // Who has just left could not press it.
+    private static bool IsGone(Turn turn, StudioSession session) =>
+        turn.Member is { } author && session.Members.All().All(member => member.Id != author.Id);
+
+    private static Button UndoOf(Writing writing) => new(Undo, $"undo act {writing.Act.Id}");
 
     // The other is told, and may undo.
     private static Reply Told(Writing writing, Reply reply) => new(
@@ -144,7 +149,9 @@ public sealed class Conversation(Catalogue catalogue)
         : replies.Count == 1 ? replies[0]
         : new Reply(
             [.. replies.SelectMany(reply => reply.Blocks)],
-            [.. replies.Select((reply, at) => reply.Buttons[^1] with { Label = $"Undo {at + 1}" })]);
+            [.. replies.SelectMany((reply, at) => reply.Buttons
+                .Where(button => button.Label == Undo)
+                .Select(button => button with { Label = $"{Undo} {at + 1}" }))]);
 
     // A button whose line may record is kept with its owner; one that only asks carries its line.
     private Reply Ready(Reply reply) => reply with

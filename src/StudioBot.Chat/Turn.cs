@@ -39,4 +39,9 @@ public sealed record Turn(string Words, ChatKind Chat, Speaker Who, DateTime Loc
 
     /// <summary>It was sent by a button that agrees to what was doubted.</summary>
     public bool IsAgreed { get; init; }
+
+    /// <summary>Draws a code of so many letters that nobody can guess: chance, too, reaches a command only by its turn.
+    /// Where nothing is recorded there is none to be had.</summary>
+    public Func<int, string> NewCode { get; init; } =
+        _ => throw new InvalidOperationException("A turn in which codes are drawn brings its own source.");
 }

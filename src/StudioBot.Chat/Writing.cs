@@ -15,6 +15,7 @@ internal sealed class Writing
     private readonly Phrase _said;
     private readonly List<Aside> _asides = [];
     private readonly HashSet<int> _touched = [];
+    private readonly HashSet<int> _stirred = [];
     private Booked? _act;
 
     /// <summary>A record that is about to be written.</summary>
@@ -41,7 +42,10 @@ internal sealed class Writing
     public Member Author => Turn.Member ?? throw new InvalidOperationException("A record has an author.");
 
     /// <summary>For whom, where that is somebody else.</summary>
-    public Member? For => Turn.Member is { } author && _said.Has(RecordSlots.For) && MemberNamed(_said.Of(RecordSlots.For)) is { } other
+    public Member? For => Turn.Member is { } author
+        && (_said.Form as Chat.Act)?.OfWhom is { } slot
+        && _said.Has(slot)
+        && MemberNamed(_said.Of(slot)) is { } other
         && other.Id != author.Id ? other : null;
 
     /// <summary>Whose it is: for whom it is written, else who writes it.</summary>
@@ -69,13 +73,19 @@ internal sealed class Writing
     public IReadOnlyList<Aside> Asides => _asides;
 
     /// <summary>Pieces whose estimate, window or promise may have changed: what is said of them is planned anew.</summary>
-    public IReadOnlyCollection<int> Touched => _touched;
+    public IReadOnlyCollection<int> Touched => [.. _touched.Union(_stirred)];
+
+    /// <summary>Those of them that the record is about.</summary>
+    public IReadOnlyCollection<int> Spoken => _touched;
 
     /// <summary>A member hears of it, in private.</summary>
     public void Tell(Member member, Reply reply) => _asides.Add(new Aside(member, reply));
 
     /// <summary>What is said of these pieces by itself is to be planned anew.</summary>
     public void Touch(params IEnumerable<int> pieces) => _touched.UnionWith(pieces);
+
+    /// <summary>So it is of these, which it is not about: others in a room whose air was said too.</summary>
+    public void Stir(params IEnumerable<int> pieces) => _stirred.UnionWith(pieces);
 
     /// <summary>The member of this name; none where nobody here has it.</summary>
     public Member? MemberNamed(string name) => Session.Members.All()

@@ -8,6 +8,7 @@ namespace StudioBot.Chat.Asking;
 internal sealed class HelpCommand : Ask
 {
     private const int OnAPage = 5;
+    private const int MostExamples = 4;
 
     private static readonly HelpTopicSlot Topic = new();
     private static readonly ChoiceSlot InRoom = new("", "a room", new Dictionary<string, string>
@@ -18,11 +19,7 @@ internal sealed class HelpCommand : Ask
         ["house"] = "house",
     });
 
-    private static readonly ChoiceSlot Page = new("", "a page", new Dictionary<string, string>
-    {
-        ["more"] = "more",
-        ["rest"] = "rest",
-    });
+    private static readonly PageSlot Page = new();
 
     // Found at the first question for help: this command is one of those it holds.
     private readonly Lazy<Catalogue> _catalogue = new(Catalogue.Find);
@@ -46,19 +43,17 @@ internal sealed class HelpCommand : Ask
         }
 
         return said.Has(InRoom)
-            ? Listed(Rooms.First(room => Word(room) == said.Of(InRoom)), said.Or(Page, ""), answered)
+            ? Listed(Rooms.First(room => Word(room) == said.Of(InRoom)), said.Or(Page, 1), answered)
             : Today(answered, turn, studio);
     }
 
     private static IReadOnlyList<Room> Rooms => Enum.GetValues<Room>();
 
-    // What is answered to this person in this chat: one form a word, the first.
+    // What is answered to this person in this chat: of one word, the form that records stands before the one that asks.
     private List<Command> Answered(Turn turn)
     {
         var menu = _catalogue.Value.Menu(turn.Chat, turn.Who.IsSteward).Select(row => row.Word).ToHashSet();
-        return [.. _catalogue.Value.Forms
-            .Where(form => form is Ask && menu.Contains(form.Sheet.Word))
-            .DistinctBy(form => form.Sheet.Word)];
+        return [.. _catalogue.Value.Forms.Where(form => form is Ask or Act && menu.Contains(form.Sheet.Word))];
     }
 
     private static Reply Today(List<Command> answered, Turn turn, Studio studio)
@@ -76,37 +71,32 @@ internal sealed class HelpCommand : Ask
         return new Reply(blocks, Roomed(answered));
     }
 
-    private static Reply Listed(Room room, string page, List<Command> answered)
+    private static Reply Listed(Room room, int page, List<Command> answered)
     {
-        var all = answered.Where(form => form.Sheet.Room == room && form is not HelpCommand).ToList();
-        var skipped = page switch { "more" => OnAPage, "rest" => 2 * OnAPage, _ => 0 };
-        var next = page switch { "" => "more", "more" => "rest", _ => "" };
-        List<Command> shown = [.. all.Skip(skipped).Take(next.Length > 0 ? OnAPage : int.MaxValue)];
+        var all = answered.Where(form => form.Sheet.Room == room && form is not HelpCommand)
+            .DistinctBy(form => form.Sheet.Word).ToList();
+        var pages = Math.Max(1, (all.Count + OnAPage - 1) / OnAPage);
+        var at = Math.Min(page, pages);
+        var shown = all.Skip((at - 1) * OnAPage).Take(OnAPage).ToList();
+        var where = pages > 1 ? $", page {at} of {pages}" : "";
         List<Block> blocks =
-            [new Block.Headline(shown.Count > 0 ? Label(room) : $"{Label(room)}: nothing is answered yet")];
+            [new Block.Headline(shown.Count > 0 ? Label(room) + where : $"{Label(room)}: nothing for you here")];
         blocks.AddRange(shown.Select(form => new Block.Line($"{form.Sheet.Word}: {Lower(form.Sheet.Says)}")));
-        List<Button> buttons = [.. shown
-            .Take(OnAPage)
-            .Select(form => new Button(form.Sheet.Word, $"help {form.Sheet.Word}"))];
-        if (next.Length > 0 && all.Count > skipped + OnAPage)
-        {
-            buttons.Add(new Button("More", $"help {Word(room)} {next}"));
-        }
-        else
-        {
-            buttons.Add(new Button("Back to the start", "help"));
-        }
-
+        List<Button> buttons =
+        [
+            .. shown.Select(form => new Button(form.Sheet.Word, $"help {form.Sheet.Word}")),
+            at < pages
+                ? new Button("More", $"help {Word(room)} page {at + 1}")
+                : new Button("Back to the start", "help"),
+        ];
         return new Reply(blocks, buttons);
     }
 
     private Reply Of(string topic, List<Command> answered, Turn turn)
     {
-        var form = _catalogue.Value.Of(topic)
-            .Select(one => one.Sheet.Word)
-            .Select(word => answered.Find(one => one.Sheet.Word == word))
-            .FirstOrDefault(found => found is not null);
-        if (form is null)
+        var words = _catalogue.Value.Of(topic).Select(one => one.Sheet.Word).ToHashSet();
+        var forms = answered.Where(one => words.Contains(one.Sheet.Word)).ToList();
+        if (forms.Count == 0)
         {
             return new Reply(
                 [
@@ -120,13 +110,14 @@ internal sealed class HelpCommand : Ask
             };
         }
 
-        var sheet = form.Sheet;
+        var sheet = forms[0].Sheet;
+        List<string> examples = [.. forms.SelectMany(form => form.Sheet.Examples.Take(2)).Distinct().Take(MostExamples)];
         List<Block> blocks =
         [
             new Block.Headline($"{Sentences.Capital(sheet.Word)}: {Lower(sheet.Says)}"),
             new Block.Line("Type it like this:"),
         ];
-        blocks.AddRange(sheet.Examples.Take(3).Select(example => new Block.Sample(Typed.In(turn, example))));
+        blocks.AddRange(examples.Select(example => new Block.Sample(Typed.In(turn, example))));
         if (Takes(sheet) is { Count: > 0 } takes)
         {
             blocks.Add(new Block.Line($"It takes {Sentences.And(takes)}, in any order."));
@@ -143,7 +134,9 @@ internal sealed class HelpCommand : Ask
 
         return new Reply(blocks,
         [
-            .. sheet.Examples.Take(3).Select(example => new Button(Short(example), example)),
+            // What records is typed, never tapped in a page of help.
+            .. forms.Where(form => form is Ask).SelectMany(form => form.Sheet.Examples).Take(MostExamples)
+                .Select(example => new Button(Short(example), example)),
             new Button(Label(sheet.Room), $"help {Word(sheet.Room)}"),
         ]);
     }

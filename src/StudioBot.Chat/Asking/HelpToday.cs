@@ -14,8 +14,10 @@ internal static class HelpToday
     private static readonly (string Word, string Says)[] Usual =
     [
         ("amounts", "How much paint to mix:"),
-        ("air", "Is the air right for resin?"),
+        ("pour", "Poured something? It gets a number:"),
         ("resin", "How much resin to mix:"),
+        ("used", "Took something from the shelf:"),
+        ("air", "Is the air right for resin?"),
         ("flow", "Too thick, too thin, or a cup's seconds:"),
         ("why", "When something went wrong:"),
         ("ratio", "Parts of a mixture:"),

@@ -8,7 +8,7 @@ using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Coats;
 
-/// <summary>The last coat of a piece and the hours it has: from its resin's times and the air it lay in since.</summary>
+/// <summary>The last coat of a piece and its hours: from its resin's times and the air it lay in since.</summary>
 /// <param name="Piece">The number of the piece.</param>
 /// <param name="Number">Which coat it is, from 1.</param>
 /// <param name="Coat">The coat as it was taken.</param>
@@ -44,7 +44,7 @@ internal sealed record CoatReckoning(
     /// <summary>That schedule, be it with a caution; none where nobody can say.</summary>
     public CureSchedule? KnownCure => Known(Cure);
 
-    /// <summary>The last coat of this piece as it stands in the records now; none where it has none on record.</summary>
+    /// <summary>The last coat of this piece as it stands in the records now; none where none is on record.</summary>
     public static CoatReckoning? Of(int piece, StudioView view, TradePractice practice)
     {
         var lines = view.Pieces.Lines(piece);

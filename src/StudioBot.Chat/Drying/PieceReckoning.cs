@@ -8,7 +8,7 @@ namespace StudioBot.Chat.Drying;
 
 /// <summary>
 /// The ready days of a studio's pieces at one moment. All records are read once, and what the finished pieces taught
-/// is worked out once, however many pieces are asked for.
+/// is worked out once, however many pieces are asked for. For one thread.
 /// </summary>
 public sealed class PieceReckoning
 {
@@ -31,6 +31,7 @@ public sealed class PieceReckoning
     private readonly Mass _division;
     private readonly DateTimeOffset _now;
     private readonly Lazy<StudioShift> _shift;
+    private readonly Dictionary<int, PieceOutlook> _outlooks = [];
 
     /// <summary>Reads what there is.</summary>
     /// <param name="view">The records; not looked at again.</param>
@@ -79,6 +80,16 @@ public sealed class PieceReckoning
     public string? RoomOf(Piece piece) => _rooms.Of(piece.Shelf);
 
     private PieceOutlook Of(Piece piece)
+    {
+        if (!_outlooks.TryGetValue(piece.Number, out var outlook))
+        {
+            _outlooks[piece.Number] = outlook = Worked(piece);
+        }
+
+        return outlook;
+    }
+
+    private PieceOutlook Worked(Piece piece)
     {
         var stay = Stay(piece);
         var (known, grounds) = Known(piece, stay);

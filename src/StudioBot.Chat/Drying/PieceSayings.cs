@@ -6,9 +6,9 @@ namespace StudioBot.Chat.Drying;
 /// <summary>What hands and coats told about a piece's drying.</summary>
 internal static class PieceSayings
 {
-    // As people type why a coat failed; a coat that lifted or clouded did so from moisture underneath.
+    // As people begin the words for why a coat failed; one that lifted or clouded did so from moisture underneath.
     private static readonly string[] Moisture =
-        ["lift", "cloud", "milky", "moist", "damp", "wet", "not dry", "wasn't dry", "blister", "peel"];
+        ["lift", "cloud", "milk", "moist", "damp", "wet ", "not dry ", "blister"];
 
     /// <summary>The maker's words and the outcome of the first coat on the paint, each at its moment.</summary>
     /// <remarks>
@@ -59,6 +59,9 @@ internal static class PieceSayings
         return MakerSays.Dry;
     }
 
-    private static bool IsMoisture(string? why) =>
-        why is not null && Moisture.Any(word => why.Contains(word, StringComparison.OrdinalIgnoreCase));
+    private static bool IsMoisture(string? why)
+    {
+        var words = $" {string.Concat((why ?? "").Select(each => char.IsLetter(each) ? each : ' '))} ";
+        return Moisture.Any(word => words.Contains(" " + word, StringComparison.OrdinalIgnoreCase));
+    }
 }

@@ -36,7 +36,9 @@ internal sealed class JoinCommand : Act
         var (session, code) = (writing.Session, said.Of(Code));
         if (session.Invitations.Use(code, writing.Now) is { } invited)
         {
-            return Welcome(invited.MemberId is { } back ? Back(back, account, writing) : New(invited.Role, account, writing));
+            return invited.MemberId is not { } known ? Welcome(New(invited.Role, account, writing))
+                : Back(known, account, writing) is { } back ? Welcome(back)
+                : Permissions.Stranger with { IsTrouble = false };
         }
 
         // A wrong try counts, so this stands whatever is answered.
@@ -64,15 +66,31 @@ internal sealed class JoinCommand : Act
 
     private static Member New(Role role, long account, Writing writing)
     {
-        var member = writing.Session.Members.Add(FreeName(writing), role, writing.Now, null, writing.Act);
-        writing.Session.Members.MoveAccount(member.Id, account, writing.Act);
+        var members = writing.Session.Members;
+        if (members.Former(account) is { } former)
+        {
+            var returned = former with { Role = role };
+            members.Return(returned, writing.Act);
+            return returned;
+        }
+
+        var member = members.Add(FreeName(writing), role, writing.Now, null, writing.Act);
+        members.MoveAccount(member.Id, account, writing.Act);
         return member;
     }
 
-    private static Member Back(long memberId, long account, Writing writing)
+    // None where they left meanwhile, or where the account was another's who left.
+    private static Member? Back(long memberId, long account, Writing writing)
     {
-        writing.Session.Members.MoveAccount(memberId, account, writing.Act);
-        return writing.Session.Members.All().First(member => member.Id == memberId);
+        var members = writing.Session.Members;
+        if (members.All().FirstOrDefault(member => member.Id == memberId) is not { } back
+            || members.Former(account) is not null)
+        {
+            return null;
+        }
+
+        members.MoveAccount(memberId, account, writing.Act);
+        return back;
     }
 
     // Two of one first name: the second is Pia 2.
@@ -82,7 +100,8 @@ internal sealed class JoinCommand : Act
         var typed = string.Join(' ', writing.Turn.Who.Name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         var name = typed.Length == 0 ? "Member" : typed.Length > longest ? typed[..longest] : typed;
         var free = name;
-        for (var count = 2; writing.MemberNamed(free) is not null; count++)
+        var taken = writing.Session.Members.Names().Values.ToHashSet(StringComparer.OrdinalIgnoreCase);
+        for (var count = 2; taken.Contains(free); count++)
         {
             free = $"{name} {count}";
         }

@@ -70,6 +70,11 @@ internal sealed class MaterialSet : Act
             }
         }
 
+        if (said.Has(LowPieces) && said.Of(LowPieces) != Math.Floor(said.Of(LowPieces)))
+        {
+            return new Misread(Figures.Of(said.Of(LowPieces)), "is no count of pieces", "material cup low 20");
+        }
+
         return said.Has(Price) && !said.Has(PackOf)
             ? new Misread(
                 said.Of(Price).Sum.Sum.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture),

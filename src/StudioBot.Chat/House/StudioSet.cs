@@ -1,11 +1,18 @@
+using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Records.House;
+using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.House;
 
-/// <summary><c>studio scoop 25 ml</c>: what the studio sets, and its backup and wall.</summary>
-internal sealed class StudioSet() : Unopened(records: true)
+/// <summary><c>studio scoop 25 ml</c>: what the studio sets, and its backup.</summary>
+internal sealed class StudioSet : Act
 {
+    private const double LargestScoop = 1000;
+    private const int LongestName = 80;
+
     private static readonly AmountSlot Scoop = new("a scoop", "scoop 25 ml")
     {
         Lead = "scoop",
@@ -23,20 +30,106 @@ internal sealed class StudioSet() : Unopened(records: true)
         Leads = ["currency"],
     };
     private static readonly QuietSlot Quiet = new();
-    private static readonly ChoiceSlot Act = new("", "backup or board", ["backup", "board"]);
+    private static readonly ZoneSlot Zone = new();
+    private static readonly LedTextSlot Name = new("name", "name", "a name", "name The pour house")
+    {
+        Longest = LongestName,
+    };
+    private static readonly ChoiceSlot Backup = new("", "backup", ["backup"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
-        "studio", Room.House, "What the studio sets, and its backup and wall.",
-        [Scoop, Currency, Quiet, Act],
-        ["studio scoop 25 ml", "studio currency EUR", "backup"])
+        "studio", Room.House, "What the studio sets, and its backup.",
+        [Scoop, Currency, Quiet, Zone, Backup, Name],
+        [
+            "studio scoop 25 ml", "studio currency EUR", "studio quiet 22-8", "studio zone Europe/Vienna",
+            "studio name The pour house", "backup",
+        ])
     {
-        AlsoSaying = ["backup", "board"],
+        AlsoSaying = ["backup"],
         StewardsOnly = true,
     };
 
     /// <inheritdoc/>
-    internal override Misread? Check(Phrase said) => Sheet.Takes.Any(said.Has)
-        ? null
-        : new Misread("", "what to set is missing", Sheet.Examples[0]);
+    internal override Misread? Check(Phrase said)
+    {
+        if (!Sheet.Takes.Any(said.Has))
+        {
+            return new Misread("", "what to set is missing", Sheet.Examples[0]);
+        }
+
+        return said.Has(Scoop) && said.Of(Scoop) is Amount.ByVolume { Volume.Millilitres: > LargestScoop }
+            ? new Misread("scoop", "holds a litre at most", Sheet.Examples[0])
+            : null;
+    }
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing)
+    {
+        if (said.Has(Backup))
+        {
+            return new Reply(
+                new Block.Headline("Nothing copied: from here I can't."),
+                new Block.Line(
+                    "It is done where I run: stop the service, copy the whole data folder elsewhere, start it again."),
+                new Block.Line("Which folder that is, says"),
+                new Block.Sample("studiobot config"))
+            {
+                IsTrouble = true,
+            };
+        }
+
+        List<string> lines = [];
+        var studio = writing.Session.Studio;
+        var before = studio.Settings()!;
+        var after = Changed(said, before, lines);
+        if (after != before)
+        {
+            studio.Change(after, writing.Act);
+        }
+
+        if (said.Has(Quiet) && QuietSetting.Read(said.Of(Quiet)) is { } hours)
+        {
+            studio.Set(QuietSetting.Name, QuietSetting.Kept(hours.From, hours.Until), writing.Act);
+            lines.Add($"Quiet hours: {QuietSetting.Said(hours)}, for all who set none of their own.");
+        }
+
+        // When a window or a weighing is spoken of depends on the night and the wall clock.
+        if (said.Has(Quiet) || said.Has(Zone))
+        {
+            writing.Touch(writing.Session.Pieces.All().Select(piece => piece.Number));
+        }
+
+        return new Reply([new Block.Headline(lines[0]), .. lines.Skip(1).Select(line => new Block.Line(line))]);
+    }
+
+    private static StudioSettings Changed(Phrase said, StudioSettings before, List<string> lines)
+    {
+        var after = before;
+        if (said.Has(Scoop) && said.Of(Scoop) is Amount.ByVolume scoop)
+        {
+            after = after with { Scoop = scoop.Volume };
+            lines.Add($"A scoop: {Show.Volume(scoop.Volume)}.");
+        }
+
+        if (said.Has(Currency))
+        {
+            after = after with { Currency = said.Of(Currency) };
+            lines.Add($"Currency: {after.Currency}. Sums told before keep their figures.");
+        }
+
+        if (said.Has(Zone))
+        {
+            after = after with { Zone = said.Of(Zone) };
+            lines.Add($"Zone: {after.Zone}. Reminders asked for before keep their moment.");
+        }
+
+        if (said.Has(Name))
+        {
+            after = after with { Name = said.Of(Name) };
+            lines.Add($"Name: {after.Name}.");
+        }
+
+        return after;
+    }
 }

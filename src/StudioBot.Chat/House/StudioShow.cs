@@ -1,8 +1,8 @@
 using StudioBot.Chat.Asking;
+using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
-using StudioBot.Craft.Units;
 using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.House;
@@ -10,11 +10,6 @@ namespace StudioBot.Chat.House;
 /// <summary><c>studio</c>: what the studio has set, and how the bot is.</summary>
 internal sealed class StudioShow : Ask
 {
-    // Of the language, not of the trade: quiet from ten to eight unless a studio sets others.
-    private const string UsualQuiet = "22:00 to 8:00";
-
-    private const string QuietName = "quiet";
-
     private static readonly ChoiceSlot Topic = new("", "a topic", new Dictionary<string, string>
     {
         ["health"] = "health",
@@ -41,15 +36,16 @@ internal sealed class StudioShow : Ask
             return new Reply(new Block.Headline("No studio is founded here yet"));
         }
 
-        var others = studio.View.Studio.AllSet();
-        var quiet = others.FirstOrDefault(one => one.Key == QuietName).Value;
+        var others = studio.View.Studio.AllSet()
+            .Where(one => one.Key != QuietSetting.Name && !AskedForPing.IsRequest(one.Key));
+        var quiet = QuietSetting.Read(studio.View.Studio.Setting(QuietSetting.Name));
         List<Figure> rows =
         [
             new("Currency", settings.Currency),
-            new("Units", Units(settings.Units)),
+            new("Units", UnitsWord.Of(settings.Units)),
             new("Scoop", Show.Volume(settings.Scoop)),
-            new("Quiet", quiet ?? UsualQuiet),
-            .. others.Where(one => one.Key != QuietName).Select(one => new Figure(
+            new("Quiet", QuietSetting.Said(quiet ?? QuietSetting.Usual)),
+            .. others.Select(one => new Figure(
                 Sentences.Capital(one.Key.Replace('_', ' ')), Labels.Short(one.Value))),
         ];
         return RowPages.Of(
@@ -106,13 +102,6 @@ internal sealed class StudioShow : Ask
             ? $"The next reminder is due since {at}."
             : $"The next reminder: {at}.";
     }
-
-    private static string Units(UnitSystem units) => units switch
-    {
-        UnitSystem.Us => "US",
-        UnitSystem.Imperial => "imperial",
-        _ => "metric",
-    };
 
     private static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
 }

@@ -1,5 +1,8 @@
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
+using StudioBot.Records;
+using StudioBot.Records.Acts;
+using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Pings;
 
@@ -12,6 +15,13 @@ internal sealed class CuredPing : CoatPing
     /// <inheritdoc/>
     protected override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn) =>
         coat.FullCure is { } cured ? turn.MorningFrom(cured) : null;
+
+    /// <inheritdoc/>
+    internal override void Come(PlannedPing planned, StudioSession session, PingTurn turn)
+    {
+        var act = session.Acts.Begin(new NewAct("cured", null, "cured", turn.Now));
+        session.Pieces.Book(PingSubjects.CoatOf(planned.Subject).Piece, new PieceEvent.Cured(), act);
+    }
 
     /// <inheritdoc/>
     internal override string Say(PingLine line, PingTurn turn) => $"Fully cured: {Pieces.Named(line, turn)}.";

@@ -1,3 +1,4 @@
+using StudioBot.Craft.Drying;
 using StudioBot.Craft.Reminders;
 using StudioBot.Records.Pieces;
 
@@ -25,9 +26,8 @@ internal abstract class DryingPing : Ping
         return turn.Piece(number) switch
         {
             null => new SubjectState.Over(WhyUnwanted.Undone),
-            { Stage: Stage.Drying } => MomentOf(number, turn) is { } at
-                ? new SubjectState.Standing(at)
-                : new SubjectState.Over(WhyUnwanted.Settled),
+            { Stage: Stage.Drying } when MomentOf(number, turn) is { } at => new SubjectState.Standing(at),
+            { Stage: Stage.Drying } when IsOverdue(number, turn) => new SubjectState.Standing(planned.At),
             { Stage: Stage.Sold } => new SubjectState.Over(WhyUnwanted.Sold),
             { Stage: Stage.Bin } => new SubjectState.Over(WhyUnwanted.Binned),
             { Stage: Stage.Coated } => new SubjectState.Over(WhyUnwanted.Coated),
@@ -38,6 +38,10 @@ internal abstract class DryingPing : Ping
     /// <inheritdoc/>
     internal override DateTimeOffset? NotBefore(PlannedPing planned, PingTurn turn) =>
         turn.Reckoning.Of((int)planned.Subject.Id)?.QuietUntil;
+
+    // So long past its late end that the estimate gives no day any more: it is said all the same.
+    private static bool IsOverdue(int piece, PingTurn turn) =>
+        turn.Reckoning.Of(piece)?.Outlook is ReadyOutlook.NoDay { Kind: NoReadyDay.Overdue };
 
     // A word of the maker or a weighing starts it anew: what was said before does not count.
     private static DateTimeOffset? LastSaid(int piece, PingTurn turn) => turn.Reckoning.Lines(piece)

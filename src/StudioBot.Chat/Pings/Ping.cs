@@ -1,5 +1,6 @@
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
+using StudioBot.Records;
 
 namespace StudioBot.Chat.Pings;
 
@@ -24,6 +25,11 @@ internal abstract class Ping
     /// <summary>Where its subject lies; those at one place share a line.</summary>
     internal virtual string PlaceOf(PlannedPing planned, PingTurn turn) =>
         turn.PieceOf(planned.Subject) is { } number ? turn.PlaceOf(number) : "";
+
+    /// <summary>What its moment brings with it, said or switched off: a piece is cured.</summary>
+    internal virtual void Come(PlannedPing planned, StudioSession session, PingTurn turn)
+    {
+    }
 
     /// <summary>One line of a message.</summary>
     internal abstract string Say(PingLine line, PingTurn turn);

@@ -30,8 +30,11 @@ public static class PingRound
 
         var turn = new PingTurn(studio, now);
         var outgoing = due.Select(row => Judged(row, session, turn)).OfType<OutgoingPing>().ToList();
-        return [.. Gathering.Of(outgoing).Select(message => Spoken(message, turn))];
+        return [.. Gathering.Of(outgoing.Where(HasSomethingLeft)).Select(message => Spoken(message, turn))];
     }
+
+    // Of minutes that went by there is nothing left to do, and so nothing to say.
+    private static bool HasSomethingLeft(OutgoingPing ping) => ping.Verdict is not PingVerdict.TooLate { Now: WhatHolds.Passed };
 
     // What goes out of this row now; none where it waits, moved or has nothing to say any more.
     private static OutgoingPing? Judged(Reminder row, StudioSession session, PingTurn turn)
@@ -48,11 +51,29 @@ public static class PingRound
 
         var occurrence = row.What.OccurrenceKey.Split('/')[^1];
         var planned = new PlannedPing(new OccurrenceKey(kind, subject, occurrence), chat.Value, row.What.PlannedAt);
-        var verdict = PingVerdict.Of(planned, turn.Now, ping.StateOf(planned, turn), WishesFor(row, planned, ping, turn));
-        return Settled(row, verdict, session, turn.Now)
+        var state = Kept(ping.StateOf(planned, turn));
+        var verdict = PingVerdict.Of(planned, turn.Now, state, WishesFor(row, planned, ping, turn));
+        var isSaid = Settled(row, verdict, session, turn.Now);
+        if (isSaid || verdict is PingVerdict.Unwanted { Why: WhyUnwanted.Muted } && state is SubjectState.Standing)
+        {
+            ping.Come(planned, session, turn);
+        }
+
+        return isSaid
             ? new OutgoingPing(planned, verdict, ping.SessionOf(planned, turn), ping.PlaceOf(planned, turn))
             : null;
     }
+
+    // To the millisecond, as the table keeps it: else a moment would lie a hair behind itself for ever.
+    private static SubjectState Kept(SubjectState state) => state switch
+    {
+        SubjectState.Standing standing => new SubjectState.Standing(Kept(standing.Due)),
+        SubjectState.Window window => window with { Due = Kept(window.Due) },
+        _ => state,
+    };
+
+    private static DateTimeOffset Kept(DateTimeOffset moment) =>
+        DateTimeOffset.FromUnixTimeMilliseconds(moment.ToUnixTimeMilliseconds());
 
     // Whether it goes out now.
     private static bool Settled(Reminder row, PingVerdict verdict, StudioSession session, DateTimeOffset now)
@@ -157,7 +178,6 @@ public static class PingRound
         PingVerdict.TooLate { Now: WhatHolds.OpenUntil open } => $" Still open, until {turn.Moment(open.Closes)}.",
         PingVerdict.TooLate { Now: WhatHolds.Closed closed } =>
             $" It closed {turn.Moment(closed.At)}: let it cure in full, wash it, sand it dull, wipe, then coat.",
-        PingVerdict.TooLate { Now: WhatHolds.Passed passed } => $" (was for {turn.Moment(passed.At)})",
         _ => "",
     };
 }

@@ -11,9 +11,6 @@ namespace StudioBot.Chat.Pings;
 /// <summary>One look at the studio for all that is due or planned at a moment.</summary>
 internal sealed class PingTurn
 {
-    /// <summary>When nobody is pinged unless the studio or the person says otherwise (common practice).</summary>
-    private static readonly (TimeOnly From, TimeOnly Until) UsualQuiet = (new(22, 0), new(8, 0));
-
     private readonly Lazy<PieceReckoning> _reckoning;
     private readonly Dictionary<int, LaidCoat?> _coats = [];
     private readonly Lazy<IReadOnlyList<Member>> _members;
@@ -89,7 +86,7 @@ internal sealed class PingTurn
             return new QuietHours(own.From, own.Until, Zone);
         }
 
-        var (from, until) = QuietSetting.Read(Studio.View.Studio.Setting(QuietSetting.Name)) ?? UsualQuiet;
+        var (from, until) = QuietSetting.Read(Studio.View.Studio.Setting(QuietSetting.Name)) ?? QuietSetting.Usual;
         return new QuietHours(from, until, Zone);
     }
 

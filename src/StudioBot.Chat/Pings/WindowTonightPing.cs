@@ -11,5 +11,6 @@ internal sealed class WindowTonightPing : WindowPing
 
     /// <inheritdoc/>
     internal override string Say(PingLine line, PingTurn turn) =>
-        $"Recoat tonight or not at all: the window of {Pieces.Named(line, turn)} is {FromTo(line, turn)}.";
+        $"The recoat window of {Pieces.Named(line, turn)} ends in the night: {FromTo(line, turn)}. "
+        + "Coat then, or it must cure, be washed and sanded dull first.";
 }

@@ -28,6 +28,9 @@ internal sealed class PhraseDraft(
     /// <summary>How many atoms found their place.</summary>
     public int Fitting => _taken.Count(taken => taken) - Slips.Count(slip => slip.Word.Length > 0);
 
+    /// <summary>How many atoms some slot took, rightly or not.</summary>
+    public int Taken => _taken.Count(taken => taken);
+
     public bool IsTaken(int at) => _taken[at];
 
     /// <summary>The atom there; none behind the end, or where it is already taken.</summary>

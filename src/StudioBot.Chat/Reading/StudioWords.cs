@@ -32,6 +32,7 @@ internal static class StudioWords
             materials.Where(IsResin).Select(material => material.Name),
             RatiosByMass(studio))
         {
+            Scoop = view.Studio.Settings()?.Scoop ?? studio.Practice.Pours.Tools.Scoop.Value,
             Reserved = view.Pieces.Reserved().Select(reserved => reserved.Number).ToHashSet(),
         };
     }

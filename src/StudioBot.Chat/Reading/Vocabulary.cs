@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using StudioBot.Craft.Units;
 
 namespace StudioBot.Chat.Reading;
 
@@ -54,6 +55,9 @@ public sealed class Vocabulary
 
     /// <summary>The numbers of all pieces.</summary>
     internal IReadOnlySet<int> Pieces { get; }
+
+    /// <summary>What this studio's scoop holds.</summary>
+    internal Volume Scoop { get; init; } = Volume.FromMillilitres(UnitWords.Of("scoop")!.Factor);
 
     /// <summary>The numbers that wait for their pours.</summary>
     internal IReadOnlySet<int> Reserved { get; init; } = new HashSet<int>();

@@ -31,7 +31,8 @@ internal sealed class BinCommand : Act
     {
         var pieces = TalkedOf.Pieces(said.Of(Piece), writing);
         if (TalkedOf.Against(
-                pieces, "it can't be given up", Stage.Bin, Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept)
+                pieces, "it can't be given up", Stage.Bin,
+                Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept)
             is { } trouble)
         {
             return trouble;
@@ -46,7 +47,8 @@ internal sealed class BinCommand : Act
         writing.Touch(pieces.Select(piece => piece.Number));
         var shown = why is { Length: > MostShown } ? why[..MostShown].TrimEnd() + "…" : why;
         return new Reply(
-            new Block.Headline($"{TalkedOf.Words(pieces)} {TalkedOf.Are(pieces)} in the bin{(shown is null ? "" : $": {shown}")}."),
+            new Block.Headline($"{TalkedOf.Words(pieces)} {TalkedOf.Are(pieces)} in the bin"
+                + (shown is null ? "." : $": {shown}.")),
             new Block.Line("What went into it stays booked; nobody is asked about it any more."));
     }
 }

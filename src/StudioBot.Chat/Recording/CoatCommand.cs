@@ -6,6 +6,7 @@ using StudioBot.Chat.Replies;
 using StudioBot.Craft;
 using StudioBot.Craft.Air;
 using StudioBot.Craft.Coats;
+using StudioBot.Craft.Mixing;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
@@ -157,9 +158,8 @@ internal sealed class CoatCommand : Act
         List<Button> buttons = [new Button("Coated all the same", said.Line) { Agrees = true }];
         if (mix.IsMeasured && mix.Check.Verdict == RatioVerdict.DoNotPour && !said.Has(Ratio))
         {
-            buttons.AddRange(mix.Others(writing.Practice).Take(2).Select(other => new Button(
-                $"It is {other.Ratio.Value}",
-                $"{said.Line} {other.Ratio.Value}{(other.Ratio.Value.By == Craft.Mixing.RatioBy.Mass ? " by weight" : "")}")));
+            buttons.AddRange(mix.Others(writing.Practice).Take(2).Select(other => other.Ratio.Value).Select(other =>
+                new Button($"It is {other}", $"{said.Line} {other}{(other.By == RatioBy.Mass ? " by weight" : "")}")));
         }
 
         return new Reply(
@@ -191,11 +191,13 @@ internal sealed class CoatCommand : Act
         ];
         var lots = taken.SelectMany(part => part.Labels).ToList();
         var flows = Flow(coats[0], mix.System);
-        blocks.Add(new Block.Line((lots.Count > 0 ? $"Lots {string.Join(", ", lots)}. " : "") + flows));
-        var hours = coats.GroupBy(coat => $"{CoatHours.Window(coat, writing.Turn)} {CoatHours.Cure(coat, writing.Turn)}")
-            .ToList();
-        blocks.AddRange(hours.Take(MostHours).Select(alike => new Block.Line(
-            (hours.Count > 1 ? TalkedOf.Words(alike.Select(coat => coat.Piece)) + ": " : "") + alike.Key.Trim())));
+        if (lots.Count > 0 || flows.Length > 0)
+        {
+            blocks.Add(new Block.Line(
+                ((lots.Count > 0 ? $"Lots {string.Join(", ", lots)}. " : "") + flows).Trim()));
+        }
+
+        blocks.AddRange(Hours(coats, writing).Select(line => new Block.Line(line)));
         if (Careful(mix, taken, before, writing) is { } careful)
         {
             blocks.Add(new Block.Caution(careful));
@@ -203,6 +205,27 @@ internal sealed class CoatCommand : Act
 
         blocks.Add(Cautions.InAWord(writing.Studio, SafetySubject.ResinSkin));
         return new Reply(blocks);
+    }
+
+    // Pieces in rooms of their own have windows of their own; then their cures are left to their cards.
+    private static IEnumerable<string> Hours(IReadOnlyList<CoatReckoning> coats, Writing writing)
+    {
+        var alike = coats.GroupBy(coat => CoatHours.Window(coat, writing.Turn)).ToList();
+        if (alike.Count == 1)
+        {
+            yield return $"{alike[0].Key} {CoatHours.Cure(coats[0], writing.Turn)}".Trim();
+            yield break;
+        }
+
+        foreach (var room in alike.Take(MostHours))
+        {
+            yield return $"{TalkedOf.Words(room.Select(coat => coat.Piece))}: {room.Key}";
+        }
+
+        if (alike.Count > MostHours)
+        {
+            yield return "The others: see their cards.";
+        }
     }
 
     private static string Films(IReadOnlyList<CoatShare> shares)

@@ -24,7 +24,8 @@ internal sealed class KeptCommand : Act
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
         if (TalkedOf.Against(
-                pieces, "it can't be kept here", Stage.Kept, Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured) is { } trouble)
+                pieces, "it can't be kept here", Stage.Kept,
+                Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured) is { } trouble)
         {
             return trouble;
         }

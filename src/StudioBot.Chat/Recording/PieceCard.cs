@@ -107,7 +107,7 @@ internal sealed class PieceCard(PieceStanding standing, PieceReckoning reckoning
         var promised = $"Promised for {Replies.Show.Day(moment.Day(due.Until))}";
         return due.Until < moment.Now ? new Block.Caution($"{promised}: that day is past.")
             : standing.Look?.OddsAt(due.Until) is { } odds && standing.Look.LateAt > due.Until
-                ? new Block.Caution($"{promised}: {Replies.Show.Share(odds)} likely only dry by then.")
+                ? new Block.Caution($"{promised}: only {Replies.Show.Share(odds)} likely dry by then.")
                 : new Block.Line($"{promised}.");
     }
 
@@ -126,7 +126,8 @@ internal sealed class PieceCard(PieceStanding standing, PieceReckoning reckoning
             ],
             Stage.Ready =>
                 [new("Coat amounts", $"resin piece {number} 2mm"), new("Not yet", $"notyet {number}"), again],
-            Stage.Coated => [new("Sanded", $"sand {number}"), new("Another coat", $"resin piece {number} 2mm"), again],
+            Stage.Coated when standing.HasFailed => [new("Sanded", $"sand {number}"), again],
+            Stage.Coated => [new("Another coat", $"resin piece {number} 2mm"), again],
             Stage.Cured => [new("Kept", $"kept {number}"), again],
             _ => [again],
         };

@@ -13,7 +13,7 @@ internal sealed class PieceStanding
     private readonly StudioMoment _moment;
     private readonly DateTimeOffset? _since;
     private readonly DateTimeOffset? _curedAt;
-    private readonly bool _hasFailed;
+    private readonly Lazy<PieceOutlook?> _look;
 
     /// <summary>How far this piece is.</summary>
     /// <param name="piece">Which.</param>
@@ -23,12 +23,12 @@ internal sealed class PieceStanding
     public PieceStanding(Piece piece, PieceReckoning reckoning, StudioMoment moment, Studio studio)
     {
         (Piece, _moment) = (piece, moment);
-        Look = reckoning.Of(piece.Number);
+        _look = new Lazy<PieceOutlook?>(() => reckoning.Of(piece.Number));
         var last = reckoning.Lines(piece.Number).LastOrDefault(line => line.What is PieceEvent.Dry
             or PieceEvent.NotYet or PieceEvent.Coated or PieceEvent.Failed or PieceEvent.Sanded or PieceEvent.Cured
             or PieceEvent.Staged or PieceEvent.Kept or PieceEvent.Sold or PieceEvent.Bin);
         _since = last?.At;
-        _hasFailed = last?.What is PieceEvent.Failed;
+        HasFailed = last?.What is PieceEvent.Failed;
         IsSanded = last?.What is PieceEvent.Sanded;
         _curedAt = last is { What: PieceEvent.Coated, At: var coated }
             ? coated + studio.Practice.UsualResin.FullCure.Value
@@ -39,7 +39,10 @@ internal sealed class PieceStanding
     public Piece Piece { get; }
 
     /// <summary>Its outlook; none where it dries no more.</summary>
-    public PieceOutlook? Look { get; }
+    public PieceOutlook? Look => _look.Value;
+
+    /// <summary>Whether its last coat failed and is still on it.</summary>
+    public bool HasFailed { get; }
 
     /// <summary>Whether its last coat was sanded away.</summary>
     public bool IsSanded { get; }
@@ -62,7 +65,7 @@ internal sealed class PieceStanding
     {
         (Stage.Drying, { } outlook) => outlook.Answer,
         (Stage.Ready, _) => IsSanded ? $"sanded{Day}, ready for a coat" : $"dry{Since}, ready for a coat",
-        (Stage.Coated, _) when _hasFailed => $"coat failed{Day}: sand it",
+        (Stage.Coated, _) when HasFailed => $"coat failed{Day}: sand it",
         (Stage.Coated, _) => $"coated{Day}, {(_curedAt is { } at ? $"cured about {On(at)}" : "still curing")}",
         (Stage.Cured, _) => $"cured{Since}",
         (Stage.Kept, _) => $"kept{Since}",
@@ -75,7 +78,7 @@ internal sealed class PieceStanding
     {
         (Stage.Drying, { } outlook) => outlook.InList,
         (Stage.Ready, _) => IsSanded ? $"sanded{Day}" : $"dry{Day}",
-        (Stage.Coated, _) when _hasFailed => "coat failed",
+        (Stage.Coated, _) when HasFailed => "coat failed",
         (Stage.Coated, _) => _curedAt is { } at ? $"cures to {On(at)}" : "cures",
         (Stage.Cured, _) => $"cured{Day}",
         (Stage.Kept, _) => $"kept{Day}",
@@ -90,7 +93,7 @@ internal sealed class PieceStanding
         Stage.Drying => Look?.Outlook is ReadyOutlook.Expected(var estimate)
             ? estimate.LatestDay(_moment.Today)
             : null,
-        Stage.Coated when !_hasFailed => _curedAt is { } at ? _moment.Day(at) : null,
+        Stage.Coated when !HasFailed => _curedAt is { } at ? _moment.Day(at) : null,
         _ => _moment.Today,
     };
 

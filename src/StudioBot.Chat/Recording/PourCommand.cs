@@ -20,8 +20,11 @@ internal sealed class PourCommand : Act
     // More than this nobody pours at once.
     private const int MostPieces = 60;
     private const int MostRows = 4;
-    private const int MostOpen = 3;
+    private const int MostOpen = 2;
     private const int MostLots = 4;
+
+    // Of a phone's twelve; its ready day follows.
+    private const int OwnLines = 9;
 
     private static readonly SurfaceSlot Size = new();
     private static readonly NameSlot Way = new(NameKind.Technique, "technique", "a technique", "bloom");
@@ -174,34 +177,47 @@ internal sealed class PourCommand : Act
         PourVolumes measured,
         Writing writing)
     {
-        List<Block> blocks =
-        [
-            new Block.Headline(numbers.Count == 1
-                ? $"Piece {numbers[0]}: write {numbers[0]} under it."
-                : $"Pieces {numbers[0]} to {numbers[^1]}: write them under."),
-            new Block.Line(What(said, surfaces, amounts) + Place(numbers[0], writing)),
-        ];
+        var told = Told(said, measured, writing);
+        var buttons = Also(amounts, stock, writing);
+        var reply = new Reply(Blocks(MostRows, withLots: true), buttons);
+        for (var rows = MostRows - 1; rows >= 2 && LineBudget.Of(reply) > OwnLines; rows--)
+        {
+            reply = new Reply(Blocks(rows, withLots: rows > 2), buttons);
+        }
+
+        return reply;
+
+        List<Block> Blocks(int rows, bool withLots)
+        {
+            List<Block> blocks =
+            [
+                new Block.Headline(numbers.Count == 1
+                    ? $"Piece {numbers[0]}: write {numbers[0]} under it."
+                    : $"Pieces {numbers[0]} to {numbers[^1]}: write them under."),
+                new Block.Line(What(said, surfaces, amounts) + Place(numbers[0], writing)),
+            ];
+            if (stock.Taken.Count > 0)
+            {
+                blocks.Add(FitRows.Of(Rows(stock.Taken, rows)));
+            }
+
+            if (withLots && stock.Lots.Count > 0)
+            {
+                var lots = stock.Lots.Distinct().ToList();
+                blocks.Add(new Block.Line($"From {string.Join(", ", lots.Take(MostLots))}"
+                    + (lots.Count > MostLots ? $" and {lots.Count - MostLots} more." : ".")));
+            }
+
+            return [.. blocks, .. told, .. Minded(stock, writing)];
+        }
+    }
+
+    private static List<Block> Told(Phrase said, PourVolumes measured, Writing writing)
+    {
+        List<Block> blocks = [];
         if (measured != PourVolumes.Unknown)
         {
             blocks.Add(new Block.Line(measured.Words + "."));
-        }
-
-        if (stock.Taken.Count > 0)
-        {
-            var isFull = said.Has(Air) || measured != PourVolumes.Unknown;
-            blocks.Add(FitRows.Of(Rows(stock.Taken, isFull ? MostRows - 1 : MostRows)));
-        }
-
-        if (stock.Lots.Count > 0)
-        {
-            var lots = stock.Lots.Distinct().ToList();
-            blocks.Add(new Block.Line($"From {string.Join(", ", lots.Take(MostLots))}"
-                + (lots.Count > MostLots ? $" and {lots.Count - MostLots} more." : ".")));
-        }
-
-        if (stock.Open.Count > 0)
-        {
-            blocks.Add(new Block.Line("Not booked: " + string.Join("; ", stock.Open.Take(MostOpen)) + "."));
         }
 
         if (Noted(said, writing) is { } air)
@@ -209,12 +225,21 @@ internal sealed class PourCommand : Act
             blocks.Add(new Block.Line(air));
         }
 
-        if (stock.Needs.Any(need => need.Material.Form == MaterialForm.Powder))
+        return blocks;
+    }
+
+    private static IEnumerable<Block> Minded(PourStock stock, Writing writing)
+    {
+        if (stock.Open.Count > 0)
         {
-            blocks.Add(Cautions.InAWord(writing.Studio, SafetySubject.Powder));
+            var more = stock.Open.Count > MostOpen ? $"; and {stock.Open.Count - MostOpen} more" : "";
+            yield return new Block.Line("Not booked: " + string.Join("; ", stock.Open.Take(MostOpen)) + more + ".");
         }
 
-        return new Reply(blocks, Also(amounts, stock, writing));
+        if (stock.Needs.Any(need => need.Material.Form == MaterialForm.Powder))
+        {
+            yield return Cautions.InAWord(writing.Studio, SafetySubject.Powder);
+        }
     }
 
     private static string What(Phrase said, SurfaceSet surfaces, PourAmounts amounts)
@@ -260,7 +285,7 @@ internal sealed class PourCommand : Act
         }
 
         writing.Session.Rooms.Read(room, temperature, humidity, writing.HappenedAt, writing.Act);
-        writing.Touch(PiecePlace.In(room.Name, writing.Session));
+        writing.Stir(PiecePlace.In(room.Name, writing.Session));
         return $"Air of {room.Name} noted: {Show.Degrees(temperature)}, {Show.Number(humidity.Percent, 0)} %.";
     }
 

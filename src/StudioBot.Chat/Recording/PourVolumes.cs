@@ -5,7 +5,7 @@ using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.Recording;
 
-/// <summary>What was mixed for a piece, what of it stayed in the cups and what ran off; the last figures hold.</summary>
+/// <summary>What was mixed for a piece, what of it stayed in the cups, what ran off; the last hold.</summary>
 /// <param name="Mixed">None while nobody said.</param>
 /// <param name="Left">None while nobody said.</param>
 /// <param name="Caught">None while nobody said.</param>

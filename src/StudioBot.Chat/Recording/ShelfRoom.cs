@@ -48,6 +48,6 @@ internal sealed class ShelfRoom : Act
             new Block.Headline($"Shelf {shelf.Label} stands in {room.Name} now."),
             new Block.Line(on.Count == 0
                 ? "Nothing lies on it."
-                : $"On it: {TalkedOf.Words(on)}; {(on.Count == 1 ? "it has" : "they have")} that room's air from now on."));
+                : $"On it: {TalkedOf.Words(on)}, with that room's air from now on."));
     }
 }

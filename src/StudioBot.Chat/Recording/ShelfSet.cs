@@ -26,7 +26,8 @@ internal sealed class ShelfSet : Act
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
         if (TalkedOf.Against(
-                pieces, "it lies on no shelf here", null, Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept)
+                pieces, "it lies on no shelf here", null,
+                Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept)
             is { } gone)
         {
             return gone;

@@ -44,7 +44,8 @@ internal sealed class SoldCommand : Act
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
         if (TalkedOf.Against(
-                pieces, "it can't be sold", Stage.Sold, Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept)
+                pieces, "it can't be sold", Stage.Sold,
+                Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured, Stage.Kept)
             is { } gone)
         {
             return gone;

@@ -114,7 +114,11 @@ internal sealed class WeighCommand : Act
     }
 
     private static Reply Asked(string doubt, Phrase said) => new(
-        [new Block.Headline($"{doubt}. Nothing recorded yet."), new Block.Line("Is that right?"), new Block.Sample(said.Line)],
+        [
+            new Block.Headline($"{doubt}. Nothing recorded yet."),
+            new Block.Line("Is that right?"),
+            new Block.Sample(said.Line),
+        ],
         [new Button("Yes, it is", said.Line) { Agrees = true }])
     {
         IsTrouble = true,

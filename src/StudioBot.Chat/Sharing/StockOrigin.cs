@@ -108,8 +108,8 @@ internal static class StockOrigin
         var rate = $"{Show.Significant(use.PerDay)}{Unit(level.Material)} a day";
         return Forecast.DaysOfCover(Need.UnitsOf(level.Left), use) switch
         {
-            Finding<TimeSpan>.Found found => $"Lasts about {Show.Time(found.Value)} at {rate}.",
-            Finding<TimeSpan>.Cautioned found => $"Lasts about {Show.Time(found.Value)} at {rate} ({found.Caution}).",
+            Finding<TimeSpan>.Found found => $"Lasts about {Show.Number(found.Value.TotalDays, 0)} days at {rate}.",
+            Finding<TimeSpan>.Cautioned found => $"Lasts about {Show.Number(found.Value.TotalDays, 0)} days at {rate} ({found.Caution}).",
             _ => null,
         };
     }

@@ -59,7 +59,8 @@ internal sealed class UsedCommand : Act
             writing.Session.Pieces.Book(said.Of(Piece)[0], new PieceEvent.Note($"used for it: {what}"), writing.Act);
         }
 
-        return Used(taking, [.. found, .. own.Select(one => one.Grounds).OfType<string>()], said, writing);
+        var grounds = own.Select(one => one.Grounds).OfType<string>().Concat(Rough(said, writing));
+        return Used(taking, [.. found, .. grounds], said, writing);
     }
 
     // A spoon is off by more than resin forgives.
@@ -72,6 +73,21 @@ internal sealed class UsedCommand : Act
                 $"used 100 ml {own[0].Need.Material.Name}",
                 writing)
             : null;
+
+    // What was not measured but taken for so much.
+    private static IEnumerable<string> Rough(Phrase said, Writing writing)
+    {
+        var units = TypedWords.Of(said).Select(word => UnitWords.Of(word.ToLowerInvariant())?.Name).ToHashSet();
+        if (units.Contains("drop"))
+        {
+            yield return $"A drop is taken as about {Show.Number(UnitWords.Of("drop")!.Factor, 2)} ml.";
+        }
+
+        if (units.Contains("scoop"))
+        {
+            yield return $"A scoop here holds {Show.Volume(writing.Studio.Words.Scoop)}.";
+        }
+    }
 
     private static bool IsSpoon(string word) => UnitWords.Of(word.ToLowerInvariant())?.IsSpoon == true;
 

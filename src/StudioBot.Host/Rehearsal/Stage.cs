@@ -15,6 +15,9 @@ namespace StudioBot.Host.Rehearsal;
 /// played.</summary>
 internal sealed class Stage : IDisposable
 {
+    // So often one moment is looked at; more means a row that no verdict settles.
+    private const int MostLooks = 100;
+
     private readonly StudioFile file = StudioFile.OpenInMemory();
     private readonly Answering answering;
     private readonly Clerk clerk;
@@ -55,11 +58,17 @@ internal sealed class Stage : IDisposable
     /// <summary>Time goes by; what is due until then is said at its moment.</summary>
     public void MoveTo(DateTimeOffset moment)
     {
+        var looks = 0;
         while (!isAway && NextDue() is { } due && due <= moment)
         {
+            looks = due > Now ? 0 : looks + 1;
             Now = due > Now ? due : Now;
             Tick();
             Send();
+            if (looks > MostLooks)
+            {
+                throw new InvalidOperationException($"What is due at {due:u} is never settled.");
+            }
         }
 
         Now = moment;

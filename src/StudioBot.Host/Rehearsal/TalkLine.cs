@@ -41,4 +41,7 @@ internal abstract record TalkLine(int Number, string Text)
 
     /// <summary>This does not occur there; no words: nothing was sent.</summary>
     public sealed record MustNot(int Number, string Text, string Words) : TalkLine(Number, Text);
+
+    /// <summary>Somebody tells what happens, for who watches.</summary>
+    public sealed record Told(int Number, string Text) : TalkLine(Number, Text);
 }

@@ -24,6 +24,20 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson)
         }
     }
 
+    /// <summary>What happens is told to who watches.</summary>
+    public void Tell(TalkLine.Told told, bool opens)
+    {
+        if (!asJson)
+        {
+            if (opens)
+            {
+                to.WriteLine();
+            }
+
+            to.WriteLine("— " + told.Text);
+        }
+    }
+
     /// <summary>The bot sent something.</summary>
     public void Heard(HeardMessage message, StudioZone zone)
     {

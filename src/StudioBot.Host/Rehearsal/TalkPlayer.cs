@@ -25,6 +25,7 @@ internal sealed partial class TalkPlayer : IDisposable
     private StudioZone? zone;
     private IReadOnlyList<(string Name, bool IsSteward)> members = [("pia", true)];
     private bool isFounded;
+    private bool isTelling;
 
     /// <summary>A talk that is about to be played.</summary>
     public TalkPlayer(TradePractice practice, TalkPage page) => (this.practice, this.page) = (practice, page);
@@ -39,6 +40,7 @@ internal sealed partial class TalkPlayer : IDisposable
         foreach (var line in lines)
         {
             Play(line);
+            isTelling = line is TalkLine.Told;
         }
     }
 
@@ -80,6 +82,9 @@ internal sealed partial class TalkPlayer : IDisposable
                     Fail(line, $"{presses.Who} sees no button that begins with “{presses.Label}”");
                 }
 
+                break;
+            case TalkLine.Told told:
+                page.Tell(told, opens: !isTelling);
                 break;
             case TalkLine.Stop:
                 page.Event(OnStage().Now, line, zone!);

@@ -16,6 +16,7 @@ internal static partial class TalkReader
     private static TalkLine? Line(int number, string text) => text switch
     {
         "" => null,
+        ['#', '#', .. var told] => new TalkLine.Told(number, told.Trim()),
         ['#', ..] => null,
         ['>', .. var words] => new TalkLine.Must(number, text, words.Trim()),
         ['!', .. var words] => new TalkLine.MustNot(number, text, words.Trim()),

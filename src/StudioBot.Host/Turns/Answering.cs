@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using StudioBot.Chat;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
@@ -32,6 +33,9 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
     private static readonly Reply Unchanged = Line(
         "What you corrected was recorded as first sent, and stays so.",
         "To change it press Undo there, and send the corrected message anew.");
+
+    // Nothing that looks like a figure or another letter.
+    private const string CodeLetters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
     // The studio's words, good until something is recorded.
     private Vocabulary? words;
@@ -111,6 +115,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
             MessageId = message.Id,
             Photo = message.Photo,
             IsAgreed = message.IsAgreed,
+            NewCode = length => RandomNumberGenerator.GetString(CodeLetters, length),
         };
     }
 

@@ -56,6 +56,18 @@ public sealed class MemberRecords
     public Member? ByAccount(long userId) =>
         connection.QuerySingleOrDefault<Row>(Behind, new { user = userId })?.From();
 
+    private const string BehindGone = """
+        select member.id, member.name, member.role, member.units
+        from account
+        join member on member.id = account.member_id
+        where account.user_id = $user
+          and member.left_at is not null
+        """;
+
+    /// <summary>Who had this account when they left; none where nobody left with it.</summary>
+    public Member? Former(long userId) =>
+        connection.QuerySingleOrDefault<Row>(BehindGone, new { user = userId })?.From();
+
     private const string Join = """
         insert into member (name, role, units, joined_at)
         values ($name, $role, $units, $at)
@@ -144,6 +156,18 @@ public sealed class MemberRecords
     /// <summary>A member leaves; what they booked stays.</summary>
     public void Leave(long memberId, Act act) => kept.Change(act, KeptTable.Member, memberId, () =>
         connection.Execute(Go, new { member = memberId, at = Booked.At(act.WrittenAt) }));
+
+    private const string Back = """
+        update member
+        set left_at = null, role = $role
+        where id = $member
+        """;
+
+    /// <summary>Who left is back, under their name and with what they booked.</summary>
+    /// <param name="former">Who, with what they may do from now on.</param>
+    /// <param name="act">The act by which they come back.</param>
+    public void Return(Member former, Act act) => kept.Change(act, KeptTable.Member, former.Id, () =>
+        connection.Execute(Back, new { member = former.Id, role = Roles.Of(former.Role) }));
 
     // Also out of what acts kept of the row: an undo must not bring the name back.
     private const string ForgetName = """

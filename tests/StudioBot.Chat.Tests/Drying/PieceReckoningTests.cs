@@ -205,6 +205,9 @@ public sealed class PieceReckoningTests : IDisposable
     [Theory]
     [InlineData("lifted at one corner", MakerSays.CoatLifted)]
     [InlineData("went cloudy", MakerSays.CoatLifted)]
+    [InlineData("still wet under it", MakerSays.CoatLifted)]
+    [InlineData("it was not dry", MakerSays.CoatLifted)]
+    [InlineData("dewetted at the rim", null)]
     [InlineData("fisheyes", null)]
     public void A_coat_that_failed_from_moisture_speaks_against_dry_at_the_coat(string why, MakerSays? says)
     {
@@ -276,7 +279,7 @@ public sealed class PieceReckoningTests : IDisposable
         watch.Stop();
 
         Assert.Equal((300, 50), (looks.Count, pieces));
-        Assert.InRange(watch.Elapsed, TimeSpan.Zero, TimeSpan.FromSeconds(3));      // a second, and two for a busy machine
+        Assert.InRange(watch.Elapsed, TimeSpan.Zero, TimeSpan.FromSeconds(10));      // a second on a free machine, ten on a busy one
     }
 
     private SmallStudio Coats(int number, double day) => studio.Happens(

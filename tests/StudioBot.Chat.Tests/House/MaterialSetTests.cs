@@ -69,6 +69,7 @@ public sealed class MaterialSetTests : IDisposable
     [InlineData("material cups bottle 60 g", "is counted")]
     [InlineData("material gold mica 2.2 g per spoon", "takes its figure behind it")]
     [InlineData("material white 300", "has no unit")]
+    [InlineData("material cups low 2.5", "is no count of pieces")]
     public void What_makes_no_sense_is_refused(string words, string why) =>
         Assert.Contains(why, studio.Refuses(words).PlainText, StringComparison.Ordinal);
 

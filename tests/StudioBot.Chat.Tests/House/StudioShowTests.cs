@@ -33,7 +33,7 @@ public sealed class StudioShowTests
 
         var said = _studio.Says("studio");
 
-        Assert.Matches("Quiet +21:30-07:00", said);
+        Assert.Matches("Quiet +21:30 to 7:00", said);
         Assert.Matches("Week day +sunday", said);
         Assert.DoesNotContain("as usual", said, StringComparison.Ordinal);
     }

@@ -74,6 +74,17 @@ public sealed class CoatCommandTests : IDisposable
         Assert.True(_studio.Say(asked.Reply.Buttons[0].Line, agreed: true).Recorded);
     }
 
+    [Theory]
+    [InlineData("coat 14 120 resin A and 60 hardener B")]
+    [InlineData("coat 14 120+60 ml")]
+    [InlineData("coat 14 120 ml A 60 ml B")]
+    [InlineData("coat 14 180 ml")]
+    public void It_may_be_told_in_several_ways(string words)
+    {
+        Assert.True(_studio.Say(words).Recorded);
+        Assert.Equal((120, 60), (Math.Round(LastCoat(14).A.Millilitres, 3), Math.Round(LastCoat(14).B.Millilitres, 3)));
+    }
+
     [Fact]
     public void Another_resin_may_have_been_meant()
     {

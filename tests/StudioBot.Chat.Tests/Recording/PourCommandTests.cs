@@ -120,6 +120,17 @@ public sealed class PourCommandTests : IDisposable
     }
 
     [Fact]
+    public void Air_that_is_said_with_it_is_read_and_only_its_own_ready_day_is_told()
+    {
+        var reply = _studio.Hear("pour 30cm panel bloom 6 colours 21C 50%");
+
+        Assert.Contains("Air of studio noted: 21 °C, 50 %.", reply, StringComparison.Ordinal);
+        Assert.Contains("Ready ", reply, StringComparison.Ordinal);
+        Assert.DoesNotContain("17:", reply, StringComparison.Ordinal);
+        Assert.Equal(21, _studio.Look(view => view.Rooms.Current())[0].Temperature.Celsius);
+    }
+
+    [Fact]
     public void Undo_takes_the_piece_and_gives_the_paint_back()
     {
         _studio.Say("pour 30cm panel bloom white batch 12");

@@ -19,7 +19,7 @@ public sealed class ShelfRoomTests : IDisposable
     public void A_shelf_moves_with_what_lies_on_it()
     {
         Assert.Equal(
-            "Shelf B3 stands in cupboard now.\nOn it: 17 and 18; they have that room's air from now on.",
+            "Shelf B3 stands in cupboard now.\nOn it: 17 and 18, with that room's air from now on.",
             _studio.Hear("shelf B3 in cupboard"));
         Assert.Contains(_studio.Look(view => view.Rooms.Shelves()), shelf => shelf is { Label: "B3", Room: "cupboard" });
     }

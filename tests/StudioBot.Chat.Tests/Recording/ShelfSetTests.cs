@@ -29,6 +29,14 @@ public sealed class ShelfSetTests : IDisposable
     }
 
     [Fact]
+    public void A_shelf_may_be_called_B()
+    {
+        _studio.Say("shelf B in cupboard");
+
+        Assert.StartsWith("19 lies on B, cupboard.", _studio.Hear("shelf 19 B"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_sold_lies_on_no_shelf_here() =>
         Assert.StartsWith("1 is sold: it lies on no shelf here. Nothing recorded.", _studio.Hear("shelf 1 B3"), StringComparison.Ordinal);
 

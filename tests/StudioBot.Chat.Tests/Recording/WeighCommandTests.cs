@@ -13,7 +13,8 @@ public sealed class WeighCommandTests : IDisposable
     [Fact]
     public void A_weighing_says_how_much_went_since_the_last()
     {
-        Assert.Equal("17: 318.4 g.\nIt is still drying, on B3, studio.", _studio.Hear("weigh 17 318.4 g"));
+        Assert.StartsWith(
+            "17: 318.4 g.\nIt is still drying, on B3, studio.", _studio.Hear("weigh 17 318.4 g"), StringComparison.Ordinal);
         _studio.Now = _studio.Now.AddHours(26);
 
         Assert.StartsWith("17: 317.2 g, −1.2 in 26 h.", _studio.Hear("weigh 17 317.2 g"), StringComparison.Ordinal);
@@ -23,7 +24,8 @@ public sealed class WeighCommandTests : IDisposable
     [Fact]
     public void Several_are_recorded_together()
     {
-        Assert.Equal("2 weighings.\n17  318.4 g\n18  402.1 g", _studio.Hear("weigh 17 318.4g\n18 402.1g"));
+        Assert.StartsWith(
+            "2 weighings.\n17  318.4 g\n18  402.1 g", _studio.Hear("weigh 17 318.4g\n18 402.1g"), StringComparison.Ordinal);
         Assert.Equal(new PieceEvent.Weighed(Mass.FromGrams(402.1)), Last(18));
     }
 

@@ -94,6 +94,24 @@ public sealed class UsedCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_scoop_is_the_studios_own()
+    {
+        Assert.EndsWith("A scoop here holds 20 ml.", studio.Tells("used 3 scoops neutral base"), StringComparison.Ordinal);
+        Assert.Equal(2090, studio.Level("neutral base"));   // 2150 − 3 × 20
+        studio.File.Write(session => session.Studio.Change(
+            session.Studio.Settings()! with { Scoop = Craft.Units.Volume.FromMillilitres(25) }));
+        studio.Now += TimeSpan.FromMinutes(5);
+
+        Assert.StartsWith("75 ml neutral base used, 2015 ml left.", studio.Tells("used 3 scoops neutral base"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drop_is_about_a_twentieth() =>
+        Assert.Equal(
+            "0.3 ml lamp black used, 309.7 ml left.\nFrom K-4.\nA drop is taken as about 0.05 ml.",
+            studio.Tells("used 6 drops lamp black"));
+
+    [Fact]
     public void A_spoon_is_too_rough_for_resin() =>
         Assert.Contains("too rough for resin", studio.Refuses("used 2 tsp resin A").PlainText, StringComparison.Ordinal);
 

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Pings;
 using StudioBot.Craft.Reminders;
 using StudioBot.Host.Settings;
 using StudioBot.Records;
@@ -18,6 +19,9 @@ internal sealed class LiveStudio : IDisposable
             : throw new InvalidOperationException("The shipped trade values do not load.");
 
     private LiveStudio(StudioFile file) => File = file;
+
+    // Codes are drawn in the order of the alphabet: AAAA, BBBB.
+    private int drawn;
 
     /// <summary>The file, to look into.</summary>
     public StudioFile File { get; }
@@ -59,22 +63,20 @@ internal sealed class LiveStudio : IDisposable
         ChatKind chat = ChatKind.Private,
         string? photo = null) => File.Write(session =>
     {
-        var settings = session.Studio.Settings()!;
-        var zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(settings.Zone));
         var member = session.Members.All().First(one => one.Name == by);
-        var turn = new Turn(
-            words, chat, new Speaker(by, member.Role == Role.Steward, member.Units ?? settings.Units), zone.LocalOf(Now))
-        {
-            Zone = zone,
-            Now = Now,
-            Member = member,
-            UserId = member.Id,
-            IsAgreed = agreed,
-            Photo = photo,
-        };
-        return Conversation.Take(turn, new Studio(session, Practice, isSample: false), session)
-            ?? throw new InvalidOperationException($"“{words}” was met with silence.");
+        return Taken(TurnOf(words, by, member, member.Id, chat, session) with { IsAgreed = agreed, Photo = photo }, session);
     });
+
+    /// <summary>What comes of a line that somebody writes in private, known by their account alone.</summary>
+    /// <param name="account">Their account.</param>
+    /// <param name="name">As the chat service calls them.</param>
+    /// <param name="words">The line.</param>
+    public Outcome SayFrom(long account, string name, string words) => File.Write(session => Taken(
+        TurnOf(words, name, session.Members.ByAccount(account), account, ChatKind.Private, session), session));
+
+    /// <summary>What the bot says by itself at this moment.</summary>
+    public IReadOnlyList<SpokenPing> Ring() => File.Write(session =>
+        PingRound.Of(session, new Studio(session, Practice, isSample: false), Now));
 
     /// <summary>The words of what comes of a line.</summary>
     public string Hear(string words, string by = "Mira", bool agreed = false) =>
@@ -82,6 +84,26 @@ internal sealed class LiveStudio : IDisposable
 
     /// <summary>Looks into the records.</summary>
     public T Look<T>(Func<StudioView, T> look) => File.Read(look);
+
+    private Turn TurnOf(
+        string words, string name, Member? member, long account, ChatKind chat, StudioSession session)
+    {
+        var settings = session.Studio.Settings()!;
+        var zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(settings.Zone));
+        var who = new Speaker(name, member?.Role == Role.Steward, member?.Units ?? settings.Units);
+        return new Turn(words, chat, who, zone.LocalOf(Now))
+        {
+            Zone = zone,
+            Now = Now,
+            Member = member,
+            UserId = account,
+            NewCode = length => new string((char)('A' + drawn++), length),
+        };
+    }
+
+    private static Outcome Taken(Turn turn, StudioSession session) =>
+        Conversation.Take(turn, new Studio(session, Practice, isSample: false), session)
+            ?? throw new InvalidOperationException($"“{turn.Words}” was met with silence.");
 
     /// <summary>Forgets it.</summary>
     public void Dispose() => File.Dispose();

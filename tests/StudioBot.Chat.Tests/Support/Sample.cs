@@ -8,6 +8,9 @@ namespace StudioBot.Chat.Tests.Support;
 /// <summary>The invented studio with the shipped trade values, as the program opens it.</summary>
 internal static class Sample
 {
+    // One connection holds the studio, and tests run side by side.
+    private static readonly Lock OneAtATime = new();
+
     private static readonly StudioFile File = Written();
 
     public static readonly Conversation Conversation = new(Catalogue.Find());
@@ -25,8 +28,13 @@ internal static class Sample
 
     public static HeardLine Hear(string words, ChatKind chat = ChatKind.Private) => HeardLine.From(Listen(words, chat));
 
-    public static Reply? Answer(string words, ChatKind chat = ChatKind.Private) =>
-        Conversation.Answer(Turn(words, chat), Studio);
+    public static Reply? Answer(string words, ChatKind chat = ChatKind.Private)
+    {
+        lock (OneAtATime)
+        {
+            return Conversation.Answer(Turn(words, chat), Studio);
+        }
+    }
 
     /// <summary>The trade values as shipped.</summary>
     public static Craft.Practice.TradePractice Practice =>

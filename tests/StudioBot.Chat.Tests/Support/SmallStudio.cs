@@ -8,6 +8,7 @@ using StudioBot.Records.House;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Members;
 using StudioBot.Records.Pieces;
+using Booked = StudioBot.Records.Acts.Act;
 
 namespace StudioBot.Chat.Tests.Support;
 
@@ -80,7 +81,7 @@ internal sealed class SmallStudio : IDisposable
     public SmallStudio Weighs(int number, double day, double grams) =>
         Happens(number, day, new PieceEvent.Weighed(Mass.FromGrams(grams)));
 
-    public SmallStudio Write(double day, Action<StudioSession, Act> work)
+    public SmallStudio Write(double day, Action<StudioSession, Booked> work)
     {
         file.Write(session => work(session, session.Acts.Begin(new NewAct("test", members["Mira"], "test", Day(day)))));
         return this;

@@ -6,6 +6,7 @@ using StudioBot.Records.House;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Members;
 using StudioBot.Records.Stock;
+using Booked = StudioBot.Records.Acts.Act;
 
 namespace StudioBot.Chat.Tests.Support;
 
@@ -47,7 +48,7 @@ internal sealed class StockedStudio
         session.Stock.Enter(new NewLot(material, Ml(millilitres), On(day)) { Label = label }, StockReason.Bought, Said(session, "bought", day)));
 
     /// <summary>Some of it goes, from the oldest lots.</summary>
-    public Act Went(Material material, double millilitres, int day, StockReason reason = StockReason.Used, string? words = null, Member? who = null) =>
+    public Booked Went(Material material, double millilitres, int day, StockReason reason = StockReason.Used, string? words = null, Member? who = null) =>
         Write(session =>
         {
             var act = Said(session, "used", day, words, who);
@@ -56,7 +57,7 @@ internal sealed class StockedStudio
         });
 
     /// <summary>Somebody, Mira unless another is named, writes on this day.</summary>
-    public Act Said(StudioSession session, string kind, int day, string? words = null, Member? who = null) =>
+    public Booked Said(StudioSession session, string kind, int day, string? words = null, Member? who = null) =>
         session.Acts.Begin(new NewAct(kind, who ?? Mira, words ?? kind, On(day)));
 
     /// <summary>The answer on 25 November, ten in the morning.</summary>

@@ -49,6 +49,26 @@ public sealed class LeavingTests : IDisposable
     }
 
     [Fact]
+    public void Who_has_left_is_known_by_their_account_and_can_return_as_who_they_were()
+    {
+        studio.File.Write(session => session.Members.Leave(pia.Id, session.Said("leave", pia)));
+        Assert.Equal(pia, studio.File.Read(view => view.Members.Former(7001)));
+        Assert.Null(studio.File.Read(view => view.Members.Former(7002)));
+
+        var back = studio.File.Write(session =>
+        {
+            var join = session.Said("join", mira);
+            session.Members.Return(pia with { Role = Role.Steward }, join);
+            return join;
+        });
+        Assert.Equal(pia with { Role = Role.Steward }, Speaks(7001));
+        Assert.Null(studio.File.Read(view => view.Members.Former(7001)));
+
+        Assert.IsType<Undone.Done>(Undo(back));
+        Assert.Equal(pia, studio.File.Read(view => view.Members.Former(7001)));
+    }
+
+    [Fact]
     public void Who_has_left_is_a_stranger_and_comes_back_with_undo()
     {
         var act = studio.File.Write(session =>

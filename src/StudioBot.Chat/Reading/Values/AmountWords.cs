@@ -112,6 +112,8 @@ internal static class AmountWords
 
         return atom.Unit!.Measure switch
         {
+            Measure.Volume when atom.Unit.Name == "scoop" =>
+                new Amount.ByVolume(draft.Vocabulary.Scoop * atom.Typed),
             Measure.Volume => new Amount.ByVolume(Volume.FromMillilitres(atom.Value)),
             Measure.Mass => new Amount.ByMass(Mass.FromGrams(atom.Value)),
             Measure.Ounce when isLiquid && draft.Context.Who.Units == UnitSystem.Us =>

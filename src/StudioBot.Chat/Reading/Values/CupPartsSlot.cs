@@ -111,7 +111,9 @@ internal sealed class CupPartsSlot() : Slot<IReadOnlyList<CupPart>>("what is in 
 
     private (Amount Amount, int Taken)? Read(PhraseDraft draft, int at)
     {
-        if (!NeedsUnit && draft.At(at) is { IsNumber: true, IsHashed: false, Value: >= 0 } bare && Flaws.In(draft, at) is null)
+        if (!NeedsUnit
+            && draft.At(at) is { IsNumber: true, IsHashed: false, Value: >= 0 } bare
+            && Flaws.In(draft, at) is null)
         {
             return (new Amount.ByVolume(Volume.FromMillilitres(bare.Value)), 1);
         }

@@ -114,11 +114,21 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
             return false;
         }
 
-        return draft.At(at + 1) is not { Kind: AtomKind.Word } noun || !IsCounted(noun);
+        // Behind a piece, 120 resin A is so much of it.
+        if (at > 0 && draft.Atoms[at - 1].IsNumber
+            && draft.At(at + 1)?.NameOf(NameKind.Material) is { } material
+            && draft.Vocabulary.Resins.Contains(material.Name))
+        {
+            return false;
+        }
+
+        return draft.At(at + 1) is not { Kind: AtomKind.Word } noun || !IsCounted(draft, noun);
     }
 
-    private static bool IsCounted(Atom noun) => SurfaceWords.IsNoun(noun.Lower)
-        || noun.IsWord("coats", "coat", "colours", "colors", "people", "cm", "a", "b")
+    // 60 B is so much of part B, except where B is a shelf.
+    private static bool IsCounted(PhraseDraft draft, Atom noun) => SurfaceWords.IsNoun(noun.Lower)
+        || noun.IsWord("coats", "coat", "colours", "colors", "people", "cm")
+        || (noun.IsWord("a", "b") && !draft.Form.Sheet.Takes.Any(slot => slot is ShelfSlot))
         || CalendarWords.Month(noun.Lower) is not null;
 
     // 40 from 17: the number behind from is the piece.
