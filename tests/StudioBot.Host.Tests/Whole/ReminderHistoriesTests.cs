@@ -34,6 +34,7 @@ public sealed partial class ReminderHistoriesTests(ITestOutputHelper output) : I
     private long requests;
     private bool isMuted;
     private bool isDying;
+    private bool hasPost;
 
     [Fact]
     public void Each_occurrence_is_said_at_most_once_and_where_it_is_still_wanted_exactly_once()
@@ -84,7 +85,7 @@ public sealed partial class ReminderHistoriesTests(ITestOutputHelper output) : I
     {
         told.Clear();
         now = Year.AddMinutes(random.Next(365 * 24 * 60));
-        var steps = random.Next(4, 13);
+        var steps = random.Next(3, 10);
         Ask();
         for (var step = 0; step < steps; step++)
         {
@@ -223,7 +224,7 @@ public sealed partial class ReminderHistoriesTests(ITestOutputHelper output) : I
         });
         try
         {
-            reminders.Say(now);
+            hasPost |= reminders.Say(now) > 0;
         }
         catch (DiedException)
         {
@@ -233,6 +234,13 @@ public sealed partial class ReminderHistoriesTests(ITestOutputHelper output) : I
 
     private void Send()
     {
+        if (!hasPost)
+        {
+            return;
+        }
+
+        hasPost = false;
+
         // Far enough ahead for whatever was put before the clock was set back.
         while (file.Write(session => session.Post.Claim(Year.AddYears(9))) is { } post)
         {
