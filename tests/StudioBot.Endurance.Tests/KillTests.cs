@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Text.Json.Nodes;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Records;
 using StudioBot.Records.Acts;
@@ -58,18 +59,22 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
 
     public enum Moment
     {
-        /// <summary>Some moment from the handing out of the update on: before the commit, or behind it.</summary>
-        AroundCommit,
+        /// <summary>Some moment from the handing out of the update on, mostly before its commit.</summary>
+        BeforeCommit,
+
+        /// <summary>The record can be read in the file: behind the commit, before or in the send.</summary>
+        BehindCommit,
 
         /// <summary>The message has arrived, and nobody told the service so.</summary>
         OnTheWire,
 
-        /// <summary>The service was just told that the message has arrived.</summary>
+        /// <summary>The service was told a moment ago that the message has arrived.</summary>
         AroundMark,
     }
 
     [Theory]
-    [InlineData(Moment.AroundCommit)]
+    [InlineData(Moment.BeforeCommit)]
+    [InlineData(Moment.BehindCommit)]
     [InlineData(Moment.OnTheWire)]
     [InlineData(Moment.AroundMark)]
     public async Task Killed_anywhere_in_a_record_it_is_booked_once_and_answered(Moment moment)
@@ -100,21 +105,27 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
         for (var run = 0; run < Runs; run++)
         {
             Miss(run);
-            var isOnTheWire = run % 2 == 0;
             var sends = standIn.Sent.Count;
             Serve();
-            if (isOnTheWire)
+            switch (run % 3)
             {
-                await Killed(on => standIn.Came = call => On(call.IsSend, on), run, "digest on the wire");
+                case 0:
+                    await Killed(kill => standIn.Came = call => On(Says(call, $"thing {run}a"), kill));
+                    break;
+                case 1:
+                    await Seen(view => view.Reminders.Waiting() == 0);
+                    service.Kill();
+                    await Dead();
+                    break;
+                default:
+                    await standIn.Until(standIn.Calls.Count + 1, _ => true);
+                    await Task.Delay(random.Next(1500));
+                    service.Kill();
+                    await Dead();
+                    break;
             }
-            else
-            {
-                await standIn.Until(standIn.Calls.Count + 1, _ => true);
-                await Task.Delay(random.Next(400));
-                service.Kill();
-                await service.WaitForExitAsync();
-                output.WriteLine($"run {run}: killed after the start, {standIn.Sent.Count - sends} sent, {Waiting()} waiting");
-            }
+
+            output.WriteLine($"run {run}: {standIn.Sent.Count - sends} sent, {Waiting()} of 2 not settled");
         }
 
         Serve();
@@ -137,43 +148,43 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
 
     private async Task KilledAt(Moment moment, int run, TimeSpan longest)
     {
-        var update = Message(100 + run, $"used {Amount(run)} ml white");
-        if (moment == Moment.AroundCommit)
+        var update = Message(100 + run, Words(run));
+        var answer = Answered(run);
+        switch (moment)
         {
-            var isOut = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-            await standIn.Until(standIn.Calls.Count + 1, _ => true);
-            standIn.Answered = call => On(call.Method == "getUpdates", () => isOut.TrySetResult());
-            standIn.Updates.Add(update);
-            await isOut.Task.WaitAsync(TimeSpan.FromMinutes(1));
-            await Task.Delay(longest * random.NextDouble());
-            service.Kill();
-            await Dead();
-        }
-        else
-        {
-            var words = Answered(run);
-            standIn.Updates.Add(update);
-            await Killed(
-                on =>
-                {
-                    if (moment == Moment.OnTheWire)
+            case Moment.BeforeCommit:
+                await Killed(
+                    kill => standIn.Answered = call => On(HandsOut(call, update), () =>
                     {
-                        standIn.Came = call => On(Says(call, words), on);
-                    }
-                    else
+                        Thread.Sleep(longest * random.NextDouble() / 2);
+                        kill();
+                    }),
+                    update);
+                break;
+            case Moment.BehindCommit:
+                standIn.Updates.Add(update);
+                await Seen(view => view.Acts.Recent(null, time.GetUtcNow()).Any(act => act.Words == Words(run)));
+                service.Kill();
+                await Dead();
+                break;
+            case Moment.OnTheWire:
+                await Killed(kill => standIn.Came = call => On(Says(call, answer), kill), update);
+                break;
+            default:
+                await Killed(
+                    kill => standIn.Answered = call => On(Says(call, answer), () =>
                     {
-                        standIn.Answered = call => On(Says(call, words), on);
-                    }
-                },
-                run,
-                moment.ToString());
-            return;
+                        Thread.Sleep(random.Next(30));
+                        kill();
+                    }),
+                    update);
+                break;
         }
 
         output.WriteLine($"run {run}: {Where(run)}");
     }
 
-    private async Task Killed(Action<Action> arm, int run, string where)
+    private async Task Killed(Action<Action> arm, JsonObject? update = null)
     {
         var killed = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         arm(() =>
@@ -181,9 +192,25 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
             service.Kill();
             killed.TrySetResult();
         });
+        if (update is not null)
+        {
+            standIn.Updates.Add(update);
+        }
+
         await killed.Task.WaitAsync(TimeSpan.FromMinutes(1));
         await Dead();
-        output.WriteLine($"run {run}: {where}");
+    }
+
+    // Until this can be read in the file, beside the service that writes it.
+    private async Task Seen(Func<StudioView, bool> holds)
+    {
+        var path = Path.Combine(Folder, "studio.db");
+        var began = Stopwatch.GetTimestamp();
+        while (!StudioFile.Glance(path, holds))
+        {
+            Assert.True(Stopwatch.GetElapsedTime(began) < TimeSpan.FromMinutes(1), "What was waited for did not happen.");
+            await Task.Yield();
+        }
     }
 
     private async Task Dead()
@@ -225,9 +252,9 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
     {
         standIn.Updates.Add(Message(2, "ratio 2:1 90 ml"));
         var began = Stopwatch.GetTimestamp();
-        await standIn.Until(1, call => Says(call, "2:1 by volume"));
+        await standIn.Until(1, call => Says(call, "by volume"));
         var longest = Stopwatch.GetElapsedTime(began) * 1.2;
-        output.WriteLine($"an answer takes {longest.TotalMilliseconds:0} ms at most");
+        output.WriteLine($"an answer takes {longest.TotalMilliseconds:0} ms or so");
         return longest;
     }
 
@@ -276,6 +303,8 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
     private static bool Says(Call call, string words) =>
         call.IsSend && call.Text!.Contains(words, StringComparison.Ordinal);
 
+    private bool HandsOut(Call call, JsonObject update) => call.Method == "getUpdates" && standIn.Updates.Waits(update);
+
     private static void On(bool fits, Action then)
     {
         if (fits)
@@ -284,7 +313,7 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
         }
     }
 
-    private System.Text.Json.Nodes.JsonObject Message(int number, string words) =>
+    private JsonObject Message(int number, string words) =>
         StandInUpdates.Message(number, Nora, number, words, at: time.GetUtcNow());
 
     private StudioFile Open() => StudioFile.Open(Path.Combine(Folder, "studio.db"));

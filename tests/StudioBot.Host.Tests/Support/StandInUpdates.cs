@@ -60,6 +60,15 @@ internal sealed class StandInUpdates : IDisposable
         }
     }
 
+    /// <summary>Whether this one has not been confirmed.</summary>
+    public bool Waits(JsonObject update)
+    {
+        lock (turn)
+        {
+            return waiting.Contains(update);
+        }
+    }
+
     public void End() => end.Cancel();
 
     public void Dispose() => end.Dispose();
