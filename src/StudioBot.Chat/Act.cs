@@ -4,7 +4,8 @@ using StudioBot.Chat.Replies;
 
 namespace StudioBot.Chat;
 
-/// <summary>A record: it gets a session of the studio, and what it writes stands with its reply or not at all.</summary>
+/// <summary>A record: it gets a session of the studio, and what it writes stands with its reply or not at
+/// all.</summary>
 public abstract class Act : Command
 {
     /// <inheritdoc/>

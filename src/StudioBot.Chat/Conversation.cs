@@ -19,7 +19,8 @@ public sealed class Conversation(Catalogue catalogue)
     /// <summary>How the message is understood; nothing is done.</summary>
     public Heard Hear(Turn turn, Studio studio) => _listener.Hear(turn, studio.Words);
 
-    /// <summary>The answer to a question; a record is answered with how it was read, and none is written. None where the
+    /// <summary>The answer to a question; a record is answered with how it was read, and none is written. None where
+    /// the
     /// message is not meant for the bot.</summary>
     public Reply? Answer(Turn turn, Studio studio) => Hear(turn, studio) switch
     {
@@ -156,13 +157,11 @@ public sealed class Conversation(Catalogue catalogue)
     // A button whose line may record is kept with its owner; one that only asks carries its line.
     private Reply Ready(Reply reply) => reply with
     {
-        Buttons = [.. reply.Buttons.Select(button => button with { Records = button.Agrees || MayRecord(button.Line) })],
+        Buttons = [.. reply.Buttons.Select(button =>
+            button with { Records = button.Agrees || catalogue.MayRecord(button.Line) })],
     };
 
     private Aside Ready(Aside aside) => aside with { Reply = Ready(aside.Reply) };
-
-    private bool MayRecord(string line) =>
-        catalogue.Of(line.Split([' ', '\n'], 2)[0]).Any(form => form.Records);
 
     // What was corrected or assumed is said once, at the end, where there is room for it.
     private static Reply Noted(Reply reply, Phrase said)

@@ -4,7 +4,8 @@ namespace StudioBot.Chat;
 
 /// <summary>What came of a message.</summary>
 /// <param name="Reply">What its author hears.</param>
-/// <param name="OnlyAsked">Nothing was, or would have been, recorded: it may be answered anew when it is corrected.</param>
+/// <param name="OnlyAsked">Nothing was, or would have been, recorded: it may be answered anew when it is
+/// corrected.</param>
 public sealed record Outcome(Reply Reply, bool OnlyAsked)
 {
     /// <summary>What others hear.</summary>

@@ -20,7 +20,11 @@ public sealed record Turn(string Words, ChatKind Chat, Speaker Who, DateTime Loc
     public StudioZone Zone { get; init; } = new(TimeZoneInfo.Utc);
 
     /// <summary>When it was typed. Unless set, by <see cref="Local"/>.</summary>
-    public DateTimeOffset Now { get => field == default ? Zone.InstantOf(DateOnly.FromDateTime(Local), TimeOnly.FromDateTime(Local)) : field; init; }
+    public DateTimeOffset Now
+    {
+        get => field == default ? Zone.InstantOf(DateOnly.FromDateTime(Local), TimeOnly.FromDateTime(Local)) : field;
+        init;
+    }
 
     /// <summary>Who wrote it, where they belong to the studio.</summary>
     public Member? Member { get; init; }

@@ -38,7 +38,8 @@ internal sealed class Writing
     public TradePractice Practice => Studio.Practice;
 
     /// <summary>Who writes.</summary>
-    /// <exception cref="InvalidOperationException">A stranger does: only a command for strangers may come here.</exception>
+    /// <exception cref="InvalidOperationException">A stranger does: only a command for strangers may come
+    /// here.</exception>
     public Member Author => Turn.Member ?? throw new InvalidOperationException("A record has an author.");
 
     /// <summary>For whom, where that is somebody else.</summary>
@@ -72,7 +73,8 @@ internal sealed class Writing
     /// <summary>What others are told.</summary>
     public IReadOnlyList<Aside> Asides => _asides;
 
-    /// <summary>Pieces whose estimate, window or promise may have changed: what is said of them is planned anew.</summary>
+    /// <summary>Pieces whose estimate, window or promise may have changed: what is said of them is planned
+    /// anew.</summary>
     public IReadOnlyCollection<int> Touched => [.. _touched.Union(_stirred)];
 
     /// <summary>Those of them that the record is about.</summary>

@@ -11,7 +11,7 @@ public sealed class ArrowsTests
         ["StudioBot.Records"] = ["StudioBot.Craft", "Microsoft.Data.Sqlite", "Dapper"],
         ["StudioBot.Chat"] = ["StudioBot.Craft", "StudioBot.Records"],
         ["studiobot"] =
-            ["StudioBot.Craft", "StudioBot.Records", "StudioBot.Chat", "Telegram.Bot", "Polly", "Polly.Core"],
+            ["StudioBot.Craft", "StudioBot.Records", "StudioBot.Chat", "Telegram.Bot", "Polly", "Polly.Core", "Quartz"],
     };
 
     [Theory]

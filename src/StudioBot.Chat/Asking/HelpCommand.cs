@@ -111,7 +111,8 @@ internal sealed class HelpCommand : Ask
         }
 
         var sheet = forms[0].Sheet;
-        List<string> examples = [.. forms.SelectMany(form => form.Sheet.Examples.Take(2)).Distinct().Take(MostExamples)];
+        List<string> examples =
+            [.. forms.SelectMany(form => form.Sheet.Examples.Take(2)).Distinct().Take(MostExamples)];
         List<Block> blocks =
         [
             new Block.Headline($"{Sentences.Capital(sheet.Word)}: {Lower(sheet.Says)}"),

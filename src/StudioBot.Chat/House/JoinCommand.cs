@@ -5,7 +5,8 @@ using StudioBot.Records.Members;
 
 namespace StudioBot.Chat.House;
 
-/// <summary><c>join CODE</c>: comes in by an invitation, or takes a new studio by the code it shows where it runs.</summary>
+/// <summary><c>join CODE</c>: comes in by an invitation, or takes a new studio by the code it shows where it
+/// runs.</summary>
 internal sealed class JoinCommand : Act
 {
     private static readonly CodeSlot Code = new() { IsRequired = true };
@@ -24,7 +25,10 @@ internal sealed class JoinCommand : Act
     {
         if (writing.Turn.Member is { } member)
         {
-            return new Reply(new Block.Headline($"You belong to the studio already, {member.Name}.")) { IsTrouble = true };
+            return new Reply(new Block.Headline($"You belong to the studio already, {member.Name}."))
+            {
+                IsTrouble = true,
+            };
         }
 
         // In a group anybody could read the code.

@@ -9,7 +9,8 @@ internal sealed class DripsPing : CoatPing
     private static readonly TimeSpan After = TimeSpan.FromMinutes(40);
 
     /// <inheritdoc/>
-    public override PingSheet Sheet { get; } = new(PingKind.Drips, "drips", "Forty minutes after a coat, for the drips.");
+    public override PingSheet Sheet { get; } = new(
+        PingKind.Drips, "drips", "Forty minutes after a coat, for the drips.");
 
     /// <inheritdoc/>
     protected override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn) => coat.At + After;

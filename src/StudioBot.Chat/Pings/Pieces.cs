@@ -1,3 +1,4 @@
+using System.Globalization;
 using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Pings;
@@ -21,7 +22,7 @@ internal static class Pieces
 
     /// <summary>17 and 18; many are counted.</summary>
     public static string Named(IReadOnlyList<int> pieces) => pieces.Count <= MostNamed
-        ? Asking.Sentences.And([.. pieces.Select(piece => piece.ToString(System.Globalization.CultureInfo.InvariantCulture))])
+        ? Asking.Sentences.And([.. pieces.Select(piece => piece.ToString(CultureInfo.InvariantCulture))])
         : $"{string.Join(", ", pieces.Take(MostNamed))} and {pieces.Count - MostNamed} more";
 
     /// <summary>17 18 21, as a message names them; no more than a message takes.</summary>

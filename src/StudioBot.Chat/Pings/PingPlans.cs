@@ -5,7 +5,8 @@ using Booked = StudioBot.Records.Acts.Act;
 
 namespace StudioBot.Chat.Pings;
 
-/// <summary>Keeps the table of reminders in step with what is known: what is wanted is planned, what has moved is moved.
+/// <summary>Keeps the table of reminders in step with what is known: what is wanted is planned, what has moved is
+/// moved.
 /// </summary>
 /// <remarks>What is no longer wanted stays, and finds at its hour that there is nothing to say.</remarks>
 internal static class PingPlans

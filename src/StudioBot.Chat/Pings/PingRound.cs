@@ -15,12 +15,20 @@ public static class PingRound
     internal const string Digested = "in a digest";
 
     private const int MostAtOnce = 1000;
+    private const int MostButtons = 6;
+
+    // Somebody who can't be written to yet is tried again: they may come with an account.
+    private static readonly TimeSpan TriedAgain = TimeSpan.FromHours(1);
+
+    private static readonly Lazy<Catalogue> Forms = new(Catalogue.Find);
 
     /// <summary>The messages for all that is due now; every row is settled, held or moved on with that.</summary>
     /// <param name="session">Where the table is.</param>
     /// <param name="studio">The studio, over the same session.</param>
     /// <param name="now">The moment.</param>
-    public static IReadOnlyList<SpokenPing> Of(StudioSession session, Studio studio, DateTimeOffset now)
+    /// <param name="isTerminal">Whether who sits at the terminal hears it.</param>
+    public static IReadOnlyList<SpokenPing> Of(
+        StudioSession session, Studio studio, DateTimeOffset now, bool isTerminal = false)
     {
         var due = session.Reminders.Due(now, MostAtOnce);
         if (due.Count == 0)
@@ -29,20 +37,27 @@ public static class PingRound
         }
 
         var turn = new PingTurn(studio, now);
-        var outgoing = due.Select(row => Judged(row, session, turn)).OfType<OutgoingPing>().ToList();
+        var outgoing = due.Select(row => Judged(row, session, turn, isTerminal)).OfType<OutgoingPing>().ToList();
         return [.. Gathering.Of(outgoing.Where(HasSomethingLeft)).Select(message => Spoken(message, turn))];
     }
 
     // Of minutes that went by there is nothing left to do, and so nothing to say.
-    private static bool HasSomethingLeft(OutgoingPing ping) => ping.Verdict is not PingVerdict.TooLate { Now: WhatHolds.Passed };
+    private static bool HasSomethingLeft(OutgoingPing ping) =>
+        ping.Verdict is not PingVerdict.TooLate { Now: WhatHolds.Passed };
 
     // What goes out of this row now; none where it waits, moved or has nothing to say any more.
-    private static OutgoingPing? Judged(Reminder row, StudioSession session, PingTurn turn)
+    private static OutgoingPing? Judged(Reminder row, StudioSession session, PingTurn turn, bool isTerminal)
     {
         var kind = Enum.Parse<PingKind>(row.What.Kind);
         var subject = PingSubjects.Read(row.What.Subject);
         var ping = PingCatalogue.Of(kind);
-        var chat = ChatOf(row, session, turn);
+        var chat = ChatOf(row, session, turn, isTerminal);
+        if (chat is null && row.What.MemberId is { } member && turn.Member(member) is not null)
+        {
+            session.Reminders.Hold(row.Id, turn.Now + TriedAgain, "no account");
+            return null;
+        }
+
         if (ping is null || chat is null)
         {
             session.Reminders.Done(row.Id, "nobody to tell", turn.Now);
@@ -105,7 +120,7 @@ public static class PingRound
     }
 
     // A member hears it in their own chat, which has the number of their account; at the terminal where they have none.
-    private static long? ChatOf(Reminder row, StudioSession session, PingTurn turn)
+    private static long? ChatOf(Reminder row, StudioSession session, PingTurn turn, bool isTerminal)
     {
         if (row.What.ChatId is { } chat)
         {
@@ -118,7 +133,10 @@ public static class PingRound
         }
 
         var accounts = session.Members.Accounts(id);
-        return accounts.Count == 0 ? null : accounts.FirstOrDefault(one => one != MemberRecords.Terminal, MemberRecords.Terminal);
+        return accounts.Where(one => isTerminal || one != MemberRecords.Terminal)
+            .OrderBy(one => one == MemberRecords.Terminal)
+            .Select(one => (long?)one)
+            .FirstOrDefault();
     }
 
     private static PingWishes WishesFor(Reminder row, PlannedPing planned, Ping ping, PingTurn turn)
@@ -160,7 +178,8 @@ public static class PingRound
         return new SpokenPing(
             message.Chat,
             message.Chat > 0 ? message.Chat : null,
-            new Reply(blocks, [.. buttons.DistinctBy(button => button.Line).Take(6).Select(button => button with { Records = true })]),
+            new Reply(blocks, [.. buttons.DistinctBy(button => button.Line).Take(MostButtons).Select(button =>
+                button with { Records = Forms.Value.MayRecord(button.Line) })]),
             message.IsDigest);
     }
 

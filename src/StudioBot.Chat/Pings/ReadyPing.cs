@@ -31,7 +31,8 @@ internal sealed class ReadyPing : DryingPing
         var pieces = Pieces.Of(lines, turn);
         yield return new Block.Line(Grounds(pieces, turn));
         yield return new Block.Line("Check by hand first: cool is not dry, and a dent or a tacky edge means wait.");
-        yield return new Block.Line($"Resin for {(pieces.Count == 1 ? "it" : "them")}: {Show.ToMeasure(Resin(pieces, turn))}.");
+        yield return new Block.Line(
+            $"Resin for {(pieces.Count == 1 ? "it" : "them")}: {Show.ToMeasure(Resin(pieces, turn))}.");
     }
 
     /// <inheritdoc/>

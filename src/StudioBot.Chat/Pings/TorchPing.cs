@@ -11,7 +11,8 @@ internal sealed class TorchPing : CoatPing
     private static readonly TimeSpan After = TimeSpan.FromMinutes(10);
 
     /// <inheritdoc/>
-    public override PingSheet Sheet { get; } = new(PingKind.Torch, "torch", "Ten minutes after a coat, for the bubbles.");
+    public override PingSheet Sheet { get; } = new(
+        PingKind.Torch, "torch", "Ten minutes after a coat, for the bubbles.");
 
     /// <inheritdoc/>
     protected override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn) => coat.At + After;

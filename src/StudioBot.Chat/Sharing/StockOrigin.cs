@@ -109,7 +109,8 @@ internal static class StockOrigin
         return Forecast.DaysOfCover(Need.UnitsOf(level.Left), use) switch
         {
             Finding<TimeSpan>.Found found => $"Lasts about {Show.Number(found.Value.TotalDays, 0)} days at {rate}.",
-            Finding<TimeSpan>.Cautioned found => $"Lasts about {Show.Number(found.Value.TotalDays, 0)} days at {rate} ({found.Caution}).",
+            Finding<TimeSpan>.Cautioned found =>
+                $"Lasts about {Show.Number(found.Value.TotalDays, 0)} days at {rate} ({found.Caution}).",
             _ => null,
         };
     }

@@ -88,7 +88,9 @@ internal sealed class UndoCommand : Act
             ? $"And {rests.Later.Count - MostNamed} more. Take those back first."
             : "Take those back first."));
         return new Reply(
-            blocks, [.. named.Where(act => MayUndo(act, writing)).Select(act => new Button("Undo " + act.Kind, $"undo act {act.Id}"))])
+            blocks,
+            [.. named.Where(act => MayUndo(act, writing))
+                .Select(act => new Button("Undo " + act.Kind, $"undo act {act.Id}"))])
         {
             IsTrouble = true,
         };

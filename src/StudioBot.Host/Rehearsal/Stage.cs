@@ -161,7 +161,8 @@ internal sealed class Stage : IDisposable
         while (onTheWay.TryDequeue(out var next))
         {
             file.Write(session => session.Inbox.Store(
-                new Incoming(next.Update["update_id"]!.GetValue<long>(), next.Chat, next.Kind, next.Update.ToJsonString())
+                new Incoming(
+                    next.Update["update_id"]!.GetValue<long>(), next.Chat, next.Kind, next.Update.ToJsonString())
                 {
                     MessageId = next.Message,
                     PressId = next.Press,

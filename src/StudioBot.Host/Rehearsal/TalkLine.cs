@@ -12,7 +12,8 @@ internal abstract record TalkLine(int Number, string Text)
     public sealed record Zone(int Number, string Text, string Name) : TalkLine(Number, Text);
 
     /// <summary>Who belongs to an empty studio.</summary>
-    public sealed record Members(int Number, string Text, IReadOnlyList<(string Name, bool IsSteward)> All) : TalkLine(Number, Text);
+    public sealed record Members(int Number, string Text, IReadOnlyList<(string Name, bool IsSteward)> All)
+        : TalkLine(Number, Text);
 
     /// <summary>The clock is set to a moment of studio time.</summary>
     public sealed record At(int Number, string Text, DateTime Local) : TalkLine(Number, Text);
@@ -21,11 +22,13 @@ internal abstract record TalkLine(int Number, string Text)
     public sealed record Later(int Number, string Text, TimeSpan By) : TalkLine(Number, Text);
 
     /// <summary>Somebody writes, with a photo or in place of their last message.</summary>
-    public sealed record Says(int Number, string Text, string Who, bool InGroup, string Words, bool HasPhoto, bool Edits)
+    public sealed record Says(
+        int Number, string Text, string Who, bool InGroup, string Words, bool HasPhoto, bool Edits)
         : TalkLine(Number, Text);
 
     /// <summary>Somebody presses the newest button they can see that begins so.</summary>
-    public sealed record Presses(int Number, string Text, string Who, bool InGroup, string Label) : TalkLine(Number, Text);
+    public sealed record Presses(int Number, string Text, string Who, bool InGroup, string Label)
+        : TalkLine(Number, Text);
 
     /// <summary>The service goes away.</summary>
     public sealed record Stop(int Number, string Text) : TalkLine(Number, Text);

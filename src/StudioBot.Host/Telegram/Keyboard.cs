@@ -28,7 +28,8 @@ internal sealed class Keyboard
     /// <summary>The rows, from top to bottom.</summary>
     public IReadOnlyList<IReadOnlyList<Key>> Rows { get; }
 
-    /// <summary>Buttons whose line may record or was too long to be carried, each with the key that stands for it.</summary>
+    /// <summary>Buttons whose line may record or was too long to be carried, each with the key that stands for
+    /// it.</summary>
     public IReadOnlyList<(string Key, Button Button)> Kept => kept;
 
     /// <summary>The key that a button carried; none where it carried its line.</summary>

@@ -11,15 +11,16 @@ namespace StudioBot.Host.Ticks;
 /// <param name="file">The studio.</param>
 /// <param name="practice">What the trade assumes.</param>
 /// <param name="isSample">Whether it is the invented studio.</param>
+/// <param name="isTerminal">Whether who sits at the terminal hears it.</param>
 /// <param name="beforeCommit">The last that is done before the commit; a rehearsal crashes here.</param>
 internal sealed class DueReminders(
-    StudioFile file, TradePractice practice, bool isSample = false, Action? beforeCommit = null)
+    StudioFile file, TradePractice practice, bool isSample = false, Action? beforeCommit = null, bool isTerminal = false)
 {
     /// <summary>Says what is due at this moment.</summary>
     /// <returns>How many messages that were.</returns>
     public int Say(DateTimeOffset now) => file.Write(session =>
     {
-        var pings = PingRound.Of(session, new Studio(session, practice, isSample), now);
+        var pings = PingRound.Of(session, new Studio(session, practice, isSample), now, isTerminal);
         foreach (var ping in pings)
         {
             var urgency = ping.IsDigest ? Urgency.Digest : Urgency.Ping;

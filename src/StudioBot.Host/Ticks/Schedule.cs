@@ -33,7 +33,9 @@ internal static class Schedule
                 .ForJob(nightly)
                 .WithIdentity("start")
                 .StartNow()
-                .WithSimpleSchedule(once => once.WithRepeatCount(0).WithMisfireInstruction(SimpleTriggerMisfireInstruction.FireNow)));
+                .WithSimpleSchedule(once => once
+                    .WithRepeatCount(0)
+                    .WithMisfireInstruction(SimpleTriggerMisfireInstruction.FireNow)));
             quartz.AddTrigger(trigger => trigger
                 .ForJob(nightly)
                 .WithIdentity("night")

@@ -64,7 +64,8 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
         };
     }
 
-    /// <summary>What comes of a message that was corrected: a question is answered anew, and nothing is recorded: what an
+    /// <summary>What comes of a message that was corrected: a question is answered anew, and nothing is recorded:
+    /// what an
     /// edit would record is said to be so.</summary>
     public Outcome? ToCorrected(ChatMessage message, StudioSession session)
     {

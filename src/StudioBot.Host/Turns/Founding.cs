@@ -35,7 +35,8 @@ internal static class Founding
         }
     });
 
-    /// <summary>A fresh code by which the first steward takes the studio; none where a steward has an account.</summary>
+    /// <summary>A fresh code by which the first steward takes the studio; none where a steward has an
+    /// account.</summary>
     public static string? ClaimCode(StudioFile file, DateTimeOffset now) => file.Write(session =>
     {
         var members = session.Members;

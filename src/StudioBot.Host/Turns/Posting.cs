@@ -18,7 +18,13 @@ internal static class Posting
 
     /// <summary>Puts the answer to a message.</summary>
     public static void Put(StudioSession session, ChatMessage message, Outcome answered, DateTimeOffset now) =>
-        Put(session, message, answered, now, part => part == 0 && answered.SaidOnce is { } once ? once : Key(message.Chat, message.Id, part), inPlaceOf: null);
+        Put(
+            session,
+            message,
+            answered,
+            now,
+            part => part == 0 && answered.SaidOnce is { } once ? once : Key(message.Chat, message.Id, part),
+            inPlaceOf: null);
 
     /// <summary>Puts the answer to a press: a new message of its own, as often as it is pressed.</summary>
     public static void PutForPress(StudioSession session, ChatMessage press, Outcome answered, DateTimeOffset now) =>
@@ -55,7 +61,8 @@ internal static class Posting
         PutBeside(session, answered, now);
     }
 
-    /// <summary>Puts what others hear of it, where we can write to them: in their own chat, which has the number of their
+    /// <summary>Puts what others hear of it, where we can write to them: in their own chat, which has the number of
+    /// their
     /// account.</summary>
     public static void PutBeside(StudioSession session, Outcome outcome, DateTimeOffset now)
     {

@@ -66,7 +66,7 @@ internal sealed class ChatVerb : Verb
         new TerminalChat(
             file,
             new Answering(new Conversation(Catalogue.Find()), practice, isSample, ""),
-            new DueReminders(file, practice, isSample),
+            new DueReminders(file, practice, isSample, isTerminal: true),
             isSample,
             place.Streams,
             place.Time,
