@@ -14,7 +14,11 @@ namespace StudioBot.Host.Ticks;
 /// <param name="isTerminal">Whether who sits at the terminal hears it.</param>
 /// <param name="beforeCommit">The last that is done before the commit; a rehearsal crashes here.</param>
 internal sealed class DueReminders(
-    StudioFile file, TradePractice practice, bool isSample = false, Action? beforeCommit = null, bool isTerminal = false)
+    StudioFile file,
+    TradePractice practice,
+    bool isSample = false,
+    Action? beforeCommit = null,
+    bool isTerminal = false)
 {
     /// <summary>Says what is due at this moment.</summary>
     /// <returns>How many messages that were.</returns>
