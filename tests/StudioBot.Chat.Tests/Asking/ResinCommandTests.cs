@@ -74,6 +74,7 @@ public sealed class ResinCommandTests
     [InlineData("resin 30cm round 3mm 2:1")]
     [InlineData("resin 30cm round")]
     [InlineData("resin 17 18 2mm")]
+    [InlineData("resin 17 2mm")]
     [InlineData("resin for 17 two coats")]
     [InlineData("resin 60x120cm 2mm 2:1")]
     [InlineData("resin 30cm round 5mm 1:1 8C 90%")]

@@ -202,7 +202,7 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
         }
 
         var isBeforeNoun = next.Kind == AtomKind.Word && SurfaceWords.All.Contains(next.Lower);
-        if (!isBeforeNoun && !IsSize(next))
+        if (!isBeforeNoun && (!IsSize(next) || IsThin(next)))
         {
             return 0;
         }
@@ -249,6 +249,9 @@ internal sealed class SurfaceSlot() : Slot<SurfaceSet>("a size", "30cm panel")
         { Value: > Most } => "is more than a studio pours",
         _ => null,
     };
+
+    // 17 2mm: no surface is that small, so it is a film, and the number before it a piece.
+    private static bool IsThin(Atom atom) => atom.Measures(Measure.Length) && atom.Value < 1;
 
     private static bool IsSize(Atom atom) => atom.Kind == AtomKind.Sizes || atom.Measures(Measure.Length);
 }
