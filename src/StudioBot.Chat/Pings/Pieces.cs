@@ -6,6 +6,12 @@ namespace StudioBot.Chat.Pings;
 /// <summary>How pings name pieces: <c>17 and 18 on A2</c>.</summary>
 internal static class Pieces
 {
+    /// <summary>So many pieces one message about resin takes.</summary>
+    public const int MostForResin = 20;
+
+    /// <summary>So many pieces one message takes otherwise.</summary>
+    public const int MostTyped = 30;
+
     private const int MostNamed = 12;
 
     /// <summary>The numbers of the pieces of a line, each once.</summary>
@@ -26,5 +32,5 @@ internal static class Pieces
         : $"{string.Join(", ", pieces.Take(MostNamed))} and {pieces.Count - MostNamed} more";
 
     /// <summary>17 18 21, as a message names them; no more than a message takes.</summary>
-    public static string Typed(IReadOnlyList<int> pieces) => string.Join(' ', pieces.Take(20));
+    public static string Typed(IReadOnlyList<int> pieces) => string.Join(' ', pieces.Take(MostTyped));
 }

@@ -34,6 +34,11 @@ internal abstract class Ping
     /// <summary>One line of a message.</summary>
     internal abstract string Say(PingLine line, PingTurn turn);
 
+    /// <summary>One line of a digest: what holds now of what missed its hour.</summary>
+    internal virtual string SayLate(PingLine line, WhatHolds now, PingTurn turn) => now is WhatHolds.Still still
+        ? $"{Say(line, turn)} (since {turn.Moment(still.Since)})"
+        : Say(line, turn);
+
     /// <summary>What is said once under all lines of this kind: how to check by hand, what comes next.</summary>
     internal virtual IEnumerable<Block> Under(IReadOnlyList<PingLine> lines, PingTurn turn) => [];
 

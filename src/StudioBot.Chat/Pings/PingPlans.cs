@@ -29,7 +29,7 @@ internal static class PingPlans
             {
                 foreach (var wanted in ping.Wants(piece, turn))
                 {
-                    Plan(session, turn, ping.Sheet.Kind, wanted, turn.MakerOf(piece)?.Id, act);
+                    Plan(session, turn, ping.Sheet.Kind, wanted, turn.AddresseeOf(piece)?.Id, act);
                 }
             }
         }
@@ -38,7 +38,8 @@ internal static class PingPlans
     private static void Plan(
         StudioSession session, PingTurn turn, PingKind kind, Wanted wanted, long? member, Booked? act)
     {
-        if (member is null)
+        // What is about minutes is not planned once they have gone by.
+        if (member is null || (PingPolicy.Of(kind).Lapses && wanted.At < turn.Now))
         {
             return;
         }
@@ -47,7 +48,14 @@ internal static class PingPlans
         var name = kind.ToString();
         List<Reminder> before = [.. session.Reminders.About(subject).Where(one => one.What.Kind == name)];
         var at = wanted.At > turn.Now ? wanted.At : turn.Now;
-        if (before.Find(one => one.State != ReminderState.Done) is { } waiting)
+        var waiting = before.Find(one => one.State != ReminderState.Done);
+        if (waiting is not null && waiting.What.MemberId != member)
+        {
+            session.Reminders.Done(waiting.Id, "somebody else's now", turn.Now);
+            waiting = null;
+        }
+
+        if (waiting is not null)
         {
             if ((waiting.What.PlannedAt - at).Duration() > Alike)
             {
@@ -62,5 +70,5 @@ internal static class PingPlans
     }
 
     private static bool IsSaid(Reminder one, DateTimeOffset? since) =>
-        one.Verdict is { } verdict && Said.Contains(verdict) && (since is null || one.DoneAt > since);
+        one.Verdict is { } verdict && Said.Contains(verdict) && (since is null || one.DoneAt >= since);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
 using StudioBot.Records;
@@ -16,6 +15,7 @@ public static class PingRound
 
     private const int MostAtOnce = 1000;
     private const int MostButtons = 6;
+    private const int MostLines = 3;
 
     // Somebody who can't be written to yet is tried again: they may come with an account.
     private static readonly TimeSpan TriedAgain = TimeSpan.FromHours(1);
@@ -38,12 +38,40 @@ public static class PingRound
 
         var turn = new PingTurn(studio, now);
         var outgoing = due.Select(row => Judged(row, session, turn, isTerminal)).OfType<OutgoingPing>().ToList();
-        return [.. Gathering.Of(outgoing.Where(HasSomethingLeft)).Select(message => Spoken(message, turn))];
+        return [.. Gathering.Of(NewestOf(outgoing.Where(HasSomethingLeft))).Select(message => Spoken(message, turn))];
     }
 
     // Of minutes that went by there is nothing left to do, and so nothing to say.
     private static bool HasSomethingLeft(OutgoingPing ping) =>
         ping.Verdict is not PingVerdict.TooLate { Now: WhatHolds.Passed };
+
+    // Of what comes late about one thing only the newest holds: cured, it needs no word of its window.
+    private static IEnumerable<OutgoingPing> NewestOf(IEnumerable<OutgoingPing> pings) =>
+        pings.GroupBy(ping => (ping.IsTooLate, ping.Planned.Chat, ping.Planned.Subject)).SelectMany(about =>
+        {
+            var kinds = about.Select(ping => ping.Planned.Kind).ToHashSet();
+            return about.Key.IsTooLate ? about.Where(ping => !IsOvertaken(ping.Planned.Kind, kinds)) : about;
+        });
+
+    private static bool IsOvertaken(PingKind kind, HashSet<PingKind> kinds) => kind switch
+    {
+        PingKind.Cured => false,
+        PingKind.Weigh => kinds.Contains(PingKind.Ready),
+        PingKind.WindowOpens => kinds.Contains(PingKind.WindowCloses) || kinds.Contains(PingKind.WindowTonight)
+            || kinds.Contains(PingKind.Cured),
+        PingKind.WindowTonight => kinds.Contains(PingKind.WindowCloses) || kinds.Contains(PingKind.Cured),
+        _ => kinds.Contains(PingKind.Cured),
+    };
+
+    // Many places make one line: a phone shows twelve.
+    private static List<PingLine> Few(List<PingLine> lines) =>
+        lines.Count <= MostLines || lines[0].Kind is PingKind.AskedFor or PingKind.DueDanger
+        ? lines
+        : [.. lines.GroupBy(line => line.Pings[0].Verdict.GetType()).Select(alike => new PingLine(
+            lines[0].Kind,
+            "",
+            $"{alike.Select(line => line.Place).Distinct().Count()} places",
+            [.. alike.SelectMany(line => line.Pings)]))];
 
     // What goes out of this row now; none where it waits, moved or has nothing to say any more.
     private static OutgoingPing? Judged(Reminder row, StudioSession session, PingTurn turn, bool isTerminal)
@@ -52,21 +80,21 @@ public static class PingRound
         var subject = PingSubjects.Read(row.What.Subject);
         var ping = PingCatalogue.Of(kind);
         var chat = ChatOf(row, session, turn, isTerminal);
-        if (chat is null && row.What.MemberId is { } member && turn.Member(member) is not null)
+        if (ping is null)
         {
-            session.Reminders.Hold(row.Id, turn.Now + TriedAgain, "no account");
-            return null;
-        }
-
-        if (ping is null || chat is null)
-        {
-            session.Reminders.Done(row.Id, "nobody to tell", turn.Now);
+            session.Reminders.Done(row.Id, "nothing says it", turn.Now);
             return null;
         }
 
         var occurrence = row.What.OccurrenceKey.Split('/')[^1];
-        var planned = new PlannedPing(new OccurrenceKey(kind, subject, occurrence), chat.Value, row.What.PlannedAt);
+        var planned = new PlannedPing(new OccurrenceKey(kind, subject, occurrence), chat ?? 0, row.What.PlannedAt);
         var state = Kept(ping.StateOf(planned, turn));
+        if (chat is null)
+        {
+            Unheard(row, planned, ping, state, session, turn);
+            return null;
+        }
+
         var verdict = PingVerdict.Of(planned, turn.Now, state, WishesFor(row, planned, ping, turn));
         var isSaid = Settled(row, verdict, session, turn.Now);
         if (isSaid || verdict is PingVerdict.Unwanted { Why: WhyUnwanted.Muted } && state is SubjectState.Standing)
@@ -77,6 +105,23 @@ public static class PingRound
         return isSaid
             ? new OutgoingPing(planned, verdict, ping.SessionOf(planned, turn), ping.PlaceOf(planned, turn))
             : null;
+    }
+
+    // Nobody to tell: who has no account yet is tried again, who has left is not; what it brings with it comes.
+    private static void Unheard(
+        Reminder row, PlannedPing planned, Ping ping, SubjectState state, StudioSession session, PingTurn turn)
+    {
+        if (row.What.MemberId is { } member && turn.Member(member) is not null)
+        {
+            session.Reminders.Hold(row.Id, turn.Now + TriedAgain, "no account");
+            return;
+        }
+
+        session.Reminders.Done(row.Id, "nobody to tell", turn.Now);
+        if (state is SubjectState.Standing standing && standing.Due <= turn.Now)
+        {
+            ping.Come(planned, session, turn);
+        }
     }
 
     // To the millisecond, as the table keeps it: else a moment would lie a hair behind itself for ever.
@@ -159,13 +204,13 @@ public static class PingRound
         List<Button> buttons = [];
         if (message.IsDigest)
         {
-            blocks.Add(new Block.Headline("While I could not write, this came up. What holds now:"));
+            blocks.Add(new Block.Headline("This comes late. What holds now:"));
         }
 
         foreach (var kind in message.Lines.GroupBy(line => line.Kind))
         {
             var ping = PingCatalogue.Of(kind.Key)!;
-            List<PingLine> lines = [.. kind];
+            var lines = Few([.. kind]);
             blocks.AddRange(lines.Select(line => Line(ping, line, turn, isFirst: blocks.Count == 0)));
             if (!message.IsDigest)
             {
@@ -185,18 +230,12 @@ public static class PingRound
 
     private static Block Line(Ping ping, PingLine line, PingTurn turn, bool isFirst)
     {
-        var words = ping.Say(line, turn) + Lateness(line, turn);
+        var words = line.Pings[0].Verdict switch
+        {
+            PingVerdict.SendLate late => $"{ping.Say(line, turn)} ({Show.Time(late.By)} late)",
+            PingVerdict.TooLate late => ping.SayLate(line, late.Now, turn),
+            _ => ping.Say(line, turn),
+        };
         return isFirst ? new Block.Headline(words) : new Block.Line(words);
     }
-
-    private static string Lateness(PingLine line, PingTurn turn) => line.Pings[0].Verdict switch
-    {
-        PingVerdict.SendLate late => string.Create(
-            CultureInfo.InvariantCulture, $" ({Show.Time(late.By)} late)"),
-        PingVerdict.TooLate { Now: WhatHolds.Still still } => $" (since {turn.Moment(still.Since)})",
-        PingVerdict.TooLate { Now: WhatHolds.OpenUntil open } => $" Still open, until {turn.Moment(open.Closes)}.",
-        PingVerdict.TooLate { Now: WhatHolds.Closed closed } =>
-            $" It closed {turn.Moment(closed.At)}: let it cure in full, wash it, sand it dull, wipe, then coat.",
-        _ => "",
-    };
 }

@@ -67,6 +67,10 @@ internal sealed class PingTurn
         ? _members.Value.FirstOrDefault(member => member.Name.Equals(piece.Maker, StringComparison.OrdinalIgnoreCase))
         : null;
 
+    /// <summary>Who is told of this piece: its maker, or the first steward once they have left.</summary>
+    public Member? AddresseeOf(int number) => Piece(number) is null ? null
+        : MakerOf(number) ?? _members.Value.FirstOrDefault(member => member.Role == Role.Steward);
+
     /// <summary>The member of this number; none where they have left.</summary>
     public Member? Member(long id) => _members.Value.FirstOrDefault(member => member.Id == id);
 

@@ -39,6 +39,12 @@ internal sealed class ReadyPing : DryingPing
     internal override IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn)
     {
         var pieces = Pieces.Of(lines, turn);
+        if (pieces.Count > Pieces.MostTyped)
+        {
+            yield return new Button("Which are ready", "ready");
+            yield break;
+        }
+
         var typed = Pieces.Typed(pieces);
         var total = Show.ToMeasure(Resin(pieces, turn));
         yield return new Button("Coated", $"coat {typed} {total} {turn.Studio.Practice.UsualResin.Ratio.Value}");

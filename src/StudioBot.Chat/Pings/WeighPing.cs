@@ -40,6 +40,12 @@ internal sealed class WeighPing : DryingPing
     /// <inheritdoc/>
     internal override IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn)
     {
+        if (Pieces.Of(lines, turn).Count > Pieces.MostTyped)
+        {
+            yield return new Button("Which are drying", "pieces drying");
+            yield break;
+        }
+
         var pieces = Pieces.Typed(Pieces.Of(lines, turn));
         yield return new Button("Dry", $"dry {pieces}");
         yield return new Button("Not yet", $"notyet {pieces} 2 days");

@@ -11,7 +11,7 @@ internal abstract class WindowPing : CoatPing
     /// <inheritdoc/>
     protected sealed override DateTimeOffset? MomentOf(LaidCoat coat, PingTurn turn)
     {
-        if (coat.Window is not { } window || turn.MakerOf(coat.Piece) is not { } maker)
+        if (coat.Window is not { } window || turn.AddresseeOf(coat.Piece) is not { } maker)
         {
             return null;
         }
@@ -35,6 +35,16 @@ internal abstract class WindowPing : CoatPing
     }
 
     /// <inheritdoc/>
+    internal override string SayLate(PingLine line, WhatHolds now, PingTurn turn) => now switch
+    {
+        WhatHolds.OpenUntil open =>
+            $"Recoat window of {Pieces.Named(line, turn)}: open still, until {turn.Moment(open.Closes)}.",
+        WhatHolds.Closed closed => $"Recoat window of {Pieces.Named(line, turn)} closed {turn.Moment(closed.At)}: "
+            + "let it cure in full, wash it, sand it dull, wipe, then coat.",
+        _ => Say(line, turn),
+    };
+
+    /// <inheritdoc/>
     internal override IEnumerable<Block> Under(IReadOnlyList<PingLine> lines, PingTurn turn)
     {
         var pieces = Pieces.Of(lines, turn);
@@ -50,7 +60,11 @@ internal abstract class WindowPing : CoatPing
     internal override IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn)
     {
         var typed = Pieces.Typed(Pieces.Of(lines, turn));
-        yield return new Button("Amounts", $"resin {typed}");
+        if (Pieces.Of(lines, turn).Count <= Pieces.MostForResin)
+        {
+            yield return new Button("Amounts", $"resin {typed}");
+        }
+
         yield return new Button("Record", $"piece {Pieces.Of(lines, turn)[0]}");
     }
 }

@@ -45,7 +45,8 @@ internal static class PingStages
     {
         null => null,
         _ when due.Wakes => null,
-        _ when due.Policy.Lapses => new PingVerdict.Unwanted(WhyUnwanted.QuietMinutes),
+        _ when due.Policy.Lapses || due.Planned.Kind is PingKind.WindowTonight =>
+            new PingVerdict.Unwanted(WhyUnwanted.QuietMinutes),
         var stretch => new PingVerdict.Hold(stretch.Until),
     };
 

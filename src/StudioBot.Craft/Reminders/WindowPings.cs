@@ -38,6 +38,12 @@ public static class WindowPings
             moments.Add(new PingMoment(PingKind.WindowCloses, Alarm(window)));
         }
 
+        // Open still for a while after waking.
+        if (!wakes && closing.Kind == PingKind.WindowTonight && quiet.IsQuiet(Alarm(window)))
+        {
+            moments.Add(new PingMoment(PingKind.WindowCloses, quiet.AwakeFrom(Alarm(window))));
+        }
+
         return [.. moments
             .Select(moment => moment.At < now ? moment with { At = now } : moment)
             .Where(moment => moment.At < window.ClosesFrom)

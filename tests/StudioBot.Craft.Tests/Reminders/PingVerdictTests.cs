@@ -71,7 +71,7 @@ public sealed class PingVerdictTests
         { WindowCloses, "6 02:00", "6 02:00", Window("6 02:00", "6 04:00"), Hold("6 08:00") },
         { WindowCloses, "6 02:00", "6 08:00", Window("6 02:00", "6 04:00"), Closed("6 04:00") },
         { WindowTonight, "5 21:00", "5 21:00", Window("5 21:00", "6 04:00"), new PingVerdict.Send() },
-        { WindowTonight, "5 21:00", "5 23:00", Window("5 21:00", "6 04:00"), Hold("6 08:00") },
+        { WindowTonight, "5 21:00", "5 23:00", Window("5 21:00", "6 04:00"), No(WhyUnwanted.QuietMinutes) },
     };
 
     [Theory]

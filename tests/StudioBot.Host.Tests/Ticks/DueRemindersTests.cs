@@ -92,7 +92,7 @@ public sealed class DueRemindersTests : IDisposable
         file.Write(session => session.Studio.Set($"request {requests}", null, withdrawn));
         Say(began + TimeSpan.FromHours(hours));
         var (_, letter) = Assert.Single(Posted());
-        Assert.StartsWith("While I could not write", letter.Plain, StringComparison.Ordinal);
+        Assert.StartsWith("This comes late", letter.Plain, StringComparison.Ordinal);
         Assert.All(Enumerable.Range(0, 8), count =>
             Assert.Contains($"thing {count}", letter.Plain, StringComparison.Ordinal));
         Assert.DoesNotContain("nothing any more", letter.Plain, StringComparison.Ordinal);
