@@ -16,7 +16,7 @@ internal sealed class DueDangerPing : Ping
 
     /// <inheritdoc/>
     public override PingSheet Sheet { get; } = new(
-        PingKind.DueDanger, "due", "When the estimate slides past a promise, and two days before the last day to coat.");
+        PingKind.DueDanger, "due", "When a promise slips, and two days before the last day to coat.");
 
     /// <inheritdoc/>
     internal override IEnumerable<Wanted> Wants(int piece, PingTurn turn)
