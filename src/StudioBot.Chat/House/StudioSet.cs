@@ -30,6 +30,7 @@ internal sealed class StudioSet : Act
         Leads = ["currency"],
     };
     private static readonly QuietSlot Quiet = new();
+    private static readonly WeekDaySlot Week = new();
     private static readonly ZoneSlot Zone = new();
     private static readonly LedTextSlot Name = new("name", "name", "a name", "name The pour house")
     {
@@ -40,10 +41,10 @@ internal sealed class StudioSet : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "studio", Room.House, "What the studio sets, and its backup.",
-        [Scoop, Currency, Quiet, Zone, Backup, Name],
+        [Scoop, Currency, Quiet, Week, Zone, Backup, Name],
         [
             "studio scoop 25 ml", "studio currency EUR", "studio quiet 22-8", "studio zone Europe/Vienna",
-            "studio name The pour house", "backup",
+            "studio week sunday 18:00", "studio name The pour house", "backup",
         ])
     {
         AlsoSaying = ["backup"],
@@ -92,6 +93,12 @@ internal sealed class StudioSet : Act
         {
             studio.Set(QuietSetting.Name, QuietSetting.Kept(hours.From, hours.Until), writing.Act);
             lines.Add($"Quiet hours: {QuietSetting.Said(hours)}, for all who set none of their own.");
+        }
+
+        if (said.Has(Week))
+        {
+            studio.Set(WeekSetting.Name, said.Of(Week), writing.Act);
+            lines.Add($"The week comes {WeekSetting.Said(WeekSetting.Read(said.Of(Week)))}.");
         }
 
         // When a window or a weighing is spoken of depends on the night and the wall clock.

@@ -37,7 +37,7 @@ internal sealed class StudioShow : Ask
         }
 
         var others = studio.View.Studio.AllSet()
-            .Where(one => one.Key != QuietSetting.Name && !AskedForPing.IsRequest(one.Key));
+            .Where(one => one.Key is not (QuietSetting.Name or StudioGroup.Name) && !AskedForPing.IsRequest(one.Key));
         var quiet = QuietSetting.Read(studio.View.Studio.Setting(QuietSetting.Name));
         List<Figure> rows =
         [

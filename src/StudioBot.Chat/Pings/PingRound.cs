@@ -30,14 +30,17 @@ public static class PingRound
     public static IReadOnlyList<SpokenPing> Of(
         StudioSession session, Studio studio, DateTimeOffset now, bool isTerminal = false)
     {
+        var turn = new PingTurn(studio, now);
+        WeekPlan.Keep(session, turn);
         var due = session.Reminders.Due(now, MostAtOnce);
         if (due.Count == 0)
         {
             return [];
         }
 
-        var turn = new PingTurn(studio, now);
-        var outgoing = due.Select(row => Judged(row, session, turn, isTerminal)).OfType<OutgoingPing>().ToList();
+        List<OutgoingPing> outgoing = [.. due.SelectMany(row => row.What.Civil is not null
+            ? Week(row, session, turn, isTerminal)
+            : Judged(row, session, turn, isTerminal) is { } ping ? [ping] : [])];
         return [.. Gathering.Of(NewestOf(outgoing.Where(HasSomethingLeft))).Select(message => Spoken(message, turn))];
     }
 
@@ -124,6 +127,50 @@ public static class PingRound
         }
     }
 
+    // What follows the wall clock: the studio's week, one row for all who hear it. The next is planned with it.
+    private static IReadOnlyList<OutgoingPing> Week(
+        Reminder row, StudioSession session, PingTurn turn, bool isTerminal)
+    {
+        var planned = WeekPlan.Read(row);
+        var wishes = new PingWishes(turn.QuietOf(null));
+        var verdict = PingVerdict.Of(planned, turn.Now, new SubjectState.Standing(planned.At), wishes) switch
+        {
+            PingVerdict.TooLate => new PingVerdict.SendLate(turn.Now - planned.At),
+            var other => other,
+        };
+        if (verdict is PingVerdict.Superseded { By: var later })
+        {
+            session.Reminders.Done(row.Id, "superseded", turn.Now);
+            return WeekPlan.Plan(session, later) && WeekPlan.Waiting(session) is { } inItsPlace
+                ? Week(inItsPlace, session, turn, isTerminal)
+                : [];
+        }
+
+        var hearers = WeekHearers.Of(session, turn);
+        List<long> chats = [.. hearers.Group is { } group ? [group] : hearers.Stewards
+            .Select(member => ChatOf(member.Id, session, turn, isTerminal)).OfType<long>()];
+        if (hearers.Nobody)
+        {
+            verdict = new PingVerdict.Unwanted(WhyUnwanted.Muted);
+        }
+        else if (WeekPing.IsIdle(planned, turn))
+        {
+            verdict = new PingVerdict.Unwanted(WhyUnwanted.Settled);
+        }
+        else if (chats.Count == 0)
+        {
+            verdict = new PingVerdict.Hold(turn.Now + TriedAgain);
+        }
+
+        var isSaid = Settled(row, verdict, session, turn.Now);
+        if (isSaid || verdict is PingVerdict.Unwanted)
+        {
+            WeekPlan.Plan(session, planned.Following!);
+        }
+
+        return isSaid ? [.. chats.Select(chat => new OutgoingPing(planned with { Chat = chat }, verdict, "", ""))] : [];
+    }
+
     // To the millisecond, as the table keeps it: else a moment would lie a hair behind itself for ever.
     private static SubjectState Kept(SubjectState state) => state switch
     {
@@ -172,7 +219,12 @@ public static class PingRound
             return chat;
         }
 
-        if (row.What.MemberId is not { } id || turn.Member(id) is null)
+        return row.What.MemberId is { } id ? ChatOf(id, session, turn, isTerminal) : null;
+    }
+
+    private static long? ChatOf(long id, StudioSession session, PingTurn turn, bool isTerminal)
+    {
+        if (turn.Member(id) is null)
         {
             return null;
         }

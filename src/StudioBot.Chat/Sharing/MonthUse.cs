@@ -45,7 +45,8 @@ internal static class MonthUse
             new Button("Balance", isOwn ? "balance me" : $"balance {name}"));
     }
 
-    private static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
+    /// <summary>Whether a line of the book is somebody's use, or what came back of it.</summary>
+    public static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
         or StockReason.Poured or StockReason.Coated or StockReason.Returned;
 
     private static string MonthOf(DateTimeOffset moment, Studio studio) =>

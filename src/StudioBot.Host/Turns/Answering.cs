@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using StudioBot.Chat;
+using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Practice;
@@ -50,6 +51,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
 
         var studio = Studio(session);
         var turn = TurnOf(message, session);
+        StudioGroup.Learn(turn, session);
         if (message is { IsForwarded: false, IsAnonymous: false })
         {
             return Taken(conversation.Take(turn, studio, session));

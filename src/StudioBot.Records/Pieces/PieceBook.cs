@@ -84,7 +84,9 @@ internal sealed class PieceBook(SqliteConnection connection)
         join piece on piece.id = line.piece_id
         join act on act.id = line.act_id
         left join shelf on shelf.id = line.shelf_id
-        where $number is null or piece.number = $number
+        where ($number is null or piece.number = $number)
+          and ($from is null or act.happened_at >= $from)
+          and ($until is null or act.happened_at < $until)
         order by act.happened_at, line.id
         """;
 
@@ -107,13 +109,13 @@ internal sealed class PieceBook(SqliteConnection connection)
         order by share.event_id, share.lot_id
         """;
 
-    public IReadOnlyList<PieceLine> Read(int? number)
+    public IReadOnlyList<PieceLine> Read(int? number, long? from = null, long? until = null)
     {
         var lots = connection.Query<CoatLotRow>(CoatLots, new { number })
             .ToLookup(row => row.EventId, row => row.LotId);
         var coats = connection.Query<CoatRow>(Coats, new { number })
             .ToDictionary(row => row.EventId, row => row.From([.. lots[row.EventId]]));
-        return [.. connection.Query<LineRow>(Lines, new { number }).Select(row => row.From(coats))];
+        return [.. connection.Query<LineRow>(Lines, new { number, from, until }).Select(row => row.From(coats))];
     }
 
     private sealed record LineRow(

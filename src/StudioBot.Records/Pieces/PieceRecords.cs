@@ -76,6 +76,12 @@ public sealed class PieceRecords
     /// <summary>What happened to this piece and holds, by the moment it is about.</summary>
     public IReadOnlyList<PieceLine> Lines(int number) => book.Read(number);
 
+    /// <summary>The lines of the book that hold and are about this time, of all pieces, by their moments.</summary>
+    /// <param name="from">From this moment.</param>
+    /// <param name="until">Until before this one.</param>
+    public IReadOnlyList<PieceLine> LinesBetween(DateTimeOffset from, DateTimeOffset until) =>
+        book.Read(null, Booked.At(from), Booked.At(until));
+
     private const string Given = """
         select number, shape, width_micrometres as widthMicrometres, height_micrometres as heightMicrometres,
                depth_micrometres as depthMicrometres

@@ -46,6 +46,17 @@ public sealed class ReminderRecords
     /// <summary>All that was ever planned about this subject, in the order it was planned.</summary>
     public IReadOnlyList<Reminder> About(string subject) => Listed(OfSubject, new { subject });
 
+    internal const string OpenOfSubject = Columns + """
+        where subject = $subject
+          and kind = $kind
+          and state <> 'done'
+        order by id
+        """;
+
+    /// <summary>What of this kind still waits to be said about this subject, in the order it was planned.</summary>
+    public IReadOnlyList<Reminder> WaitingAbout(string kind, string subject) =>
+        Listed(OpenOfSubject, new { kind, subject });
+
     private const string Next = """
         select min(due_at)
         from reminder
@@ -112,6 +123,25 @@ public sealed class ReminderRecords
     /// <exception cref="InvalidOperationException">It is done.</exception>
     public void Replan(long id, DateTimeOffset at) =>
         Open(connection.Execute(MoveOne, new { id, at = Booked.At(at) }), id);
+
+    private const string TurnInto = """
+        update or ignore reminder
+        set planned_at = $at, due_at = $at, rule = $rule, zone = $zone, occurrence_key = $key, state = 'planned',
+            verdict = null
+        where id = $id
+          and state <> 'done'
+        """;
+
+    /// <summary>This one, which follows the wall clock, follows another rule or zone from now on.</summary>
+    /// <returns>Whether it does: not where what it would be was planned before, or it is done.</returns>
+    public bool Follow(long id, NewReminder anew) => connection.Execute(TurnInto, new
+    {
+        id,
+        at = Booked.At(anew.PlannedAt),
+        rule = anew.Civil?.Rule,
+        zone = anew.Civil?.Zone,
+        key = anew.OccurrenceKey,
+    }) > 0;
 
     private const string Keep = """
         update reminder

@@ -187,6 +187,21 @@ public sealed class StockRecords
     public IReadOnlyList<StockLine> Holding(long? materialId = null, long? lotId = null) =>
         [.. connection.Query<LineRow>(Held, new { material = materialId, lot = lotId }).Select(row => row.From())];
 
+    private const string HeldBetween = Columns + """
+        where act.happened_at >= $from
+          and act.happened_at < $until
+          and entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by entry.id
+        """;
+
+    /// <summary>The lines that hold of acts about this time, in the order they were booked.</summary>
+    /// <param name="from">From this moment.</param>
+    /// <param name="until">Until before this one.</param>
+    public IReadOnlyList<StockLine> HoldingBetween(DateTimeOffset from, DateTimeOffset until) =>
+        [.. connection.Query<LineRow>(HeldBetween, new { from = Booked.At(from), until = Booked.At(until) })
+            .Select(row => row.From())];
+
     /// <summary>The lines of one act.</summary>
     public IReadOnlyList<StockLine> Of(Act act) => Listed(null, null, act.Id);
 
