@@ -23,7 +23,7 @@ internal static class MonthUse
         var id = studio.View.Members.Names().FirstOrDefault(member => member.Value == name).Key;
         var materials = studio.View.Materials.All().ToDictionary(material => material.Id, material => material.Name);
         List<Figure> rows = [.. studio.View.Stock.Holding()
-            .Where(line => line.MemberId == id && IsUse(line.Reason) && MonthOf(line.HappenedAt, studio) == month)
+            .Where(line => line.MemberId == id && StockUse.IsUse(line.Reason) && MonthOf(line.HappenedAt, studio) == month)
             .GroupBy(line => line.MaterialId)
             .Select(same => (
                 Name: materials[same.Key],
@@ -44,9 +44,6 @@ internal static class MonthUse
             said,
             new Button("Balance", isOwn ? "balance me" : $"balance {name}"));
     }
-
-    private static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
-        or StockReason.Poured or StockReason.Coated or StockReason.Returned;
 
     private static string MonthOf(DateTimeOffset moment, Studio studio) =>
         WallTime.Of(moment, studio).ToString("yyyy-MM", CultureInfo.InvariantCulture);
