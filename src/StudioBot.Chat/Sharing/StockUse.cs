@@ -21,13 +21,13 @@ internal sealed record StockUse(DailyUse Rate, int Days, int Uses)
     public static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
         or StockReason.Poured or StockReason.Coated or StockReason.Returned;
 
-    /// <summary>The use of every material that is in the book, by its number.</summary>
+    /// <summary>The use of every material that is in the book, by its number, as it was at this moment.</summary>
     public static IReadOnlyDictionary<long, StockUse> All(Studio studio, DateTimeOffset now)
     {
         var today = DayOf(now, studio);
         var begun = studio.View.Stock.Begun();
         var lines = studio.View.Stock.HoldingSince(now.AddDays(-MostDays - 1))
-            .Where(line => IsUse(line.Reason))
+            .Where(line => IsUse(line.Reason) && line.HappenedAt <= now)
             .ToLookup(line => line.MaterialId, line => (
                 Day: DayOf(line.HappenedAt, studio),
                 Units: line.Fills ? -Need.UnitsOf(line.Amount) : Need.UnitsOf(line.Amount)));
