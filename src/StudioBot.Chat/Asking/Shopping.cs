@@ -1,8 +1,5 @@
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Costs;
-using StudioBot.Craft.Stock;
-using StudioBot.Records.Materials;
-using CraftPack = StudioBot.Craft.Stock.Pack;
 
 namespace StudioBot.Chat.Asking;
 
@@ -18,9 +15,6 @@ internal sealed record Shopping(
     IReadOnlyList<string> Unknown)
 {
     private const int MostRows = 6;
-
-    // More than any list of packs is for.
-    private const double MostUnits = 200_000;
 
     /// <summary>What to buy for these needs.</summary>
     public static Shopping Of(PourNeeds needs, Studio studio)
@@ -108,22 +102,9 @@ internal sealed record Shopping(
 
     private static (string Name, string Packs, Money? Cost) Buy(Need need)
     {
-        List<CraftPack> packs = [.. need.Material.Packs
-            .Where(pack => pack.Price is not null && Need.UnitsOf(pack.Holds) is >= 1 and <= int.MaxValue)
-            .Select(pack => new CraftPack((int)Need.UnitsOf(pack.Holds), pack.Price!.Value))];
-        if (packs.Count == 0 || need.Units > MostUnits)
-        {
-            return (need.Material.Name, Words(need), null);
-        }
-
-        var purchase = ShoppingList.Cover((long)Math.Ceiling(need.Units), packs);
-        var bought = purchase.Counts.Zip(packs)
-            .Where(pair => pair.First > 0)
-            .Select(pair => $"{pair.First} x {Words(need with { Units = pair.Second.Size })}");
-        return (need.Material.Name, string.Join(" + ", bought), purchase.Cost);
+        var packs = PackChoice.Of(need);
+        return (need.Material.Name, packs.Words, packs.Cost);
     }
 
-    private static string Words(Need need) => need.Amount is Amount.ByVolume volume
-        ? Replies.Show.ToMeasure(volume.Volume)
-        : Replies.Show.Amount(need.Amount);
+    private static string Words(Need need) => PackChoice.Measured(need);
 }

@@ -1,5 +1,6 @@
 using StudioBot.Craft.Reminders;
 using StudioBot.Records;
+using StudioBot.Records.Members;
 using StudioBot.Records.Reminders;
 using Booked = StudioBot.Records.Acts.Act;
 
@@ -16,7 +17,7 @@ internal static class PingPlans
 
     private static readonly HashSet<string> Said = [PingRound.Sent, PingRound.SentLate, PingRound.Digested];
 
-    /// <summary>Plans anew what is said of these pieces.</summary>
+    /// <summary>Plans anew what is said of these pieces, and of the materials that the act moved.</summary>
     /// <param name="session">Where the table is.</param>
     /// <param name="turn">What is known now.</param>
     /// <param name="pieces">Which.</param>
@@ -33,6 +34,40 @@ internal static class PingPlans
                 }
             }
         }
+
+        if (act is not null)
+        {
+            RenewShelf(session, turn, session.Stock.MovedBy(act), act);
+        }
+    }
+
+    /// <summary>Plans what is said of these materials to those who keep house.</summary>
+    /// <param name="session">Where the table is.</param>
+    /// <param name="turn">What is known now.</param>
+    /// <param name="materials">Which.</param>
+    /// <param name="act">The act that moved them, whose undo lifts it; none: nobody's.</param>
+    public static void RenewShelf(StudioSession session, PingTurn turn, IReadOnlyCollection<long> materials, Booked? act)
+    {
+        foreach (var steward in materials.Count > 0 ? turn.Stewards : [])
+        {
+            var unwanted = session.Wishes.Of(steward.Id).Unwanted;
+            foreach (var ping in PingCatalogue.All.Where(ping => !unwanted.Contains(ping.Sheet.Kind.ToString())))
+            {
+                foreach (var wanted in materials.SelectMany(material => ping.WantsOf(material, steward, turn)))
+                {
+                    Plan(session, turn, ping.Sheet.Kind, wanted, steward.Id, act);
+                }
+            }
+        }
+    }
+
+    /// <summary>When this was last said of this subject to this member; none where it never was.</summary>
+    public static DateTimeOffset? LastSaid(PingKind kind, PingSubject subject, Member member, StudioView view)
+    {
+        var name = kind.ToString();
+        return view.Reminders.About(PingSubjects.Kept(subject))
+            .Where(one => one.What.Kind == name && one.What.MemberId == member.Id && IsSaid(one, null))
+            .Max(one => one.DoneAt);
     }
 
     private static void Plan(
@@ -48,21 +83,24 @@ internal static class PingPlans
         var name = kind.ToString();
         List<Reminder> before = [.. session.Reminders.About(subject).Where(one => one.What.Kind == name)];
         var at = wanted.At > turn.Now ? wanted.At : turn.Now;
-        var waiting = before.Find(one => one.State != ReminderState.Done);
-        if (waiting is not null && waiting.What.MemberId != member)
+        List<Reminder> own = [.. before.Where(one => one.What.MemberId == member)];
+        if (wanted.Subject.Kind is not PingSubjectKind.Material)
         {
-            session.Reminders.Done(waiting.Id, "somebody else's now", turn.Now);
-            waiting = null;
+            // A piece has one who hears of it: somebody else by now.
+            foreach (var other in before.Except(own).Where(one => one.State != ReminderState.Done))
+            {
+                session.Reminders.Done(other.Id, "somebody else's now", turn.Now);
+            }
         }
 
-        if (waiting is not null)
+        if (own.Find(one => one.State != ReminderState.Done) is { } waiting)
         {
-            if ((waiting.What.PlannedAt - at).Duration() > Alike)
+            if (wanted.Moves && (waiting.What.PlannedAt - at).Duration() > Alike)
             {
                 session.Reminders.Replan(waiting.Id, at);
             }
         }
-        else if (!before.Exists(one => IsSaid(one, wanted.Since)))
+        else if (!own.Exists(one => IsSaid(one, wanted.Since)))
         {
             var key = OccurrenceKey.Nth(kind, wanted.Subject, before.Count + 1).ToString();
             session.Reminders.Plan(new NewReminder(name, subject, at, key) { MemberId = member }, act);

@@ -14,6 +14,9 @@ internal static class PingSubjects
     /// <summary>A coat on a piece, told from every other by the act that booked it.</summary>
     public static PingSubject Coat(long act, int piece) => new(PingSubjectKind.Coat, act * MostPieces + piece);
 
+    /// <summary>A material.</summary>
+    public static PingSubject Material(long id) => new(PingSubjectKind.Material, id);
+
     /// <summary>The act and the piece of a coat.</summary>
     public static (long Act, int Piece) CoatOf(PingSubject subject) =>
         (subject.Id / MostPieces, (int)(subject.Id % MostPieces));

@@ -2,6 +2,7 @@ using System.Globalization;
 using StudioBot.Chat.Coats;
 using StudioBot.Chat.Drying;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Craft.Reminders;
 using StudioBot.Records.Members;
 using StudioBot.Records.Pieces;
@@ -15,6 +16,7 @@ internal sealed class PingTurn
     private readonly Dictionary<int, LaidCoat?> _coats = [];
     private readonly Lazy<IReadOnlyList<Member>> _members;
     private readonly Dictionary<int, Piece?> _pieces = [];
+    private readonly Lazy<Dictionary<long, ShelfNeed>> _needs;
 
     /// <summary>A look at this moment.</summary>
     public PingTurn(Studio studio, DateTimeOffset now)
@@ -23,6 +25,7 @@ internal sealed class PingTurn
         Zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(studio.View.Studio.Settings()?.Zone ?? "UTC"));
         _reckoning = new(() => new PieceReckoning(studio.View, studio.Practice, now));
         _members = new(studio.View.Members.All);
+        _needs = new(() => ShelfNeed.All(studio, now).ToDictionary(need => need.Material.Id));
     }
 
     /// <summary>The studio.</summary>
@@ -73,6 +76,15 @@ internal sealed class PingTurn
 
     /// <summary>The member of this number; none where they have left.</summary>
     public Member? Member(long id) => _members.Value.FirstOrDefault(member => member.Id == id);
+
+    /// <summary>Who keeps house.</summary>
+    public IEnumerable<Member> Stewards => _members.Value.Where(member => member.Role == Role.Steward);
+
+    /// <summary>Whether this material is to be bought; none where there is none of this number.</summary>
+    public ShelfNeed? NeedOf(long material) => _needs.Value.GetValueOrDefault(material);
+
+    /// <summary>The numbers of all materials.</summary>
+    public IReadOnlyCollection<long> Materials => _needs.Value.Keys;
 
     /// <summary>The quiet hours of this member; none: the studio's.</summary>
     public QuietHours QuietOf(long? member)

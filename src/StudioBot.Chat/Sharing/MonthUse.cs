@@ -4,7 +4,6 @@ using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Costs;
 using StudioBot.Records.Ledger;
-using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Sharing;
 
@@ -23,7 +22,7 @@ internal static class MonthUse
         var id = studio.View.Members.Names().FirstOrDefault(member => member.Value == name).Key;
         var materials = studio.View.Materials.All().ToDictionary(material => material.Id, material => material.Name);
         List<Figure> rows = [.. studio.View.Stock.Holding()
-            .Where(line => line.MemberId == id && IsUse(line.Reason) && MonthOf(line.HappenedAt, studio) == month)
+            .Where(line => line.MemberId == id && StockUse.IsUse(line.Reason) && MonthOf(line.HappenedAt, studio) == month)
             .GroupBy(line => line.MaterialId)
             .Select(same => (
                 Name: materials[same.Key],
@@ -44,10 +43,6 @@ internal static class MonthUse
             said,
             new Button("Balance", isOwn ? "balance me" : $"balance {name}"));
     }
-
-    /// <summary>Whether a line of the book is somebody's use, or what came back of it.</summary>
-    public static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
-        or StockReason.Poured or StockReason.Coated or StockReason.Returned;
 
     private static string MonthOf(DateTimeOffset moment, Studio studio) =>
         WallTime.Of(moment, studio).ToString("yyyy-MM", CultureInfo.InvariantCulture);

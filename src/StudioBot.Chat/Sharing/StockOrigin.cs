@@ -98,7 +98,7 @@ internal static class StockOrigin
         var today = DateOnly.FromDateTime(turn.Local);
         var from = held.Min(line => DateOnly.FromDateTime(WallTime.Of(line.HappenedAt, studio)));
         var days = new double[Math.Max(today.DayNumber - from.DayNumber + 1, 1)];
-        foreach (var line in held.Where(line => IsUse(line.Reason)))
+        foreach (var line in held.Where(line => StockUse.IsUse(line.Reason)))
         {
             var day = DateOnly.FromDateTime(WallTime.Of(line.HappenedAt, studio)).DayNumber - from.DayNumber;
             days[Math.Min(day, days.Length - 1)] -= Signed(line);
@@ -114,10 +114,6 @@ internal static class StockOrigin
             _ => null,
         };
     }
-
-    // What comes back was not used.
-    private static bool IsUse(StockReason reason) => reason is StockReason.Used or StockReason.Mixed
-        or StockReason.Poured or StockReason.Coated or StockReason.Returned;
 
     private static double Signed(StockLine line) => line.Fills ? Need.UnitsOf(line.Amount) : -Need.UnitsOf(line.Amount);
 

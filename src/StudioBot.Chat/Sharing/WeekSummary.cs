@@ -70,7 +70,7 @@ internal sealed class WeekSummary
     private static bool IsBought(StockLine line) => line.Reason is StockReason.Bought;
 
     private static IReadOnlyList<(long Material, Amount Amount)> Use(IEnumerable<StockLine> lines) =>
-        Sums(lines.Where(line => MonthUse.IsUse(line.Reason)), fills: false);
+        Sums(lines.Where(line => StockUse.IsUse(line.Reason)), fills: false);
 
     // Of each material what came in or went out on the whole, the largest figure first.
     private static IReadOnlyList<(long Material, Amount Amount)> Sums(IEnumerable<StockLine> lines, bool fills) =>

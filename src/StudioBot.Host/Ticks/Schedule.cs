@@ -10,6 +10,9 @@ internal static class Schedule
     /// <summary>How often is looked for what is due.</summary>
     public static readonly TimeSpan Often = TimeSpan.FromSeconds(2);
 
+    /// <summary>How often is looked over the shelf.</summary>
+    public static readonly TimeSpan Hourly = TimeSpan.FromHours(1);
+
     // At night, when nobody waits: twenty to four misses both clock changes of every zone that changes at two or three.
     private const string EveryNight = "0 40 3 * * ?";
 
@@ -25,6 +28,13 @@ internal static class Schedule
                 .StartNow()
                 .WithSimpleSchedule(often => often
                     .WithInterval(Often)
+                    .RepeatForever()
+                    .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
+            quartz.ScheduleJob<StockTick>(trigger => trigger
+                .WithIdentity("stock")
+                .StartNow()
+                .WithSimpleSchedule(hourly => hourly
+                    .WithInterval(Hourly)
                     .RepeatForever()
                     .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
             var nightly = new JobKey("nightly");

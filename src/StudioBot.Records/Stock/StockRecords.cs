@@ -202,6 +202,52 @@ public sealed class StockRecords
         [.. connection.Query<LineRow>(HeldBetween, new { from = Booked.At(from), until = Booked.At(until) })
             .Select(row => row.From())];
 
+    private const string Lately = Columns + """
+        where entry.act_id in (select id from act where happened_at >= $since)
+          and entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by entry.id
+        """;
+
+    /// <summary>The lines that hold and whose acts are about this moment or a later one, of all materials.</summary>
+    public IReadOnlyList<StockLine> HoldingSince(DateTimeOffset since) =>
+        [.. connection.Query<LineRow>(Lately, new { since = Booked.At(since) }).Select(row => row.From())];
+
+    private const string WrittenLater = Columns + """
+        where entry.act_id in (select id from act where written_at > $moment)
+          and entry.material_id = $material
+        order by entry.id
+        """;
+
+    /// <summary>The lines of a material that were written after this moment, undone ones and their opposites too.
+    /// </summary>
+    public IReadOnlyList<StockLine> WrittenAfter(DateTimeOffset moment, long materialId) =>
+    [
+        .. connection.Query<LineRow>(WrittenLater, new { moment = Booked.At(moment), material = materialId })
+            .Select(row => row.From()),
+    ];
+
+    private const string FirstOfEach = """
+        select lot.material_id as materialId, min(act.happened_at) as happenedAt
+        from lot
+        join act on act.id = lot.act_id
+        where lot.undone_id is null
+        group by lot.material_id
+        """;
+
+    /// <summary>Since when each material is in the book; those of which nothing ever came are missing.</summary>
+    public IReadOnlyDictionary<long, DateTimeOffset> Begun() => connection.Query<FirstRow>(FirstOfEach)
+        .ToDictionary(row => row.MaterialId, row => Booked.Moment(row.HappenedAt));
+
+    private const string MovedOnes = """
+        select distinct material_id
+        from stock_entry
+        where act_id = $act
+        """;
+
+    /// <summary>The materials whose level an act moved.</summary>
+    public IReadOnlyList<long> MovedBy(Act act) => [.. connection.Query<long>(MovedOnes, new { act = act.Id })];
+
     /// <summary>The lines of one act.</summary>
     public IReadOnlyList<StockLine> Of(Act act) => Listed(null, null, act.Id);
 
@@ -278,6 +324,14 @@ public sealed class StockRecords
         public long Left { get; init; }
 
         public LotInBook From() => new(Id, Label, new OpenLot(Label ?? string.Empty, Left, IsStopped));
+    }
+
+    // Settable likewise: a minimum.
+    private sealed record FirstRow
+    {
+        public long MaterialId { get; init; }
+
+        public long HappenedAt { get; init; }
     }
 
     private sealed record LineRow(

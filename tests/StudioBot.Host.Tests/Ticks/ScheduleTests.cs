@@ -24,7 +24,7 @@ public sealed class ScheduleTests : IAsyncLifetime
         services = collection.BuildServiceProvider();
         scheduler = await services.GetRequiredService<ISchedulerFactory>().GetScheduler();
         triggers = [];
-        foreach (var name in new[] { "reminders", "start", "night" })
+        foreach (var name in new[] { "reminders", "stock", "start", "night" })
         {
             triggers.Add((await scheduler.GetTrigger(new TriggerKey(name)))!);
         }

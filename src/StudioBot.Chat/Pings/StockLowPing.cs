@@ -1,0 +1,99 @@
+using StudioBot.Chat.Asking;
+using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
+using StudioBot.Craft.Reminders;
+using StudioBot.Records.Members;
+
+namespace StudioBot.Chat.Pings;
+
+/// <summary>A level fell under its reorder point: said once, and again only after it was well above.</summary>
+internal sealed class StockLowPing : Ping
+{
+    private const int MostNamed = 4;
+    private const int MostListed = 4;
+
+    // What falls within a quarter of an hour, as in a stocktake, is one message.
+    private static readonly TimeSpan Gathered = TimeSpan.FromMinutes(15);
+
+    /// <inheritdoc/>
+    public override PingSheet Sheet { get; } = new(
+        PingKind.StockLow, "low", "When a level falls under its reorder point; for stewards.");
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Wanted> WantsOf(long material, Member steward, PingTurn turn)
+    {
+        if (turn.NeedOf(material) is { IsWanted: true } need)
+        {
+            var subject = PingSubjects.Material(material);
+            var said = PingPlans.LastSaid(Sheet.Kind, subject, steward, turn.Studio.View);
+            var isArmed = said is null || Highest(need, said.Value, turn) >= WellAbove(need, said.Value, turn);
+            yield return new Wanted(
+                subject, turn.QuietOf(steward.Id).AwakeFrom(Next(turn.Now)), isArmed ? turn.Now : null)
+            {
+                Moves = false,
+            };
+        }
+    }
+
+    /// <inheritdoc/>
+    internal override SubjectState StateOf(PlannedPing planned, PingTurn turn) =>
+        turn.NeedOf(planned.Subject.Id) is { IsWanted: true }
+            ? new SubjectState.Standing(planned.At)
+            : new SubjectState.Over(WhyUnwanted.Settled);
+
+    /// <inheritdoc/>
+    internal override string Say(PingLine line, PingTurn turn)
+    {
+        var needs = Needs(line, turn);
+        List<string> named = [.. needs.Take(MostNamed).Select(need =>
+            $"{need.Material.Name} {(need.Level.IsOut ? "none" : Show.Amount(need.Level.Left))}")];
+        return needs.Count > MostNamed
+            ? $"Low on the shelf: {string.Join(", ", named)} and {needs.Count - MostNamed} more."
+            : $"Low on the shelf: {Sentences.And(named)}.";
+    }
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Block> Under(IReadOnlyList<PingLine> lines, PingTurn turn)
+    {
+        foreach (var need in lines.SelectMany(line => Needs(line, turn)).Take(MostListed))
+        {
+            var lasts = need.Lasts is { } days ? $"lasts about {days}" : "not used lately";
+            var guess = need.Use.Rate is { IsLittleData: true, PerDay: > 0 } ? ", by few uses" : "";
+            yield return new Block.Line($"{Sentences.Capital(need.Material.Name)} {lasts}{guess}: "
+                + $"{(need.IsMixed ? "mix" : "buy")} {need.Words()}.");
+        }
+    }
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn) =>
+        [new Button("What to buy", "buy")];
+
+    private static List<ShelfNeed> Needs(PingLine line, PingTurn turn) =>
+        [.. line.Pings.Select(ping => turn.NeedOf(ping.Planned.Subject.Id)).OfType<ShelfNeed>()];
+
+    // The highest level since then, found backwards from the one there is now.
+    private static double Highest(ShelfNeed need, DateTimeOffset since, PingTurn turn)
+    {
+        double level = need.Units, highest = level;
+        foreach (var line in turn.Studio.View.Stock.WrittenAfter(since, need.Material.Id).Reverse())
+        {
+            level -= line.Fills ? Need.UnitsOf(line.Amount) : -Need.UnitsOf(line.Amount);
+            highest = Math.Max(highest, level);
+        }
+
+        return highest;
+    }
+
+    // By the mark there was when it was said, too: else one large use would lift the mark past all that was bought.
+    private static double WellAbove(ShelfNeed need, DateTimeOffset said, PingTurn turn)
+    {
+        var then = ShelfNeed.All(turn.Studio, said).First(one => one.Material.Id == need.Material.Id);
+        return Math.Min(need.WellAbove, then.WellAbove);
+    }
+
+    private static DateTimeOffset Next(DateTimeOffset now)
+    {
+        var ticks = now.UtcTicks + Gathered.Ticks - 1;
+        return new DateTimeOffset(ticks - ticks % Gathered.Ticks, TimeSpan.Zero);
+    }
+}
