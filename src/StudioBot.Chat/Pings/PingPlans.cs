@@ -46,7 +46,8 @@ internal static class PingPlans
     /// <param name="turn">What is known now.</param>
     /// <param name="materials">Which.</param>
     /// <param name="act">The act that moved them, whose undo lifts it; none: nobody's.</param>
-    public static void RenewShelf(StudioSession session, PingTurn turn, IReadOnlyCollection<long> materials, Booked? act)
+    public static void RenewShelf(
+        StudioSession session, PingTurn turn, IReadOnlyCollection<long> materials, Booked? act)
     {
         foreach (var steward in materials.Count > 0 ? turn.Stewards : [])
         {

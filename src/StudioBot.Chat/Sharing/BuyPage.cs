@@ -69,7 +69,8 @@ internal static class BuyPage
             _ => $"Rests on {need.Use.Days} days, {need.Use.Uses} of them with use; an order takes "
                 + $"{ShelfNeed.Days(need.Lead.Days)}{(need.Material.LeadTime is null ? " unless set" : "")}.",
         };
-        if (need is { IsWanted: true, IsMixed: false, Packs.Surplus: >= 1 and var surplus, Use.Rate: { PerDay: > 0 } rate }
+        var rate = need.Use.Rate;
+        if (need is { IsWanted: true, IsMixed: false, Packs.Surplus: >= 1 and var surplus }
             && Forecast.DaysOfCover(surplus, rate) is var cover
             && SurplusDays(cover) is { } days)
         {

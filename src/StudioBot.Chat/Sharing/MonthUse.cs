@@ -22,7 +22,8 @@ internal static class MonthUse
         var id = studio.View.Members.Names().FirstOrDefault(member => member.Value == name).Key;
         var materials = studio.View.Materials.All().ToDictionary(material => material.Id, material => material.Name);
         List<Figure> rows = [.. studio.View.Stock.Holding()
-            .Where(line => line.MemberId == id && StockUse.IsUse(line.Reason) && MonthOf(line.HappenedAt, studio) == month)
+            .Where(line => line.MemberId == id && StockUse.IsUse(line.Reason)
+                && MonthOf(line.HappenedAt, studio) == month)
             .GroupBy(line => line.MaterialId)
             .Select(same => (
                 Name: materials[same.Key],

@@ -33,7 +33,10 @@ internal sealed record StockUse(DailyUse Rate, int Days, int Uses)
                 Units: line.Fills ? -Need.UnitsOf(line.Amount) : Need.UnitsOf(line.Amount)));
         return begun.ToDictionary(
             first => first.Key,
-            first => Of(lines[first.Key], Math.Clamp(today - DayOf(first.Value, studio) + 1, FewestDays, MostDays), today));
+            first => Of(
+                lines[first.Key],
+                Math.Clamp(today - DayOf(first.Value, studio) + 1, FewestDays, MostDays),
+                today));
     }
 
     private static StockUse Of(IEnumerable<(int Day, double Units)> lines, int count, int today)

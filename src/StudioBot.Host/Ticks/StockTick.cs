@@ -9,7 +9,8 @@ namespace StudioBot.Host.Ticks;
 
 /// <summary>Looks over the shelf for levels that are low; never two at once.</summary>
 [DisallowConcurrentExecution]
-internal sealed class StockTick(StudioFile file, TradePractice practice, TimeProvider time, ILogger<StockTick> log) : IJob
+internal sealed class StockTick(
+    StudioFile file, TradePractice practice, TimeProvider time, ILogger<StockTick> log) : IJob
 {
     /// <inheritdoc/>
     public ValueTask Execute(IJobExecutionContext context, CancellationToken cancellationToken)
