@@ -6,6 +6,11 @@ internal static class Leftovers
     /// <summary>Passes over what carries no meaning, keeps a record's remark, and explains the rest.</summary>
     public static void Explain(PhraseDraft draft)
     {
+        if (draft.Form.Records && !draft.Form.Sheet.RemarksFreely && draft.Slips.Count == 0)
+        {
+            Unknowns.Explain(draft);
+        }
+
         for (var at = 0; at < draft.Atoms.Count && draft.Slips.Count == 0; at++)
         {
             if (!draft.IsTaken(at))
@@ -104,7 +109,8 @@ internal static class Leftovers
         {
             draft.Slips.Add(new Slip(atom.Start, draft.Chunk(at), $"is no {Without(open.What)} here"));
         }
-        else if (draft.Form.Records && !draft.Form.Sheet.RemarksFreely && IsKnown(draft, atom.Lower))
+        else if (draft.Form.Records && !draft.Form.Sheet.RemarksFreely
+            && IsKnown(draft, atom.Lower) && !IsPurpose(draft, at))
         {
             draft.Slips.Add(new Slip(atom.Start, draft.Chunk(OddMark(draft, at) ?? at), "has no place here"));
         }
@@ -140,6 +146,10 @@ internal static class Leftovers
 
         return false;
     }
+
+    // For the workshop: what it was for, not another command.
+    private static bool IsPurpose(PhraseDraft draft, int at) =>
+        draft.At(at - 1)?.IsWord("the", "a", "our", "my") == true && draft.At(at - 2)?.IsWord("for") == true;
 
     private static bool IsKnown(PhraseDraft draft, string word) =>
         draft.Context.CommandWords.Contains(word) || draft.Vocabulary.Match([word]).Words > 0;

@@ -14,6 +14,9 @@ internal sealed class PhraseDraft(
 
     public ReadingContext Context { get; } = context;
 
+    /// <summary>The whole message as typed.</summary>
+    public string Text => text;
+
     public Phrase Said { get; } = new(form, typed, context);
 
     public Command Form => form;

@@ -33,6 +33,8 @@ internal static class StudioWords
             RatiosByMass(studio))
         {
             Scoop = view.Studio.Settings()?.Scoop ?? studio.Practice.Pours.Tools.Scoop.Value,
+            Former = view.Members.Names().Values.Except(view.Members.All().Select(member => member.Name))
+                .Select(name => name.ToLowerInvariant()).ToHashSet(),
             Reserved = view.Pieces.Reserved().Select(reserved => reserved.Number).ToHashSet(),
         };
     }

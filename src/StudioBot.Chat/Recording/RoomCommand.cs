@@ -13,7 +13,11 @@ internal sealed class RoomCommand : Act
     private static readonly TimeSpan Told = TimeSpan.FromDays(2);
 
     private static readonly AirSlot Air = new() { TakesBare = true, NeedsBoth = true, IsRequired = true };
-    private static readonly NameSlot Which = new(NameKind.Room, "room", "a room", "cupboard") { IsStrict = false };
+    private static readonly NameSlot Which = new(NameKind.Room, "room", "a room", "cupboard")
+    {
+        IsStrict = false,
+        NamesAnyWord = true,
+    };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(

@@ -16,6 +16,9 @@ internal sealed class NameSlot(NameKind kind, string key, string what, string ex
     /// <summary>Whether an unknown word is more likely a wrong name than one to pass over.</summary>
     public bool IsStrict { get; init; } = true;
 
+    /// <summary>Whether a word of no meaning at its place in a record is a wrong name rather than a remark.</summary>
+    public bool NamesAnyWord { get; init; }
+
     internal override bool NamesStrictly => IsStrict;
 
     internal override IReadOnlyCollection<NameKind> NameKinds => [kind];
