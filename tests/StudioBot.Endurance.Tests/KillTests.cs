@@ -5,7 +5,6 @@ using StudioBot.Host.Tests.Support;
 using StudioBot.Records;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
-using StudioBot.Records.Members;
 using StudioBot.Records.Reminders;
 using Xunit.Abstractions;
 
