@@ -89,7 +89,8 @@ internal sealed class BoughtCommand : Act
         }
 
         var counted = needs.FirstOrDefault(need => need.Material.Form == MaterialForm.Counted);
-        return counted is not null && said.Of(Price).Lines.Count == 0 && needs.Any(need => need.Material.Form != MaterialForm.Counted)
+        return counted is not null && said.Of(Price).Lines.Count == 0
+            && needs.Any(need => need.Material.Form != MaterialForm.Counted)
             ? OwnMeasure.Trouble(
                 $"One price for {counted.Material.Name} and what is measured can't be shared",
                 "Send them apart, each with its price:",

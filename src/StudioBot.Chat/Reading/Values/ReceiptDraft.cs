@@ -29,7 +29,8 @@ internal sealed class ReceiptDraft
         Enumerable.Range(0, items).Cast<int?>().FirstOrDefault(item => !_lines.ContainsKey(item!.Value));
 
     /// <summary>Whether one sum stands before the last of several amounts, so that it can't be for all.</summary>
-    public bool IsPartial(int items) => _lines.Count == 1 && _lines.Keys.First() is >= 0 and var only && only < items - 1;
+    public bool IsPartial(int items) =>
+        _lines.Count == 1 && _lines.Keys.First() is >= 0 and var only && only < items - 1;
 
     /// <summary>All of it as one price.</summary>
     public Price Whole(IReadOnlyList<Item> items)
