@@ -11,7 +11,7 @@ public abstract class Slot<T>(string what, string example) : Slot(what, example)
     internal sealed override IEnumerable<Meaning> Means(Phrase said) => said.Has(this) ? Means(said.Of(this)) : [];
 
     /// <inheritdoc/>
-    internal sealed override string? Say(Phrase said) => said.Has(this) ? Say(said.Of(this)) : null;
+    internal override string? Say(Phrase said) => said.Has(this) ? Say(said.Of(this)) : null;
 
     /// <summary>What this value means, by key.</summary>
     internal abstract IEnumerable<Meaning> Means(T value);

@@ -52,8 +52,8 @@ internal sealed class CoatCommand : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        if (TalkedOf.Against(
-                pieces, "it takes no coat", null, Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured) is { } gone)
+        if ((TalkedOf.Before(pieces, writing) ?? TalkedOf.Against(
+                pieces, "it takes no coat", null, Stage.Drying, Stage.Ready, Stage.Coated, Stage.Cured)) is { } gone)
         {
             return gone;
         }

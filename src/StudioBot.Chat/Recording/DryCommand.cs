@@ -23,7 +23,9 @@ internal sealed class DryCommand : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        if (TalkedOf.Against(pieces, "only a drying piece gets dry", Stage.Ready, Stage.Drying) is { } trouble)
+        if ((TalkedOf.Before(pieces, writing)
+            ?? TalkedOf.Against(pieces, "only a drying piece gets dry", Stage.Ready, Stage.Drying))
+            is { } trouble)
         {
             return trouble;
         }

@@ -33,6 +33,11 @@ internal sealed class LeftCommand : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var piece = TalkedOf.Pieces(said.Of(Piece), writing)[0];
+        if (TalkedOf.Before([piece], writing) is { } early)
+        {
+            return early;
+        }
+
         var left = ((Records.Materials.Amount.ByVolume)said.Of(Amount)).Volume;
         var known = PourVolumes.Of(writing.Session.Pieces.Lines(piece.Number)) with { Left = left };
         if (known.Wrong is { } why)

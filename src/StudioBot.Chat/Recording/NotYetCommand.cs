@@ -33,8 +33,8 @@ internal sealed class NotYetCommand : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        if (TalkedOf.Against(
-                pieces, "only what has no coat can be not dry yet", null, Stage.Drying, Stage.Ready) is { } trouble)
+        if ((TalkedOf.Before(pieces, writing) ?? TalkedOf.Against(
+                pieces, "only what has no coat can be not dry yet", null, Stage.Drying, Stage.Ready)) is { } trouble)
         {
             return trouble;
         }

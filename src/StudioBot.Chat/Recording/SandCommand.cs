@@ -25,7 +25,9 @@ internal sealed class SandCommand : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        if (TalkedOf.Against(pieces, "there is no coat on it to sand", null, Stage.Coated, Stage.Cured) is { } trouble)
+        if ((TalkedOf.Before(pieces, writing)
+            ?? TalkedOf.Against(pieces, "there is no coat on it to sand", null, Stage.Coated, Stage.Cured))
+            is { } trouble)
         {
             return trouble;
         }

@@ -10,6 +10,8 @@ internal static class TalkedOf
 {
     private const int MostNamed = 6;
 
+    private static readonly TimeSpan Noon = TimeSpan.FromHours(12);
+
     /// <summary>Those pieces, each once.</summary>
     /// <exception cref="InvalidOperationException">One is not there: the reader lets only numbers of pieces pass.
     /// </exception>
@@ -50,6 +52,20 @@ internal static class TalkedOf
         }
 
         return null;
+    }
+
+    /// <summary>The trouble that names the piece that was not poured yet at that moment; none where all were.</summary>
+    public static Reply? Before(IReadOnlyList<Piece> pieces, Writing writing)
+    {
+        var zone = writing.Turn.Zone;
+        var said = zone.LocalOf(writing.HappenedAt);
+
+        // A day without an hour is its noon: of the day of the pour it says nothing.
+        var early = pieces.FirstOrDefault(piece => said.Date < zone.LocalOf(piece.PouredAt).Date
+            || (said.TimeOfDay != Noon && writing.HappenedAt < piece.PouredAt));
+        return early is null ? null : Trouble(
+            $"{early.Number} was poured only {Show.Moment(early.PouredAt, writing.Turn)}. Nothing recorded.",
+            $"piece {early.Number}");
     }
 
     /// <summary>What can't be done, and a message that works.</summary>

@@ -14,6 +14,9 @@ internal sealed class WeighCommand : Act
     // A piece that doubled since it was last on the scale is another piece, or a slip.
     private const double MostTimes = 2;
     private const int MostRows = 8;
+    private const double MostAtOnce = 0.05;
+
+    private static readonly TimeSpan Moments = TimeSpan.FromMinutes(10);
 
     private static readonly ChoiceSlot Bare = new("", "bare", ["bare", "empty"]);
     private static readonly WeighingsSlot Weighings = new() { IsRequired = true };
@@ -45,11 +48,17 @@ internal sealed class WeighCommand : Act
             return gone;
         }
 
+        if (!isBare && TalkedOf.Before(pieces, writing) is { } early)
+        {
+            return early;
+        }
+
         List<Figure> rows = [];
         foreach (var (piece, mass) in weighings)
         {
             var lines = writing.Session.Pieces.Lines(piece);
-            if (!writing.Turn.IsAgreed && Doubt(piece, mass, isBare, lines) is { } doubt)
+            if (!writing.Turn.IsAgreed
+                && (Doubt(piece, mass, isBare, lines) ?? Sudden(piece, mass, isBare, lines, writing)) is { } doubt)
             {
                 return Asked(doubt, said);
             }
@@ -112,6 +121,18 @@ internal sealed class WeighCommand : Act
             _ => null,
         };
     }
+
+    // Paint does not dry so fast: it was another piece, or another scale.
+    private static string? Sudden(
+        int piece, Mass mass, bool isBare, IReadOnlyList<PieceLine> lines, Writing writing) =>
+        !isBare
+        && lines.LastOrDefault(line => line.What is PieceEvent.Weighed && line.At <= writing.HappenedAt)
+            is { What: PieceEvent.Weighed last } line
+        && writing.HappenedAt - line.At <= Moments
+        && Math.Abs(mass.Grams - last.Mass.Grams) > last.Mass.Grams * MostAtOnce
+            ? $"{piece} at {Show.OnScale(mass)}: {Show.Time(writing.HappenedAt - line.At)} before it weighed "
+                + Show.OnScale(last.Mass)
+            : null;
 
     private static Reply Asked(string doubt, Phrase said) => new(
         [

@@ -45,7 +45,9 @@ internal sealed class BoughtCommand : Act
         }
 
         var sum = said.Has(Price) ? said.Of(Price).Sum : (Money?)null;
-        var shares = sum?.Split([.. needs.Select(need => (decimal)need.Units)]);
+        var shares = said.Has(Price) && said.Of(Price).Lines.Count > 0
+            ? ByLine(said.Of(Price), said.Of(Items).Items)
+            : sum?.Split([.. needs.Select(need => (decimal)need.Units)]);
         for (var at = 0; at < needs.Count; at++)
         {
             var lot = new NewLot(needs[at].Material, needs[at].Amount, writing.HappenedAt)
@@ -68,6 +70,16 @@ internal sealed class BoughtCommand : Act
         return Bought(said, own, shares, writing);
     }
 
+    // Each line of a receipt has its price, and its share of the postage by that; lines of one material are one.
+    private static IReadOnlyList<Money> ByLine(Price price, IReadOnlyList<Item> items)
+    {
+        var isFree = price.Lines.All(line => line.Cents == 0);
+        var postage = price.Postage.Split([.. price.Lines.Select(line => isFree ? 1m : line.Cents)]);
+        return [.. items.Select((item, at) => (item.Material, Sum: price.Lines[at] + postage[at]))
+            .GroupBy(line => line.Material)
+            .Select(lines => new Money(lines.Sum(line => line.Sum.Cents)))];
+    }
+
     // One price is shared by quantity: what is counted has none in common with what is measured.
     private static Reply? Against(Phrase said, IReadOnlyList<Need> needs, Writing writing)
     {
@@ -77,7 +89,8 @@ internal sealed class BoughtCommand : Act
         }
 
         var counted = needs.FirstOrDefault(need => need.Material.Form == MaterialForm.Counted);
-        return counted is not null && needs.Any(need => need.Material.Form != MaterialForm.Counted)
+        return counted is not null && said.Of(Price).Lines.Count == 0
+            && needs.Any(need => need.Material.Form != MaterialForm.Counted)
             ? OwnMeasure.Trouble(
                 $"One price for {counted.Material.Name} and what is measured can't be shared",
                 "Send them apart, each with its price:",
@@ -190,6 +203,7 @@ internal sealed class BoughtCommand : Act
             ? $" ({string.Join(", ", own.Zip(shares!, (one, share) => $"{one.Need.Material.Name} {share}").Take(3))}"
                 + $"{(own.Count > 3 ? " …" : "")})"
             : packs > 1 ? $", each {Money.Rounded((double)sum.Sum / packs)}" : "";
-        return $"{sum}{parts}: credited to {writing.Whose.Name}.";
+        var postage = said.Of(Price).Postage is { Cents: > 0 } sent ? $" Postage {sent} is in it, by price." : "";
+        return $"{sum}{parts}: credited to {writing.Whose.Name}.{postage}";
     }
 }

@@ -40,6 +40,40 @@ public sealed class BoughtCommandTests : IDisposable
         Assert.Equal(3004.956, studio.Level("resin A"));    // 120 + 2000 + 884.956
     }
 
+    [Theory]
+    [InlineData("bought 1 L white 12.00\n500 ml magenta 8.00")]
+    [InlineData("bought 1 L white 12.00\nbought 500 ml magenta 8.00")]
+    [InlineData("bought 1 L white 12.00, 500 ml magenta 8.00")]
+    public void A_receipt_has_a_price_for_each_line(string words)
+    {
+        Assert.Contains("20.00 (white 12.00, magenta 8.00): credited to Mira.", studio.Tells(words), StringComparison.Ordinal);
+        Assert.Equal(2000, studio.Balances()["Mira"]);
+        Assert.Equal([1200, 800], studio.Look(view => view.Lots.All().TakeLast(2).Select(lot => lot.Price!.Value.Cents).ToList()));
+    }
+
+    [Fact]
+    public void Postage_is_spread_over_the_lines_by_price()
+    {
+        // 5.00 × 12 / 20 = 3.00 and 5.00 × 8 / 20 = 2.00
+        Assert.Contains(
+            "25.00 (white 15.00, magenta 10.00): credited to Mira. Postage 5.00 is in it, by price.",
+            studio.Tells("bought 1 L white 12.00\n500 ml magenta 8.00\npostage 5.00"),
+            StringComparison.Ordinal);
+        Assert.Equal(2500, studio.Balances()["Mira"]);
+    }
+
+    [Theory]
+    [InlineData("bought 1 L white 12.00\n500 ml magenta")]
+    [InlineData("bought 1 L white 12.00\n500 ml magenta\npostage 5.00")]
+    [InlineData("bought 1 L white 12.00\n500 ml cola 8.00")]
+    public void A_receipt_is_booked_whole_or_not_at_all(string words)
+    {
+        var said = studio.Say(words);
+        Assert.True(said.Reply.IsTrouble);
+        Assert.False(said.Recorded);
+        Assert.Empty(studio.Balances());
+    }
+
     [Fact]
     public void Without_a_price_nobody_is_credited()
     {

@@ -84,6 +84,16 @@ internal sealed class ItemsSlot() : Slot<ItemList>("an amount of a material", "2
         }
     }
 
+    // A price of its own stands behind each amount.
+    internal override string? Say(Phrase said)
+    {
+        var money = said.Form.Sheet.Takes.OfType<MoneySlot>().FirstOrDefault();
+        return said.Has(this)
+            ? string.Join(", ", said.Of(this).Items.Select((item, at) =>
+                $"{Say(item)} {money?.SayBehind(said, at)}".TrimEnd()))
+            : null;
+    }
+
     internal override string Say(ItemList value) => string.Join(", ", value.Items.Select(Say));
 
     private static string Say(Item item) => item.Packs > 1

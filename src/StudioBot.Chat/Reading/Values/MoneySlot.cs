@@ -14,8 +14,9 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
 
     internal override int Take(PhraseDraft draft, int at)
     {
-        var lead = draft.Atoms[at].IsWord("for") ? 1 : 0;
-        if (draft.Said.Has(this) || draft.At(at + lead) is not { } atom)
+        var isPostage = packs is not null && draft.Atoms[at].IsWord("postage", "shipping");
+        var lead = isPostage || draft.Atoms[at].IsWord("for") ? 1 : 0;
+        if ((draft.Said.Has(this) && packs is null) || draft.At(at + lead) is not { } atom)
         {
             return 0;
         }
@@ -38,7 +39,7 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
         }
 
         var isSum = atom is { Flaw: NumberFlaw.None or NumberFlaw.TwoReadings, Typed: >= 0 };
-        return isSum ? lead + Put(draft, at + lead, atom) : 0;
+        return isSum && Put(draft, at + lead, atom, isPostage) is > 0 and var taken ? lead + taken : 0;
     }
 
     // A figure that is none at all, or below zero, has its own slip.
@@ -54,10 +55,27 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
 
     internal override void Finish(PhraseDraft draft)
     {
-        if (packs is not null && draft.Said.Has(packs)
-            && draft.Said.Has(this) && draft.Said.Of(this) is { IsEach: true } price)
+        if (packs is null || !draft.Said.Has(this) || !draft.Said.Has(packs))
         {
-            var count = draft.Said.Of(packs).Items.Sum(item => item.Packs);
+            return;
+        }
+
+        var (price, items, receipt) =
+            (draft.Said.Of(this), draft.Said.Of(packs).Items, draft.Of<ReceiptDraft>(this));
+        if (receipt.IsByLine || receipt.IsPartial(items.Count))
+        {
+            if (receipt.Unpriced(items.Count) is { } item)
+            {
+                draft.Missing($"{items[item].Material} has no price: each line has its own");
+            }
+            else
+            {
+                draft.Said.Put(this, receipt.Whole(items));
+            }
+        }
+        else if (price.IsEach)
+        {
+            var count = items.Sum(item => item.Packs);
             draft.Said.Put(this, price with { Sum = new Money(price.Sum.Cents * count), IsEach = false });
         }
     }
@@ -71,6 +89,17 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
         }
     }
 
+    internal override string? Say(Phrase said) => IsByLine(said) ? null : base.Say(said);
+
+    /// <summary>The price behind each amount, as it is read back; none where one sum is for all.</summary>
+    public string? SayBehind(Phrase said, int item) => IsByLine(said) && said.Of(this) is var price
+        ? price.Lines[item] + (item == price.Lines.Count - 1 && price.Postage.Cents > 0
+            ? $", postage {price.Postage}"
+            : "")
+        : null;
+
+    private bool IsByLine(Phrase said) => said.Has(this) && said.Of(this).Lines.Count > 0;
+
     internal override string Say(Price value) =>
         value.Currency is { } currency ? $"{value.Sum} {currency}" : value.Sum.ToString();
 
@@ -79,7 +108,7 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
         || !(next.Kind is AtomKind.Quantity or AtomKind.Number && next.Glued)
         && !next.IsWord("people", "days", "day", "coats", "coat", "colours", "colors");
 
-    private int Put(PhraseDraft draft, int at, Atom atom)
+    private int Put(PhraseDraft draft, int at, Atom atom, bool isPostage)
     {
         var taken = 1;
         var currency = atom.Unit?.Name.ToUpperInvariant();
@@ -91,7 +120,26 @@ internal sealed class MoneySlot(ItemsSlot? packs = null) : Slot<Price>("a sum of
         }
 
         var isEach = draft.At(at + taken) is { } each && each.IsWord("each", "apiece", "ea");
-        draft.Said.Put(this, new Price(Money.Rounded(atom.Value), currency, isEach));
+        var price = new Price(Money.Rounded(atom.Value), currency, isEach);
+        if (packs is not null && !Kept(draft, price, isPostage))
+        {
+            return 0;
+        }
+
+        if (!draft.Said.Has(this))
+        {
+            draft.Said.Put(this, price);
+        }
+
         return taken + (isEach ? 1 : 0);
+    }
+
+    // A price is of the amount before it; a second one for the same has no place.
+    private bool Kept(PhraseDraft draft, Price price, bool isPostage)
+    {
+        var receipt = draft.Of<ReceiptDraft>(this);
+        return isPostage
+            ? receipt.AddPostage(price.Sum)
+            : receipt.Add(draft.Of<ItemsDraft>(packs!).Items.Count - 1, price);
     }
 }
