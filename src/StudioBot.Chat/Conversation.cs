@@ -3,6 +3,7 @@ using StudioBot.Chat.Drying;
 using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Records;
 
 namespace StudioBot.Chat;
@@ -66,6 +67,37 @@ public sealed class Conversation(Catalogue catalogue)
             _ => new Outcome(Ready(Answer(turn, studio)!), heard is Heard.Asked or Heard.Unread),
         };
     }
+
+    /// <summary>Answers a message that was corrected; none where there is nothing to say. A question is answered anew;
+    /// nothing is recorded: what was recorded before is shown with its Undo, else the corrected message is offered.
+    /// </summary>
+    /// <param name="turn">The message as it reads now.</param>
+    /// <param name="answer">Which message answered it first, whose buttons may have recorded; none where that is
+    /// unknown.</param>
+    /// <param name="studio">The studio, over the same session.</param>
+    /// <param name="session">Where what was recorded is found.</param>
+    public Outcome? TakeCorrected(Turn turn, long? answer, Studio studio, StudioSession session)
+    {
+        switch (Hear(turn, studio))
+        {
+            case Heard.Asked or Heard.Unread:
+                return Take(turn, studio, session);
+            case Heard.Told or Heard.Doubtful
+                when turn.Member is not null && Written(turn, answer, session) is [_, ..] acts:
+                return new Outcome(Ready(HowRead.Stays(acts)), OnlyAsked: false);
+            case Heard.Told told when turn.Member is not null && Permissions.Against(told.Said.Form, turn) is null:
+                return new Outcome(Ready(HowRead.Corrected(turn)), OnlyAsked: false);
+            case Heard.Told or Heard.Doubtful when turn.Member is not null:
+                return Take(turn with { IsAgreed = false }, studio, session);
+            default:
+                return null;
+        }
+    }
+
+    private static IReadOnlyList<Records.Acts.Act> Written(Turn turn, long? answer, StudioSession session) =>
+        turn.ChatId is { } chat
+            ? session.Acts.Of(chat, new[] { turn.MessageId, answer }.OfType<long>())
+            : [];
 
     private Outcome Recorded(IReadOnlyList<Phrase> said, Turn turn, Studio studio, StudioSession session)
     {
@@ -137,7 +169,7 @@ public sealed class Conversation(Catalogue catalogue)
     private static bool IsGone(Turn turn, StudioSession session) =>
         turn.Member is { } author && session.Members.All().All(member => member.Id != author.Id);
 
-    private static Button UndoOf(Writing writing) => new(Undo, $"undo act {writing.Act.Id}");
+    private static Button UndoOf(Writing writing) => UndoCommand.Button(Undo, writing.Act.Id);
 
     // The other is told, and may undo.
     private static Reply Told(Writing writing, Reply reply) => new(

@@ -30,6 +30,9 @@ internal sealed class UndoCommand : Act
         Also = ["revert"],
     };
 
+    /// <summary>The button that takes an act back.</summary>
+    public static Button Button(string label, long actId) => new(label, $"undo act {actId}");
+
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
@@ -90,7 +93,7 @@ internal sealed class UndoCommand : Act
         return new Reply(
             blocks,
             [.. named.Where(act => MayUndo(act, writing))
-                .Select(act => new Button("Undo " + act.Kind, $"undo act {act.Id}"))])
+                .Select(act => Button("Undo " + act.Kind, act.Id))])
         {
             IsTrouble = true,
         };

@@ -30,7 +30,7 @@ internal sealed class UndoList : Ask
         List<Block> blocks = [new Block.Headline("Your last records, the newest first:")];
         blocks.AddRange(acts.Select((act, at) => new Block.Line($"{at + 1}. {Short(act.Words)}")));
         return new Reply(
-            blocks, [.. acts.Select((act, at) => new Button($"Undo {at + 1}", $"undo act {act.Id}"))]);
+            blocks, [.. acts.Select((act, at) => UndoCommand.Button($"Undo {at + 1}", act.Id))]);
     }
 
     private static string Short(string words)

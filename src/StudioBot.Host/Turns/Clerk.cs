@@ -124,7 +124,7 @@ internal sealed class Clerk(
     private void PutInPlace(StudioSession session, ChatMessage corrected, DateTimeOffset now)
     {
         var first = session.Post.PutOnce(Posting.KeyOf(corrected.Chat, corrected.Id));
-        if (first is null || answering.ToCorrected(corrected, session) is not { } again)
+        if (first is null || answering.ToCorrected(corrected, first.MessageId, session) is not { } again)
         {
             return;
         }

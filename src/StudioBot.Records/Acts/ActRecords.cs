@@ -44,6 +44,14 @@ public sealed class ActRecords
         order by act.id
         """;
 
+    private const string ByMessage = Written + """
+        where act.chat_id = $chat
+          and act.message_id in (select value from json_each($messages))
+          and act.undoes_id is null
+          and answer.id is null
+        order by act.id
+        """;
+
     private const string Since = Written + """
         where act.author_id = $author
           and act.written_at >= $since
@@ -107,6 +115,13 @@ public sealed class ActRecords
     /// </summary>
     public IReadOnlyList<Act> These(IEnumerable<long> ids) =>
         [.. connection.Query<Row>(OfThese, new { ids = $"[{string.Join(',', ids)}]" }).Select(row => row.From())];
+
+    /// <summary>What these messages of a chat wrote that holds and is no undo, in the order it was written.</summary>
+    public IReadOnlyList<Act> Of(long chatId, IEnumerable<long> messageIds) =>
+    [
+        .. connection.Query<Row>(ByMessage, new { chat = chatId, messages = $"[{string.Join(',', messageIds)}]" })
+            .Select(row => row.From()),
+    ];
 
     internal Act Begin(NewAct act, long? undoes)
     {

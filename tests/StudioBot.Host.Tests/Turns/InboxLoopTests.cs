@@ -131,6 +131,19 @@ public sealed class InboxLoopTests : IDisposable
         Assert.Equal(["room 20C 58%"], desk.Recorded);
     }
 
+    [Fact]
+    public async Task A_record_corrected_from_what_could_not_be_read_is_recorded_by_its_button()
+    {
+        await desk.Settle(
+            desk.Message(1, Nora, 1, "roooooom 20C 58%"), StandInUpdates.Edit(2, Nora, 1, "room 20C 58%", 10));
+        Assert.Empty(desk.Recorded);
+        var offered = desk.Posted()[1];
+        Assert.StartsWith("Nothing was recorded before.", offered.Plain, StringComparison.Ordinal);
+
+        await desk.Settle(StandInUpdates.Press(3, Nora, 3, "p1", KeyOf(offered, "Yes"), Nora));
+        Assert.Equal(["room 20C 58%"], desk.Recorded);
+    }
+
     [Theory]
     [InlineData("room 20C 58%", "ratio 2:1 90 ml")] // what recorded stays above its Undo
     [InlineData("", "ratio 2:1 90 ml")]             // never stored: nothing stands there to be replaced
