@@ -138,6 +138,20 @@ public sealed class ActRecordsTests : IDisposable
     }
 
     [Fact]
+    public void The_list_of_a_chat_holds_what_was_written_there()
+    {
+        studio.File.Write(session =>
+        {
+            session.Acts.Begin(new NewAct("used", mira, "here", Saying.Morning) { ChatId = -100 });
+            session.Acts.Begin(new NewAct("used", mira, "in private", Saying.Morning) { ChatId = 7 });
+            session.Acts.Begin(new NewAct("used", pia, "hers", Saying.Morning) { ChatId = -100 });
+        });
+
+        Assert.Equal(
+            ["here"], studio.File.Read(view => view.Acts.RecentIn(-100, mira, Saying.Morning)).Select(act => act.Words));
+    }
+
+    [Fact]
     public void What_a_message_wrote_is_found_while_it_holds()
     {
         Act Wrote(StudioSession session, long chat, long message) => session.Acts.Begin(
