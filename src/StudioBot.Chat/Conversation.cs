@@ -50,8 +50,7 @@ public sealed class Conversation(Catalogue catalogue)
         {
             return new Outcome(Permissions.Stranger, OnlyAsked: false)
             {
-                SaidOnce = string.Create(
-                    CultureInfo.InvariantCulture, $"stranger {turn.UserId} {turn.ChatId} {turn.Local:yyyy-MM-dd}"),
+                SaidOnce = Today("stranger", turn),
             };
         }
 
@@ -60,13 +59,21 @@ public sealed class Conversation(Catalogue catalogue)
             return new Outcome(refused, OnlyAsked: true);
         }
 
-        return heard switch
+        var outcome = heard switch
         {
             Heard.Told told => Recorded([told.Said], turn, studio, session),
             Heard.Doubtful doubtful when turn.IsAgreed => Recorded(doubtful.Said, turn, studio, session),
             _ => new Outcome(Ready(Answer(turn, studio)!), heard is Heard.Asked or Heard.Unread),
         };
+
+        // Who tried to come in and did not hears of it once a day; the try counts all the same.
+        return turn.Member is null && (turn.UserId is not { } account || session.Members.ByAccount(account) is null)
+            ? outcome with { SaidOnce = Today("joining", turn) }
+            : outcome;
     }
+
+    private static string Today(string what, Turn turn) => string.Create(
+        CultureInfo.InvariantCulture, $"{what} {turn.UserId} {turn.ChatId} {turn.Local:yyyy-MM-dd}");
 
     /// <summary>Answers a message that was corrected; none where there is nothing to say. A question is answered anew;
     /// nothing is recorded: what was recorded before is shown with its Undo, else the corrected message is offered.
@@ -106,27 +113,33 @@ public sealed class Conversation(Catalogue catalogue)
             return new Outcome(HowRead.Of(said), OnlyAsked: false);
         }
 
-        if (!turn.IsAgreed && said.Any(phrase => IsSaidAgain(phrase, turn, session)))
+        if (!turn.IsAgreed && said.Any(phrase => IsSaidAgain(phrase, WordsOf(phrase, said, turn), turn, session)))
         {
             return new Outcome(Ready(HowRead.Again(turn)), OnlyAsked: false);
         }
 
         var asides = new List<Aside>();
         var reply = session.Attempt(
-            () => Joined([.. said.Select(phrase => Done(phrase, turn, studio, session, asides))]),
+            () => Joined([.. said.Select(phrase =>
+                Done(phrase, WordsOf(phrase, said, turn), turn, studio, session, asides))]),
             kept => !kept.IsTrouble);
         return reply.IsTrouble
             ? new Outcome(Ready(reply), OnlyAsked: false)
             : new Outcome(Ready(reply), OnlyAsked: false) { Asides = [.. asides.Select(Ready)], Recorded = true };
     }
 
-    private static bool IsSaidAgain(Phrase phrase, Turn turn, StudioSession session) => turn.Member is { } author
-        && session.Acts.SameAgain(author, phrase.Form.Sheet.Word, turn.Words, turn.Now) is not null;
+    // Where a message holds several records, each has its own words.
+    private static string WordsOf(Phrase phrase, IReadOnlyList<Phrase> said, Turn turn) =>
+        said.Count > 1 ? phrase.Line : turn.Words;
+
+    private static bool IsSaidAgain(Phrase phrase, string words, Turn turn, StudioSession session) =>
+        turn.Member is { } author
+        && session.Acts.SameAgain(author, phrase.Form.Sheet.Word, words, turn.Now) is not null;
 
     private static Reply Done(
-        Phrase phrase, Turn turn, Studio studio, StudioSession session, List<Aside> asides)
+        Phrase phrase, string words, Turn turn, Studio studio, StudioSession session, List<Aside> asides)
     {
-        var writing = new Writing(phrase, turn, studio, session);
+        var writing = new Writing(phrase, turn, studio, session, words);
         var reply = Noted(((Act)phrase.Form).Do(phrase, writing), phrase);
         if (reply.IsTrouble)
         {
@@ -173,7 +186,7 @@ public sealed class Conversation(Catalogue catalogue)
 
     // The other is told, and may undo.
     private static Reply Told(Writing writing, Reply reply) => new(
-        [new Block.Line($"{writing.Author.Name} recorded for you: {writing.Turn.Words}"), .. reply.Blocks.Take(2)],
+        [new Block.Line($"{writing.Author.Name} recorded for you: {writing.Words}"), .. reply.Blocks.Take(2)],
         [UndoOf(writing)]);
 
     // Two records in one message have one reply; one that could not be done takes the other back too.

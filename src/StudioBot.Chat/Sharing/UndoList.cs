@@ -21,7 +21,16 @@ internal sealed class UndoList : Ask
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
         var author = studio.View.Members.All().FirstOrDefault(member => member.Name == turn.Who.Name);
-        var acts = author is null ? [] : studio.View.Acts.Recent(author, turn.Now);
+        var acts = author is null ? []
+            : turn is { Chat: ChatKind.Group, ChatId: { } chat } ? studio.View.Acts.RecentIn(chat, author, turn.Now)
+            : studio.View.Acts.Recent(author, turn.Now);
+        if (acts.Count == 0 && turn.Chat == ChatKind.Group)
+        {
+            return new Reply(
+                new Block.Headline("You recorded nothing here in the last two weeks."),
+                new Block.Line("What you recorded elsewhere is listed in private."));
+        }
+
         if (acts.Count == 0)
         {
             return new Reply(new Block.Headline("You recorded nothing in the last two weeks."));
