@@ -3,6 +3,7 @@ using StudioBot.Chat.Drying;
 using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Records;
 
 namespace StudioBot.Chat;
@@ -49,8 +50,7 @@ public sealed class Conversation(Catalogue catalogue)
         {
             return new Outcome(Permissions.Stranger, OnlyAsked: false)
             {
-                SaidOnce = string.Create(
-                    CultureInfo.InvariantCulture, $"stranger {turn.UserId} {turn.ChatId} {turn.Local:yyyy-MM-dd}"),
+                SaidOnce = Today("stranger", turn),
             };
         }
 
@@ -59,13 +59,52 @@ public sealed class Conversation(Catalogue catalogue)
             return new Outcome(refused, OnlyAsked: true);
         }
 
-        return heard switch
+        var outcome = heard switch
         {
             Heard.Told told => Recorded([told.Said], turn, studio, session),
             Heard.Doubtful doubtful when turn.IsAgreed => Recorded(doubtful.Said, turn, studio, session),
             _ => new Outcome(Ready(Answer(turn, studio)!), heard is Heard.Asked or Heard.Unread),
         };
+
+        // Who tried to come in and did not hears of it once a day; the try counts all the same.
+        return turn.Member is null && (turn.UserId is not { } account || session.Members.ByAccount(account) is null)
+            ? outcome with { SaidOnce = Today("joining", turn) }
+            : outcome;
     }
+
+    private static string Today(string what, Turn turn) => string.Create(
+        CultureInfo.InvariantCulture, $"{what} {turn.UserId} {turn.ChatId} {turn.Local:yyyy-MM-dd}");
+
+    /// <summary>Answers a message that was corrected; none where there is nothing to say. A question is answered anew;
+    /// nothing is recorded: what was recorded before is shown with its Undo, else the corrected message is offered.
+    /// </summary>
+    /// <param name="turn">The message as it reads now.</param>
+    /// <param name="answer">Which message answered it first, whose buttons may have recorded; none where that is
+    /// unknown.</param>
+    /// <param name="studio">The studio, over the same session.</param>
+    /// <param name="session">Where what was recorded is found.</param>
+    public Outcome? TakeCorrected(Turn turn, long? answer, Studio studio, StudioSession session)
+    {
+        switch (Hear(turn, studio))
+        {
+            case Heard.Asked or Heard.Unread:
+                return Take(turn, studio, session);
+            case Heard.Told or Heard.Doubtful
+                when turn.Member is not null && Written(turn, answer, session) is [_, ..] acts:
+                return new Outcome(Ready(HowRead.Stays(acts)), OnlyAsked: false);
+            case Heard.Told told when turn.Member is not null && Permissions.Against(told.Said.Form, turn) is null:
+                return new Outcome(Ready(HowRead.Corrected(turn)), OnlyAsked: false);
+            case Heard.Told or Heard.Doubtful when turn.Member is not null:
+                return Take(turn with { IsAgreed = false }, studio, session);
+            default:
+                return null;
+        }
+    }
+
+    private static IReadOnlyList<Records.Acts.Act> Written(Turn turn, long? answer, StudioSession session) =>
+        turn.ChatId is { } chat
+            ? session.Acts.Of(chat, new[] { turn.MessageId, answer }.OfType<long>())
+            : [];
 
     private Outcome Recorded(IReadOnlyList<Phrase> said, Turn turn, Studio studio, StudioSession session)
     {
@@ -74,27 +113,33 @@ public sealed class Conversation(Catalogue catalogue)
             return new Outcome(HowRead.Of(said), OnlyAsked: false);
         }
 
-        if (!turn.IsAgreed && said.Any(phrase => IsSaidAgain(phrase, turn, session)))
+        if (!turn.IsAgreed && said.Any(phrase => IsSaidAgain(phrase, WordsOf(phrase, said, turn), turn, session)))
         {
             return new Outcome(Ready(HowRead.Again(turn)), OnlyAsked: false);
         }
 
         var asides = new List<Aside>();
         var reply = session.Attempt(
-            () => Joined([.. said.Select(phrase => Done(phrase, turn, studio, session, asides))]),
+            () => Joined([.. said.Select(phrase =>
+                Done(phrase, WordsOf(phrase, said, turn), turn, studio, session, asides))]),
             kept => !kept.IsTrouble);
         return reply.IsTrouble
             ? new Outcome(Ready(reply), OnlyAsked: false)
             : new Outcome(Ready(reply), OnlyAsked: false) { Asides = [.. asides.Select(Ready)], Recorded = true };
     }
 
-    private static bool IsSaidAgain(Phrase phrase, Turn turn, StudioSession session) => turn.Member is { } author
-        && session.Acts.SameAgain(author, phrase.Form.Sheet.Word, turn.Words, turn.Now) is not null;
+    // Where a message holds several records, each has its own words.
+    private static string WordsOf(Phrase phrase, IReadOnlyList<Phrase> said, Turn turn) =>
+        said.Count > 1 ? phrase.Line : turn.Words;
+
+    private static bool IsSaidAgain(Phrase phrase, string words, Turn turn, StudioSession session) =>
+        turn.Member is { } author
+        && session.Acts.SameAgain(author, phrase.Form.Sheet.Word, words, turn.Now) is not null;
 
     private static Reply Done(
-        Phrase phrase, Turn turn, Studio studio, StudioSession session, List<Aside> asides)
+        Phrase phrase, string words, Turn turn, Studio studio, StudioSession session, List<Aside> asides)
     {
-        var writing = new Writing(phrase, turn, studio, session);
+        var writing = new Writing(phrase, turn, studio, session, words);
         var reply = Noted(((Act)phrase.Form).Do(phrase, writing), phrase);
         if (reply.IsTrouble)
         {
@@ -137,11 +182,11 @@ public sealed class Conversation(Catalogue catalogue)
     private static bool IsGone(Turn turn, StudioSession session) =>
         turn.Member is { } author && session.Members.All().All(member => member.Id != author.Id);
 
-    private static Button UndoOf(Writing writing) => new(Undo, $"undo act {writing.Act.Id}");
+    private static Button UndoOf(Writing writing) => UndoCommand.Button(Undo, writing.Act.Id);
 
     // The other is told, and may undo.
     private static Reply Told(Writing writing, Reply reply) => new(
-        [new Block.Line($"{writing.Author.Name} recorded for you: {writing.Turn.Words}"), .. reply.Blocks.Take(2)],
+        [new Block.Line($"{writing.Author.Name} recorded for you: {writing.Words}"), .. reply.Blocks.Take(2)],
         [UndoOf(writing)]);
 
     // Two records in one message have one reply; one that could not be done takes the other back too.

@@ -1,11 +1,14 @@
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 
 namespace StudioBot.Chat;
 
 /// <summary>Answers about the reading itself: how a message was read, what is doubtful, what can't be read.</summary>
 internal static class HowRead
 {
+    private const int MostActs = 3;
+
     /// <summary>How a message was read whose books are not open yet.</summary>
     public static Reply Of(IReadOnlyList<Phrase> said) => new(
         [
@@ -39,6 +42,38 @@ internal static class HowRead
             new Block.Sample(turn.Words),
         ],
         [new Button("Yes, once more", turn.Words) { Agrees = true }])
+    {
+        IsTrouble = true,
+    };
+
+    /// <summary>A record that was corrected in its message, of which nothing was recorded before.</summary>
+    public static Reply Corrected(Turn turn) => turn.Photo is not null
+        ? new Reply(
+            new Block.Headline("Nothing was recorded before."),
+            new Block.Line("Send the photo anew, with the corrected words."))
+        {
+            IsTrouble = true,
+        }
+        : new Reply(
+            [
+                new Block.Headline("Nothing was recorded before."),
+                new Block.Line("Record it like this?"),
+                new Block.Sample(turn.Words),
+            ],
+            [new Button("Yes, like this", turn.Words)])
+        {
+            IsTrouble = true,
+        };
+
+    /// <summary>What the message recorded as it was first sent.</summary>
+    public static Reply Stays(IReadOnlyList<Records.Acts.Act> acts) => new(
+        [
+            new Block.Headline("What you corrected was recorded as first sent, and stays so:"),
+            .. acts.Take(MostActs).Select(act => new Block.Sample(act.Words)),
+            new Block.Line("To change it press Undo, and send the corrected message anew."),
+        ],
+        [.. acts.Take(MostActs).Select((act, at) =>
+            UndoCommand.Button(acts.Count == 1 ? "Undo" : $"Undo {at + 1}", act.Id))])
     {
         IsTrouble = true,
     };

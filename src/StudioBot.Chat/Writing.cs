@@ -19,14 +19,18 @@ internal sealed class Writing
     private Booked? _act;
 
     /// <summary>A record that is about to be written.</summary>
-    public Writing(Phrase said, Turn turn, Studio studio, StudioSession session)
+    public Writing(Phrase said, Turn turn, Studio studio, StudioSession session, string words)
     {
         (_said, Turn, Studio, Session) = (said, turn, studio, session);
+        Words = words.Length > 0 ? words : "(no words)";
         HappenedAt = Moment(said, turn);
     }
 
     /// <summary>The message.</summary>
     public Turn Turn { get; }
+
+    /// <summary>What of the message tells this record.</summary>
+    public string Words { get; }
 
     /// <summary>The records to look at, with what the trade assumes.</summary>
     public Studio Studio { get; }
@@ -59,7 +63,7 @@ internal sealed class Writing
     public DateTimeOffset HappenedAt { get; }
 
     /// <summary>What everything booked hangs from; begun with the first that is.</summary>
-    public Booked Act => _act ??= Session.Acts.Begin(new NewAct(_said.Form.Sheet.Word, Turn.Member, WordsOf(Turn), Now)
+    public Booked Act => _act ??= Session.Acts.Begin(new NewAct(_said.Form.Sheet.Word, Turn.Member, Words, Now)
     {
         For = For,
         ChatId = Turn.ChatId,
@@ -92,8 +96,6 @@ internal sealed class Writing
     /// <summary>The member of this name; none where nobody here has it.</summary>
     public Member? MemberNamed(string name) => Session.Members.All()
         .FirstOrDefault(member => member.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
-
-    private static string WordsOf(Turn turn) => turn.Words.Length > 0 ? turn.Words : "(no words)";
 
     // A day without an hour is today's now, or noon of an earlier day.
     private static DateTimeOffset Moment(Phrase said, Turn turn)

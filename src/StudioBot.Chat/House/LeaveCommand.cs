@@ -39,7 +39,7 @@ internal sealed class LeaveCommand : Act
         {
             writing.Tell(steward, new Reply(
                 [new Block.Line($"{author.Name} has left the studio.")],
-                [new Button("Take that back", $"undo act {writing.Act.Id}")]));
+                [UndoCommand.Button("Take that back", writing.Act.Id)]));
         }
 
         return new Reply(

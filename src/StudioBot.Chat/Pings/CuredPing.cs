@@ -19,8 +19,9 @@ internal sealed class CuredPing : CoatPing
     /// <inheritdoc/>
     internal override void Come(PlannedPing planned, StudioSession session, PingTurn turn)
     {
-        var act = session.Acts.Begin(new NewAct("cured", null, "cured", turn.Now));
-        session.Pieces.Book(PingSubjects.CoatOf(planned.Subject).Piece, new PieceEvent.Cured(), act);
+        var piece = PingSubjects.CoatOf(planned.Subject).Piece;
+        var act = session.Acts.Begin(new NewAct("cured", null, $"cured {piece}", turn.Now));
+        session.Pieces.Book(piece, new PieceEvent.Cured(), act);
     }
 
     /// <inheritdoc/>

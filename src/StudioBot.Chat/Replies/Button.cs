@@ -8,6 +8,9 @@ public sealed record Button(string Label, string Line)
     /// <summary>Pressing it agrees to a record that was doubted, as its line alone would not.</summary>
     public bool Agrees { get; init; }
 
+    /// <summary>Whoever belongs to the studio may press it: what it says decides whether it is theirs to do.</summary>
+    public bool IsAnybodys { get; init; }
+
     /// <summary>It may record, so that it is its owner's and good once.</summary>
     public bool Records { get; init; }
 }

@@ -57,7 +57,7 @@ internal sealed class PaidCommand : Act
                 new Block.Headline($"{author.Name} says: {price.Sum} paid to you."),
                 new Block.Line("It is booked. Did it not arrive? Take it back."),
             ],
-            [new Button("Undo", $"undo act {writing.Act.Id}")]));
+            [UndoCommand.Button("Undo", writing.Act.Id)]));
         return new Reply(
             new Block.Headline($"{price.Sum} paid to {receiver.Name}."),
             new Block.Line($"Booked: {author.Name} +{price.Sum}, {receiver.Name} −{price.Sum}. "

@@ -30,6 +30,9 @@ internal sealed class UndoCommand : Act
         Also = ["revert"],
     };
 
+    /// <summary>The button that takes an act back.</summary>
+    public static Button Button(string label, long actId) => new(label, $"undo act {actId}") { IsAnybodys = true };
+
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
@@ -38,6 +41,11 @@ internal sealed class UndoCommand : Act
         if (meant is null)
         {
             return Trouble("There is no record to take back.");
+        }
+
+        if (writing.Turn.Chat == ChatKind.Group && meant.ChatId != writing.Turn.ChatId)
+        {
+            return Trouble("That record was not written here: take it back in private.");
         }
 
         if (!MayUndo(meant, writing))
@@ -73,10 +81,25 @@ internal sealed class UndoCommand : Act
     {
         // What was taken back may have moved any estimate: the air of a room, a weighing, a coat.
         writing.Touch(writing.Session.Pieces.All().Select(piece => piece.Number));
+        if (done.What.For is { } other
+            && writing.Session.Members.All().FirstOrDefault(member => member.Id == other.Id) is { } told
+            && told.Id != writing.Author.Id)
+        {
+            writing.Tell(told, new Reply(
+                new Block.Line($"{writing.Author.Name} took back what was recorded for you:"),
+                new Block.Sample(done.What.Words)));
+        }
+
+        var along = done.Along.Take(MostNamed).Select(act => act.Words).ToList();
+        IEnumerable<Block> with = along.Count > 0 ? [new Block.Line($"With it: {string.Join(", ", along)}.")] : [];
         return new Reply(
-            new Block.Headline("Taken back."),
-            new Block.Sample(done.What.Words),
-            new Block.Line("Its opposite is booked, its reminders are lifted; nothing is erased."));
+            [
+                new Block.Headline("Taken back."),
+                new Block.Sample(done.What.Words),
+                .. with,
+                new Block.Line("Its opposite is booked, its reminders are lifted; nothing is erased."),
+            ],
+            []);
     }
 
     private static Reply Rests(Undone.RestsOn rests, Writing writing)
@@ -90,7 +113,7 @@ internal sealed class UndoCommand : Act
         return new Reply(
             blocks,
             [.. named.Where(act => MayUndo(act, writing))
-                .Select(act => new Button("Undo " + act.Kind, $"undo act {act.Id}"))])
+                .Select(act => Button("Undo " + act.Kind, act.Id))])
         {
             IsTrouble = true,
         };

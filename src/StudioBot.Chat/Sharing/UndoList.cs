@@ -21,7 +21,16 @@ internal sealed class UndoList : Ask
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
         var author = studio.View.Members.All().FirstOrDefault(member => member.Name == turn.Who.Name);
-        var acts = author is null ? [] : studio.View.Acts.Recent(author, turn.Now);
+        var acts = author is null ? []
+            : turn is { Chat: ChatKind.Group, ChatId: { } chat } ? studio.View.Acts.RecentIn(chat, author, turn.Now)
+            : studio.View.Acts.Recent(author, turn.Now);
+        if (acts.Count == 0 && turn.Chat == ChatKind.Group)
+        {
+            return new Reply(
+                new Block.Headline("You recorded nothing here in the last two weeks."),
+                new Block.Line("What you recorded elsewhere is listed in private."));
+        }
+
         if (acts.Count == 0)
         {
             return new Reply(new Block.Headline("You recorded nothing in the last two weeks."));
@@ -30,7 +39,7 @@ internal sealed class UndoList : Ask
         List<Block> blocks = [new Block.Headline("Your last records, the newest first:")];
         blocks.AddRange(acts.Select((act, at) => new Block.Line($"{at + 1}. {Short(act.Words)}")));
         return new Reply(
-            blocks, [.. acts.Select((act, at) => new Button($"Undo {at + 1}", $"undo act {act.Id}"))]);
+            blocks, [.. acts.Select((act, at) => UndoCommand.Button($"Undo {at + 1}", act.Id))]);
     }
 
     private static string Short(string words)

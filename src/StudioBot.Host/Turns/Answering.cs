@@ -31,10 +31,6 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
         "There are no words here that could be read.",
         "A photo can carry them as its caption.");
 
-    private static readonly Reply Unchanged = Line(
-        "What you corrected was recorded as first sent, and stays so.",
-        "To change it press Undo there, and send the corrected message anew.");
-
     // Nothing that looks like a figure or another letter.
     private const string CodeLetters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
@@ -66,20 +62,15 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
         };
     }
 
-    /// <summary>What comes of a message that was corrected: a question is answered anew, and nothing is recorded:
-    /// what an
-    /// edit would record is said to be so.</summary>
-    public Outcome? ToCorrected(ChatMessage message, StudioSession session)
-    {
-        var studio = Studio(session);
-        var turn = TurnOf(message, session);
-        return message.Words.Trim().Length == 0 ? null : conversation.Hear(turn, studio) switch
-        {
-            Heard.Asked or Heard.Unread => conversation.Take(turn, studio, session),
-            Heard.Told or Heard.Doubtful when turn.Member is not null => new Outcome(Unchanged, OnlyAsked: false),
-            _ => null,
-        };
-    }
+    /// <summary>What comes of a message that was corrected: a question is answered anew, and nothing is recorded.
+    /// </summary>
+    /// <param name="message">The message as it reads now.</param>
+    /// <param name="answer">Which message answered it first; none while that has not arrived.</param>
+    /// <param name="session">The session that settles it.</param>
+    public Outcome? ToCorrected(ChatMessage message, long? answer, StudioSession session) =>
+        message.Words.Trim().Length == 0
+            ? null
+            : conversation.TakeCorrected(TurnOf(message, session), answer, Studio(session), session);
 
     /// <summary>The studio over this session, with its words.</summary>
     public Studio Studio(StudioSession session)

@@ -79,21 +79,37 @@ internal sealed class Clerk(
     private string? Pressed(StudioSession session, ChatEvent.Pressed press, InboxRow row, DateTimeOffset now)
     {
         var pressed = press.Message with { At = row.ReceivedAt };
+        if (session.Members.ByAccount(pressed.UserId) is null)
+        {
+            return "This button is for members of the studio.";
+        }
+
         if (Keyboard.KeyIn(press.Data) is not { } key)
         {
             PutForPress(session, pressed with { Words = press.Data }, now);
             return null;
         }
 
-        if (session.Members.ByAccount(pressed.UserId) is null)
+        // A press that came to nothing leaves the button to whom it is for.
+        Outcome? outcome = null;
+        var verdict = session.Attempt(
+            () =>
+            {
+                var used = session.Presses.Use(key, pressed.UserId, pressed.Chat, now);
+                outcome = used is PressVerdict.Said said
+                    ? answering.To(pressed with { Words = said.Line, IsAgreed = said.Agrees }, session)
+                    : null;
+                return used;
+            },
+            _ => outcome is { Recorded: true });
+        switch (verdict)
         {
-            return "This button is for members of the studio.";
-        }
+            case PressVerdict.Said:
+                if (outcome is not null)
+                {
+                    Posting.PutForPress(session, pressed, outcome, now);
+                }
 
-        switch (session.Presses.Use(key, pressed.UserId, pressed.Chat, now))
-        {
-            case PressVerdict.Said kept:
-                PutForPress(session, pressed with { Words = kept.Line, IsAgreed = kept.Agrees }, now);
                 return null;
             case PressVerdict.SomebodyElses:
                 return "This button is somebody else's. Send the message yourself.";
@@ -124,7 +140,7 @@ internal sealed class Clerk(
     private void PutInPlace(StudioSession session, ChatMessage corrected, DateTimeOffset now)
     {
         var first = session.Post.PutOnce(Posting.KeyOf(corrected.Chat, corrected.Id));
-        if (first is null || answering.ToCorrected(corrected, session) is not { } again)
+        if (first is null || answering.ToCorrected(corrected, first.MessageId, session) is not { } again)
         {
             return;
         }

@@ -26,9 +26,10 @@ internal static class Posting
             part => part == 0 && answered.SaidOnce is { } once ? once : Key(message.Chat, message.Id, part),
             inPlaceOf: null);
 
-    /// <summary>Puts the answer to a press: a new message of its own, as often as it is pressed.</summary>
+    /// <summary>Puts the answer to a press: a new message of its own, as often as it is pressed, unless it is said only
+    /// once.</summary>
     public static void PutForPress(StudioSession session, ChatMessage press, Outcome answered, DateTimeOffset now) =>
-        Put(session, press, answered, now, _ => null, inPlaceOf: null);
+        Put(session, press, answered, now, part => part == 0 ? answered.SaidOnce : null, inPlaceOf: null);
 
     /// <summary>Puts the answer to a corrected message in the place of the first one.</summary>
     public static void PutInPlace(
@@ -110,7 +111,8 @@ internal static class Posting
     {
         foreach (var (key, button) in keyboard.Kept)
         {
-            session.Presses.Put(new Press(key, owner, chat, button.Line, now + ButtonsLast) { Agrees = button.Agrees });
+            var whose = button.IsAnybodys ? null : owner;
+            session.Presses.Put(new Press(key, whose, chat, button.Line, now + ButtonsLast) { Agrees = button.Agrees });
         }
     }
 

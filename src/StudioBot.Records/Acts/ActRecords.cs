@@ -44,6 +44,14 @@ public sealed class ActRecords
         order by act.id
         """;
 
+    private const string ByMessage = Written + """
+        where act.chat_id = $chat
+          and act.message_id in (select value from json_each($messages))
+          and act.undoes_id is null
+          and answer.id is null
+        order by act.id
+        """;
+
     private const string Since = Written + """
         where act.author_id = $author
           and act.written_at >= $since
@@ -53,8 +61,17 @@ public sealed class ActRecords
         """;
 
     private const string Newest = Written + """
-        where ($author is null or act.author_id = $author)
-          and act.author_id is not null
+        where act.author_id is not null
+          and act.written_at >= $since
+          and act.undoes_id is null
+          and answer.id is null
+        order by act.written_at desc, act.id desc
+        limit $limit
+        """;
+
+    private const string NewestOf = Written + """
+        where act.author_id = $author
+          and ($chat is null or act.chat_id = $chat)
           and act.written_at >= $since
           and act.undoes_id is null
           and answer.id is null
@@ -95,18 +112,34 @@ public sealed class ActRecords
     }
 
     /// <summary>The last act of this author that holds and is no undo.</summary>
-    public Act? LastOf(Member author) => Lists(author, long.MinValue, 1).SingleOrDefault();
+    public Act? LastOf(Member author) => ListOf(author, null, long.MinValue, 1).SingleOrDefault();
 
     /// <summary>The last ten acts of the last two weeks that hold and are no undo, the newest first.</summary>
     /// <param name="author">Whose; none: of all members.</param>
     /// <param name="now">From when the two weeks count back.</param>
-    public IReadOnlyList<Act> Recent(Member? author, DateTimeOffset now) =>
-        Lists(author, Booked.At(now - Lately), MostListed);
+    public IReadOnlyList<Act> Recent(Member? author, DateTimeOffset now)
+    {
+        var since = Booked.At(now - Lately);
+        return author is null
+            ? [.. connection.Query<Row>(Newest, new { since, limit = MostListed }).Select(row => row.From())]
+            : ListOf(author, null, since, MostListed);
+    }
+
+    /// <summary>So of one author, as far as they were written in this chat.</summary>
+    public IReadOnlyList<Act> RecentIn(long chatId, Member author, DateTimeOffset now) =>
+        ListOf(author, chatId, Booked.At(now - Lately), MostListed);
 
     /// <summary>The acts of these numbers, in the order they were written; of an unknown number there is none.
     /// </summary>
     public IReadOnlyList<Act> These(IEnumerable<long> ids) =>
         [.. connection.Query<Row>(OfThese, new { ids = $"[{string.Join(',', ids)}]" }).Select(row => row.From())];
+
+    /// <summary>What these messages of a chat wrote that holds and is no undo, in the order it was written.</summary>
+    public IReadOnlyList<Act> Of(long chatId, IEnumerable<long> messageIds) =>
+    [
+        .. connection.Query<Row>(ByMessage, new { chat = chatId, messages = $"[{string.Join(',', messageIds)}]" })
+            .Select(row => row.From()),
+    ];
 
     internal Act Begin(NewAct act, long? undoes)
     {
@@ -125,8 +158,8 @@ public sealed class ActRecords
         return Find(id) ?? throw new InvalidOperationException($"Act {id} is not there.");
     }
 
-    private IReadOnlyList<Act> Lists(Member? author, long since, int limit) =>
-        [.. connection.Query<Row>(Newest, new { author = author?.Id, since, limit }).Select(row => row.From())];
+    private IReadOnlyList<Act> ListOf(Member author, long? chat, long since, int limit) =>
+        [.. connection.Query<Row>(NewestOf, new { author = author.Id, chat, since, limit }).Select(row => row.From())];
 
     private static bool Alike(string one, string other) =>
         Words(one).SequenceEqual(Words(other), StringComparer.OrdinalIgnoreCase);

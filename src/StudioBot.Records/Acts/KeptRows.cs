@@ -118,6 +118,7 @@ internal sealed class KeptRows(SqliteConnection connection)
         select id
         from act
         where undoes_id is null
+          and not exists (select 1 from act as answer where answer.undoes_id = act.id)
           and id in (
             select act_id from stock_entry where $table = 'material' and material_id = $key
             union select act_id from batch where $table = 'recipe' and recipe_id = $key

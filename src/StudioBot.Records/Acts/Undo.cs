@@ -30,73 +30,108 @@ public sealed class Undo
         { } act => Take(act, by),
     };
 
+    // A row that cannot go back shows only while others have gone: then all of it is rolled back.
     private Undone Take(Act act, NewAct by)
     {
-        if (Later(act) is [_, ..] later)
+        connection.Execute("savepoint undoing");
+        var undone = TakeAlong(act, by);
+        connection.Execute(undone is Undone.Done ? "release undoing" : "rollback to undoing; release undoing");
+        return undone;
+    }
+
+    // What the studio wrote by itself goes along, the last first; what a member wrote stays, and so does all of it.
+    private Undone TakeAlong(Act act, NewAct by)
+    {
+        var later = acts.These(Later(act));
+        if (later.Where(one => !IsOurs(one)).ToList() is [_, ..] theirs)
         {
-            return new Undone.RestsOn(acts.These(later));
+            return new Undone.RestsOn(theirs);
         }
 
-        // A row that cannot go back shows only while others have gone: then all of it is rolled back.
-        connection.Execute("savepoint undoing");
+        List<Act> along = [];
+        foreach (var ours in later.Reverse().Where(one => !along.Exists(gone => gone.Id == one.Id)))
+        {
+            if (TakeAlong(ours, by) is not Undone.Done done)
+            {
+                return new Undone.RestsOn([ours]);
+            }
+
+            along.AddRange([.. done.Along, done.What]);
+        }
+
         var answer = acts.Begin(by with { Kind = ActRecords.Undoing }, act.Id);
         AnswerBooks(act, answer);
         if (kept.Restore(act.Id) is { } obstacle)
         {
-            var found = acts.These([.. obstacle.Acts]);
-            connection.Execute("rollback to undoing; release undoing");
-            return new Undone.RestsOn(found);
+            return new Undone.RestsOn(acts.These([.. obstacle.Acts]));
         }
 
         connection.Execute(Lift, new { at = Booked.At(answer.WrittenAt) });
-        connection.Execute("release undoing");
-        return new Undone.Done(act with { UndoneById = answer.Id }, answer);
+        return new Undone.Done(act with { UndoneById = answer.Id }, answer) { Along = along };
     }
 
-    // Stock: what drew more than would have been there without this act, or touched a lot that came by it. Pieces: what
-    // happened to one that came by this act, or changed a stage again. Batches and numbers: a piece poured since.
+    private static bool IsOurs(Act act) => act is { Author: null, Kind: not ActRecords.Opening };
+
+    // Stock: what drew more than would have been there without this act, or touched a lot that came by it; a later
+    // count, which found the level that this act had left. Pieces: what happened to one that came by this act, or
+    // changed a stage again. Batches and numbers: a piece poured since.
     private const string Resting = """
-        with standing as (
-            select id
-            from act
-            where id <> $act
-              and undoes_id is null
-              and not exists (select 1 from act as answer where answer.undoes_id = act.id)),
+        with mine as materialized (
+            select lot_id, material_id
+            from stock_entry
+            where act_id = $act),
         without as (
             select entry.act_id, entry.lot_id,
                    sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)) over (
                        partition by entry.lot_id
                        order by entry.id) as still_there
             from stock_entry as entry
-            where entry.act_id in (select id from standing)
-              and entry.lot_id in (select mine.lot_id from stock_entry as mine where mine.act_id = $act))
-        select without.act_id as id
-        from without
-        join lot on lot.id = without.lot_id
-        where without.still_there < 0
-           or lot.act_id = $act
-        union
-        select line.act_id
-        from live_piece_event as line
-        join piece on piece.id = line.piece_id
-        where line.act_id > $act
-          and line.act_id in (select id from standing)
-          and (piece.act_id = $act
-            or line.stage is not null
-              and exists (
-                select 1
-                from live_piece_event as mine
-                where mine.act_id = $act
-                  and mine.piece_id = line.piece_id
-                  and mine.stage is not null))
-        union
-        select piece.act_id
-        from piece
-        where piece.undone_id is null
-          and piece.act_id in (select id from standing)
-          and (piece.batch_id in (select batch.id from batch where batch.act_id = $act)
-            or piece.number in (select given.number from piece_number as given where given.act_id = $act))
-        order by 1
+            where entry.lot_id in (select lot_id from mine)
+              and entry.act_id <> $act
+              and entry.undoes_id is null
+              and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)),
+        resting as (
+            select without.act_id as id
+            from without
+            join lot on lot.id = without.lot_id
+            where without.still_there < 0
+               or lot.act_id = $act
+            union
+            select entry.act_id
+            from stock_entry as entry
+            where entry.material_id in (select material_id from mine)
+              and entry.reason = 'counted'
+              and entry.undoes_id is null
+            union
+            select line.act_id
+            from piece
+            join live_piece_event as line on line.piece_id = piece.id
+            where piece.act_id = $act
+            union
+            select line.act_id
+            from live_piece_event as changed
+            join live_piece_event as line on line.piece_id = changed.piece_id
+            where changed.act_id = $act
+              and changed.stage is not null
+              and line.stage is not null
+            union
+            select piece.act_id
+            from batch
+            join piece on piece.batch_id = batch.id
+            where batch.act_id = $act
+              and piece.undone_id is null
+            union
+            select piece.act_id
+            from piece_number as given
+            join piece on piece.number = given.number and piece.undone_id is null
+            where given.act_id = $act)
+        select resting.id
+        from resting
+        join act on act.id = resting.id
+        where resting.id > $act
+          and act.undoes_id is null
+          and not exists (select 1 from act as answer where answer.undoes_id = act.id)
+        order by resting.id
         """;
 
     private List<long> Later(Act act) => connection.Query<long>(Resting, new { act = act.Id }).AsList();

@@ -10,7 +10,11 @@ public abstract record Undone
     /// <summary>The opposite of its lines is booked, under an act of its own.</summary>
     /// <param name="What">The act that was taken back.</param>
     /// <param name="By">The act that did it.</param>
-    public sealed record Done(Act What, Act By) : Undone;
+    public sealed record Done(Act What, Act By) : Undone
+    {
+        /// <summary>What the studio had written by itself on top of it, taken back too.</summary>
+        public IReadOnlyList<Act> Along { get; init; } = [];
+    }
 
     /// <summary>Not taken back, nothing booked: later acts rest on it.</summary>
     /// <param name="Later">In their order; empty where a row it changed was changed since by no act.</param>

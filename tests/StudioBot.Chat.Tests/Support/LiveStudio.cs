@@ -97,6 +97,7 @@ internal sealed class LiveStudio : IDisposable
             Now = Now,
             Member = member,
             UserId = account,
+            ChatId = chat == ChatKind.Group ? -100 : account,
             NewCode = length => new string((char)('A' + drawn++), length),
         };
     }

@@ -88,12 +88,46 @@ public sealed class AnsweringTests : IDisposable
     }
 
     [Fact]
-    public void A_corrected_record_records_nothing_and_says_so()
+    public void A_corrected_record_is_offered_where_nothing_was_recorded()
     {
         var outcome = ToCorrected(Message("room 20C 58%"))!;
         Assert.False(outcome.OnlyAsked);
-        Assert.Contains("recorded as first sent", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.StartsWith("Nothing was recorded before.", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.Equal(("room 20C 58%", true), outcome.Reply.Buttons.Select(button => (button.Line, button.Records)).Single());
         Assert.DoesNotContain("room 20C 58%", Recorded());
+    }
+
+    [Fact]
+    public void A_corrected_record_stays_and_shows_its_undo()
+    {
+        To(Message("room 20C 58%"));
+        var outcome = ToCorrected(Message("room 25C 58%"))!;
+        Assert.Contains("recorded as first sent", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.Contains("room 20C 58%", outcome.Reply.PlainText, StringComparison.Ordinal);
+        var act = file.Read(view => view.Acts.Recent(null, Now))[0];
+        Assert.Equal($"undo act {act.Id}", outcome.Reply.Buttons.Single().Line);
+
+        To(Message(outcome.Reply.Buttons[0].Line) with { Id = 2 });
+        Assert.StartsWith(
+            "Nothing was recorded before.", ToCorrected(Message("room 25C 58%"))!.Reply.PlainText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_button_of_the_first_answer_recorded_counts_as_recorded()
+    {
+        To(Message("room 20C 58%") with { Id = 9 });    // pressed under message 9, which answered message 1
+        Assert.Contains(
+            "recorded as first sent",
+            ToCorrected(Message("room 25C 58%"), answer: 9)!.Reply.PlainText,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_corrected_photo_is_not_offered_without_it()
+    {
+        var outcome = ToCorrected(Message("note 17 big cells") with { Photo = "photo-1" })!;
+        Assert.Contains("Send the photo anew", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.Empty(outcome.Reply.Buttons);
     }
 
     [Fact]
@@ -114,7 +148,8 @@ public sealed class AnsweringTests : IDisposable
 
     private Outcome? To(ChatMessage message) => file.Write(session => answering.To(message, session));
 
-    private Outcome? ToCorrected(ChatMessage message) => file.Write(session => answering.ToCorrected(message, session));
+    private Outcome? ToCorrected(ChatMessage message, long? answer = null) =>
+        file.Write(session => answering.ToCorrected(message, answer, session));
 
     private List<string> Recorded() => [.. file.Read(view => view.Acts.Recent(null, Now)).Select(act => act.Words)];
 

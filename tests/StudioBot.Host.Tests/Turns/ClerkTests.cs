@@ -49,6 +49,26 @@ public sealed class ClerkTests : IDisposable
     }
 
     [Fact]
+    public async Task A_stranger_s_press_on_a_plain_line_is_answered_by_a_notice_only()
+    {
+        await desk.Settle(
+            StandInUpdates.Press(1, StandInUpdates.GroupChat, 3, "p1", "help", Stranger),
+            StandInUpdates.Press(2, StandInUpdates.GroupChat, 3, "p2", "help", Stranger));
+        Assert.Empty(desk.Posted());
+        Assert.Equal(2, desk.Wire.Presses.Count(notice => notice == "This button is for members of the studio."));
+    }
+
+    [Fact]
+    public async Task Wrong_codes_are_answered_once_a_day()
+    {
+        await desk.Settle(
+            desk.Message(1, Stranger, 1, "join ABCDEFGHJ2"),
+            desk.Message(2, Stranger, 2, "join ABCDEFGHJ3"),
+            desk.Message(3, Stranger, 3, "join ABCDEFGHJ4"));
+        Assert.Equal([Invitation], desk.Posted().Select(letter => letter.Plain));
+    }
+
+    [Fact]
     public async Task The_code_shown_where_it_runs_makes_a_stranger_a_steward_once()
     {
         desk.File.Write(session => session.Claim.Put("ABCDEFGHJK", desk.Now.AddMinutes(15)));

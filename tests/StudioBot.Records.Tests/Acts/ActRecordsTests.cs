@@ -138,6 +138,40 @@ public sealed class ActRecordsTests : IDisposable
     }
 
     [Fact]
+    public void The_list_of_a_chat_holds_what_was_written_there()
+    {
+        studio.File.Write(session =>
+        {
+            session.Acts.Begin(new NewAct("used", mira, "here", Saying.Morning) { ChatId = -100 });
+            session.Acts.Begin(new NewAct("used", mira, "in private", Saying.Morning) { ChatId = 7 });
+            session.Acts.Begin(new NewAct("used", pia, "hers", Saying.Morning) { ChatId = -100 });
+        });
+
+        Assert.Equal(
+            ["here"], studio.File.Read(view => view.Acts.RecentIn(-100, mira, Saying.Morning)).Select(act => act.Words));
+    }
+
+    [Fact]
+    public void What_a_message_wrote_is_found_while_it_holds()
+    {
+        Act Wrote(StudioSession session, long chat, long message) => session.Acts.Begin(
+            new NewAct("used", mira, "used 20 ml white", Saying.Morning) { ChatId = chat, MessageId = message });
+
+        var (one, two, pressed) = studio.File.Write(session =>
+        {
+            Wrote(session, -100, 8);
+            Wrote(session, -200, 7);
+            return (Wrote(session, -100, 7), Wrote(session, -100, 7), Wrote(session, -100, 9));
+        });
+        Assert.Equal([one, two, pressed], studio.File.Read(view => view.Acts.Of(-100, [7, 9])));
+
+        studio.File.Write(session => session.Undo.Take(
+            one.Id, new NewAct("undo", mira, "undo", Saying.Morning) { ChatId = -100, MessageId = 7 }));
+        Assert.Equal([two, pressed], studio.File.Read(view => view.Acts.Of(-100, [7, 9])));
+        Assert.Empty(studio.File.Read(view => view.Acts.Of(-300, [7])));
+    }
+
+    [Fact]
     public void An_act_has_words()
     {
         Assert.Throws<SqliteException>(() => studio.File.Write(session => session.Said("used", mira, "")));

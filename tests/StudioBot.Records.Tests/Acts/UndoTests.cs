@@ -132,6 +132,91 @@ public sealed class UndoTests : IDisposable
     }
 
     [Fact]
+    public void What_a_later_count_found_had_this_in_it()
+    {
+        var used = Did("used", (session, act) => session.Stock.Draw(white, Ml(50), StockReason.Used, act));
+        var count = Did("count", (session, act) => session.Stock.Count(white, Ml(700), act));
+
+        Assert.Equal([count], Assert.IsType<Undone.RestsOn>(Undo(used)).Later);
+        Assert.Equal(Ml(700), Level(white));
+
+        Assert.IsType<Undone.Done>(Undo(count));
+        Assert.IsType<Undone.Done>(Undo(used));
+        Assert.Equal(Ml(820), Level(white));
+    }
+
+    [Fact]
+    public void A_count_of_something_else_or_before_it_is_no_hindrance()
+    {
+        Did("count", (session, act) => session.Stock.Count(white, Ml(700), act));
+        var used = Did("used", (session, act) => session.Stock.Draw(white, Ml(50), StockReason.Used, act));
+        Did("count", (session, act) => session.Stock.Count(
+            session.Materials.All().Single(one => one.Name == "lamp black"), Ml(3), act));
+
+        Assert.IsType<Undone.Done>(Undo(used));
+        Assert.Equal(Ml(700), Level(white));
+    }
+
+    [Fact]
+    public void What_the_studio_wrote_by_itself_goes_along()
+    {
+        var coat = Did("coat", (session, act) => session.Pieces.Book(17, Coated, act));
+        var cured = studio.File.Write(session =>
+        {
+            var act = session.Said("cured", words: "cured 17");
+            session.Pieces.Book(17, new PieceEvent.Cured(), act);
+            return act;
+        });
+        Assert.Equal(Stage.Cured, Piece(17)!.Stage);
+
+        var done = Assert.IsType<Undone.Done>(Undo(coat));
+
+        Assert.Equal([cured.Id], done.Along.Select(act => act.Id));
+        Assert.Equal(Stage.Drying, Piece(17)!.Stage);
+        Assert.False(studio.File.Read(view => view.Acts.Find(cured.Id))!.Holds);
+    }
+
+    [Fact]
+    public void It_stays_under_what_a_member_wrote_on_top_of_it()
+    {
+        var coat = Did("coat", (session, act) => session.Pieces.Book(17, Coated, act));
+        studio.File.Write(session => session.Pieces.Book(17, new PieceEvent.Cured(), session.Said("cured")));
+        var kept = Did("kept", (session, act) => session.Pieces.Book(17, new PieceEvent.Kept(), act));
+
+        Assert.Equal([kept], Assert.IsType<Undone.RestsOn>(Undo(coat)).Later);
+        Assert.Equal(Stage.Kept, Piece(17)!.Stage);
+        Undo(kept);
+        Assert.Equal(Stage.Cured, Piece(17)!.Stage);
+        Assert.IsType<Undone.Done>(Undo(coat));
+    }
+
+    [Fact]
+    public void Ten_thousand_acts_do_not_slow_it()
+    {
+        var (used, last) = studio.File.Write(session =>
+        {
+            var first = session.Said("used", mira);
+            session.Stock.Draw(white, Ml(1), StockReason.Used, first);
+            for (var number = 0; number < 10_000; number++)
+            {
+                var act = session.Said(number % 2 == 0 ? "room" : "note", mira, minute: number / 100.0);
+                if (number % 2 == 1)
+                {
+                    session.Pieces.Book(17, new PieceEvent.Note("cells"), act);
+                }
+            }
+
+            return (first, session.Acts.LastOf(mira)!);
+        });
+
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        Assert.IsType<Undone.Done>(Undo(used));
+        Assert.IsType<Undone.Done>(Undo(last));
+        var taken = clock.Elapsed;
+        Assert.True(taken < TimeSpan.FromSeconds(1), $"{taken.TotalMilliseconds:F0} ms");   // what a press may take
+    }
+
+    [Fact]
     public void A_batch_that_was_poured_from_stays()
     {
         var mix = Did("mix", (session, act) => session.Batches.Add(
