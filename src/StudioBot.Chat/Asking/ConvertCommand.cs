@@ -9,6 +9,10 @@ namespace StudioBot.Chat.Asking;
 /// <summary><c>convert 8 fl oz to ml</c>: one unit in another.</summary>
 internal sealed class ConvertCommand : Ask
 {
+    // Absolute zero (SI Brochure, 9th ed.: 0 K is −273.15 °C).
+    private const double ZeroCelsius = -273.15;
+    private const double ZeroFahrenheit = -459.67;
+
     private static readonly UnitSlot To = new() { IsRequired = true };
     private static readonly QuantitySlot Value = new() { IsRequired = true };
     private static readonly NameSlot Material = new(NameKind.Material, "material", "a material", "resin A")
@@ -112,6 +116,17 @@ internal sealed class ConvertCommand : Ask
 
     private static Reply Degrees(AnyQuantity value, string to)
     {
+        if (value.Typed < (value.Unit == "f" ? ZeroFahrenheit : ZeroCelsius))
+        {
+            return new Reply(
+                new Block.Headline($"{Figures.Of(value.Typed)} °{value.Unit.ToUpperInvariant()} is colder than cold gets."),
+                new Block.Line("Try"),
+                new Block.Sample("convert 70F to C"))
+            {
+                IsTrouble = true,
+            };
+        }
+
         var temperature = value.Unit == "f"
             ? Temperature.FromFahrenheit(value.Typed)
             : Temperature.FromCelsius(value.Typed);

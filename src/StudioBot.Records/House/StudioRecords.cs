@@ -80,7 +80,8 @@ public sealed class StudioRecords
     /// <summary>The studio sets something else.</summary>
     /// <param name="name">Which, 1 to 40 characters.</param>
     /// <param name="value">As its command will read it; none: set no more.</param>
-    /// <param name="act">The act that sets it; none where nobody does: it was learnt, and no undo takes it back.</param>
+    /// <param name="act">The act that sets it; none where nobody does: it was learnt, and no undo takes it back.
+    /// </param>
     public void Set(string name, string? value, Act? act = null) => kept.Change(act, KeptTable.Setting, name, () =>
         connection.Execute(value is null ? DropOther : KeepOther, new { name, value }));
 

@@ -61,4 +61,9 @@ public sealed class ConvertCommandTests
     [InlineData("convert 10 g gold mica to tsp")]
     [InlineData("convert 70F to C")]
     public void It_fits_a_phone(string words) => Phone.Fits(words);
+
+    [Theory]
+    [InlineData("convert -570F to C")]      // absolute zero is -459.67 °F (SI Brochure, 9th ed.)
+    [InlineData("convert -300C to F")]
+    public void Colder_than_absolute_zero_is_said_to_be_so(string words) => Assert.True(Sample.Answer(words)!.IsTrouble);
 }
