@@ -119,7 +119,8 @@ internal sealed class ConvertCommand : Ask
         if (value.Typed < (value.Unit == "f" ? ZeroFahrenheit : ZeroCelsius))
         {
             return new Reply(
-                new Block.Headline($"{Figures.Of(value.Typed)} °{value.Unit.ToUpperInvariant()} is colder than cold gets."),
+                new Block.Headline(
+                    $"{Figures.Of(value.Typed)} °{value.Unit.ToUpperInvariant()} is colder than cold gets."),
                 new Block.Line("Try"),
                 new Block.Sample("convert 70F to C"))
             {
