@@ -53,12 +53,21 @@ internal sealed class WeekPing : Ping
     internal override IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn) =>
         [new Button("Stock", "stock"), new Button("Pieces", "pieces")];
 
-    // From the last that was said, so that nothing falls between two; the first tells of seven days.
+    // From the last that was said, so that nothing falls between two; the first from seven days before the first that
+    // was ever planned, said or not.
     private static WeekSpan SpanOf(DateTimeOffset until, PingTurn turn)
     {
-        var last = turn.Studio.View.Reminders.About(PingSubjects.Kept(WeekPlan.Subject))
-            .LastOrDefault(row => row.Verdict is PingRound.Sent or PingRound.SentLate && row.What.PlannedAt < until);
-        return new WeekSpan(last?.What.PlannedAt ?? turn.Zone.InstantOf(
-            turn.Zone.DateOf(until).AddDays(-Days), TimeOnly.FromDateTime(turn.Zone.LocalOf(until))), until);
+        var rows = turn.Studio.View.Reminders.About(PingSubjects.Kept(WeekPlan.Subject));
+        if (rows.LastOrDefault(row => row.Verdict is PingRound.Sent or PingRound.SentLate && row.What.PlannedAt < until)
+            is { } last)
+        {
+            return new WeekSpan(last.What.PlannedAt, until);
+        }
+
+        var first = rows.Select(row => row.What.PlannedAt).Append(until).Min();
+        return new WeekSpan(
+            turn.Zone.InstantOf(
+                turn.Zone.DateOf(first).AddDays(-Days), TimeOnly.FromDateTime(turn.Zone.LocalOf(first))),
+            until);
     }
 }
