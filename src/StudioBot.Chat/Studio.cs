@@ -1,6 +1,7 @@
 using StudioBot.Chat.Reading;
 using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
+using StudioBot.Craft.Reminders;
 using StudioBot.Records;
 
 namespace StudioBot.Chat;
@@ -8,8 +9,12 @@ namespace StudioBot.Chat;
 /// <summary>What an answer may look at: the records of one studio, and what the trade assumes.</summary>
 public sealed class Studio
 {
+    private const string Unset = "UTC";
+
     // Not all that look at a studio read words.
     private readonly Lazy<Vocabulary> _words;
+
+    private readonly Lazy<StudioZone> _zone;
 
     /// <summary>One studio, for as long as its view lasts.</summary>
     /// <param name="view">The records; read only.</param>
@@ -19,6 +24,7 @@ public sealed class Studio
     public Studio(StudioView view, TradePractice practice, bool isSample, Vocabulary? words = null)
     {
         (View, Practice, IsSample) = (view, practice, isSample);
+        _zone = new(() => new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(view.Studio.Settings()?.Zone ?? Unset)));
         _words = new(() => words ?? StudioWords.Of(this));
     }
 
@@ -27,6 +33,9 @@ public sealed class Studio
 
     /// <summary>What the trade assumes, with its grounds.</summary>
     public TradePractice Practice { get; }
+
+    /// <summary>Its wall clock; that of UTC while it has not been founded.</summary>
+    public StudioZone Zone => _zone.Value;
 
     /// <summary>Whether it is the invented studio.</summary>
     public bool IsSample { get; }

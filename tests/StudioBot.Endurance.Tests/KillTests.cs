@@ -156,11 +156,8 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
         {
             case Moment.BeforeCommit:
                 await Killed(
-                    kill => standIn.Answered = call => On(HandsOut(call, update), () =>
-                    {
-                        Thread.Sleep(longest * random.NextDouble() / 2);
-                        kill();
-                    }),
+                    kill => standIn.Answered = call => On(
+                        HandsOut(call, update), () => After(longest * random.NextDouble() / 2, kill)),
                     update);
                 break;
             case Moment.BehindCommit:
@@ -174,17 +171,18 @@ public sealed class KillTests(ITestOutputHelper output) : IAsyncLifetime, IDispo
                 break;
             default:
                 await Killed(
-                    kill => standIn.Answered = call => On(Says(call, answer), () =>
-                    {
-                        Thread.Sleep(random.Next(30));
-                        kill();
-                    }),
+                    kill => standIn.Answered = call => On(
+                        Says(call, answer), () => After(TimeSpan.FromMilliseconds(random.Next(30)), kill)),
                     update);
                 break;
         }
 
         output.WriteLine($"run {run}: {Where(run)}");
     }
+
+    // A real process dies in real time: the kill comes somewhere within what it has to do.
+    private void After(TimeSpan wait, Action kill) =>
+        _ = Task.Delay(wait, time).ContinueWith(_ => kill(), TaskScheduler.Default);
 
     private async Task Killed(Action<Action> arm, JsonObject? update = null)
     {

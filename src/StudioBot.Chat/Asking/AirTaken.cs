@@ -53,13 +53,9 @@ internal sealed record AirTaken(Temperature Temperature, RelativeHumidity? Humid
                 IsSaid: false);
         }
 
-        var age = turn.Local - Local(newest.At, studio);
-        var read = $"{newest.Room} {Show.Time(age > TimeSpan.Zero ? age : TimeSpan.Zero)} ago"
+        var age = turn.Local - WallTime.Of(newest.At, studio);
+        var read = $"{newest.Room} {WallTime.Age(newest.At, turn, studio)} ago"
             + (age > Old ? ", read it again" : "");
         return new AirTaken(newest.Temperature, said?.Humidity ?? newest.Humidity, read, IsSaid: false);
     }
-
-    private static DateTime Local(DateTimeOffset moment, Studio studio) => studio.View.Studio.Settings() is { } settings
-        ? TimeZoneInfo.ConvertTime(moment, TimeZoneInfo.FindSystemTimeZoneById(settings.Zone)).DateTime
-        : moment.UtcDateTime;
 }

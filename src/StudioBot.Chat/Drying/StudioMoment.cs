@@ -11,14 +11,9 @@ internal sealed record StudioMoment(StudioZone Zone, DateTimeOffset Now)
     public DateOnly Today => Zone.DateOf(Now);
 
     /// <summary>The moment at which a message was typed.</summary>
-    public static StudioMoment Of(Turn turn, Studio studio)
-    {
-        var zone = new StudioZone(studio.View.Studio.Settings() is { } settings
-            ? TimeZoneInfo.FindSystemTimeZoneById(settings.Zone)
-            : TimeZoneInfo.Utc);
-        return new StudioMoment(
-            zone, zone.InstantOf(DateOnly.FromDateTime(turn.Local), TimeOnly.FromDateTime(turn.Local)));
-    }
+    public static StudioMoment Of(Turn turn, Studio studio) => new(
+        studio.Zone,
+        studio.Zone.InstantOf(DateOnly.FromDateTime(turn.Local), TimeOnly.FromDateTime(turn.Local)));
 
     /// <summary>The day of another moment in the studio.</summary>
     public DateOnly Day(DateTimeOffset moment) => Zone.DateOf(moment);

@@ -22,7 +22,6 @@ internal sealed class PingTurn
     public PingTurn(Studio studio, DateTimeOffset now)
     {
         (Studio, Now) = (studio, now);
-        Zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(studio.View.Studio.Settings()?.Zone ?? "UTC"));
         _reckoning = new(() => new PieceReckoning(studio.View, studio.Practice, now));
         _members = new(studio.View.Members.All);
         _needs = new(() => ShelfNeed.All(studio, now).ToDictionary(need => need.Material.Id));
@@ -35,7 +34,7 @@ internal sealed class PingTurn
     public DateTimeOffset Now { get; }
 
     /// <summary>The studio's wall clock.</summary>
-    public StudioZone Zone { get; }
+    public StudioZone Zone => Studio.Zone;
 
     /// <summary>The ready days of the pieces.</summary>
     public PieceReckoning Reckoning => _reckoning.Value;

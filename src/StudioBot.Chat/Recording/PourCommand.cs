@@ -34,28 +34,15 @@ internal sealed class PourCommand : Act
     private static readonly ColoursSlot Colours = new();
     private static readonly ReservedSlot Number = new();
     private static readonly AirSlot Air = new();
-    private static readonly AmountSlot Left = new("what was left", "left 40")
-    {
-        Lead = "left",
-        Bare = Measure.Volume,
-        Only = Measure.Volume,
-        Key = "left",
-        MayBeNothing = true,
-    };
-    private static readonly AmountSlot Caught = new("what was caught", "caught 55")
-    {
-        Lead = "caught",
-        Bare = Measure.Volume,
-        Only = Measure.Volume,
-        Key = "caught",
-        MayBeNothing = true,
-    };
     private static readonly AmountSlot Mixed = new("what was mixed", "318 ml") { Only = Measure.Volume };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "pour", Room.Recording, "A pour, and the piece that comes of it.",
-        [Size, Way, Batch, Recipe, Left, Caught, Parts, Colours, Number, Mixed, Air, RecordSlots.Day, RecordSlots.For],
+        [
+            Size, Way, Batch, Recipe, PourSlots.Left, PourSlots.Caught, Parts, Colours, Number, Mixed, Air,
+            RecordSlots.Day, RecordSlots.For,
+        ],
         ["pour 30cm panel bloom 6 colours batch 12", "pour 25cm tile swipe white, lamp black"])
     {
         Also = ["poured"],
@@ -121,7 +108,7 @@ internal sealed class PourCommand : Act
     }
 
     private static PourVolumes Measured(Phrase said) =>
-        new(Volume(said, Mixed), Volume(said, Left), Volume(said, Caught));
+        new(Volume(said, Mixed), Volume(said, PourSlots.Left), Volume(said, PourSlots.Caught));
 
     private static Volume? Volume(Phrase said, AmountSlot slot) =>
         said.Has(slot) && said.Of(slot) is Amount.ByVolume volume ? volume.Volume : null;

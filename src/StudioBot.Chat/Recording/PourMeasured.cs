@@ -12,22 +12,6 @@ namespace StudioBot.Chat.Recording;
 internal sealed class PourMeasured : Act
 {
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
-    private static readonly AmountSlot Left = new("what was left", "left 40")
-    {
-        Lead = "left",
-        Bare = Measure.Volume,
-        Only = Measure.Volume,
-        Key = "left",
-        MayBeNothing = true,
-    };
-    private static readonly AmountSlot Caught = new("what was caught", "caught 55")
-    {
-        Lead = "caught",
-        Bare = Measure.Volume,
-        Only = Measure.Volume,
-        Key = "caught",
-        MayBeNothing = true,
-    };
     private static readonly AmountSlot Mixed = new("what was mixed", "318 ml")
     {
         IsRequired = true,
@@ -37,7 +21,7 @@ internal sealed class PourMeasured : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "pour", Room.Recording, "What was mixed, left and caught of a pour.",
-        [Left, Caught, Mixed, Piece, RecordSlots.Day],
+        [PourSlots.Left, PourSlots.Caught, Mixed, Piece, RecordSlots.Day],
         ["pour 17 318 ml left 40 caught 55"])
     {
         Also = ["poured"],
@@ -52,8 +36,8 @@ internal sealed class PourMeasured : Act
         var piece = TalkedOf.Pieces(said.Of(Piece), writing)[0];
         var volumes = new PourVolumes(
             Volume(said.Of(Mixed)),
-            said.Has(Left) ? Volume(said.Of(Left)) : null,
-            said.Has(Caught) ? Volume(said.Of(Caught)) : null);
+            said.Has(PourSlots.Left) ? Volume(said.Of(PourSlots.Left)) : null,
+            said.Has(PourSlots.Caught) ? Volume(said.Of(PourSlots.Caught)) : null);
         if (volumes.Wrong is { } why)
         {
             return TalkedOf.Trouble($"{why}. Nothing recorded.", Sheet.Examples[0]);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Replies;
 
@@ -7,9 +6,7 @@ namespace StudioBot.Chat.Replies;
 internal static class WallTime
 {
     /// <summary>What the clock shows at this moment.</summary>
-    public static DateTime Of(DateTimeOffset moment, Studio studio) => studio.View.Studio.Settings() is { } settings
-        ? new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(settings.Zone)).LocalOf(moment)
-        : moment.UtcDateTime;
+    public static DateTime Of(DateTimeOffset moment, Studio studio) => studio.Zone.LocalOf(moment);
 
     /// <summary>today, 9 Nov, 9 Nov 2025.</summary>
     public static string Day(DateTimeOffset moment, Turn turn, Studio studio)

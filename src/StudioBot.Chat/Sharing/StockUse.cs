@@ -26,7 +26,7 @@ internal sealed record StockUse(DailyUse Rate, int Days, int Uses)
     {
         var today = DayOf(now, studio);
         var begun = studio.View.Stock.Begun();
-        var lines = studio.View.Stock.HoldingSince(now.AddDays(-MostDays - 1))
+        var lines = studio.View.Stock.HoldingBetween(now.AddDays(-MostDays - 1), DateTimeOffset.MaxValue)
             .Where(line => IsUse(line.Reason) && line.HappenedAt <= now)
             .ToLookup(line => line.MaterialId, line => (
                 Day: DayOf(line.HappenedAt, studio),

@@ -2,7 +2,6 @@ using System.Globalization;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
-using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Sharing;
 
@@ -37,7 +36,7 @@ internal sealed class WeekCommand : Ask
     {
         var today = DateOnly.FromDateTime(turn.Local);
         var monday = said.Has(Week) ? MondayOf((int)said.Of(Week), today) : MondayOf(today);
-        var zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(studio.View.Studio.Settings()?.Zone ?? "UTC"));
+        var zone = studio.Zone;
         var span = new WeekSpan(
             zone.InstantOf(monday, TimeOnly.MinValue), zone.InstantOf(monday.AddDays(Days), TimeOnly.MinValue));
         var now = zone.InstantOf(today, TimeOnly.FromDateTime(turn.Local));

@@ -46,7 +46,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
         }
 
         var studio = Studio(session);
-        var turn = TurnOf(message, session);
+        var turn = TurnOf(message, studio.Zone, session);
         StudioGroup.Learn(turn, session);
         if (message is { IsForwarded: false, IsAnonymous: false })
         {
@@ -67,10 +67,16 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
     /// <param name="message">The message as it reads now.</param>
     /// <param name="answer">Which message answered it first; none while that has not arrived.</param>
     /// <param name="session">The session that settles it.</param>
-    public Outcome? ToCorrected(ChatMessage message, long? answer, StudioSession session) =>
-        message.Words.Trim().Length == 0
-            ? null
-            : conversation.TakeCorrected(TurnOf(message, session), answer, Studio(session), session);
+    public Outcome? ToCorrected(ChatMessage message, long? answer, StudioSession session)
+    {
+        if (message.Words.Trim().Length == 0)
+        {
+            return null;
+        }
+
+        var studio = Studio(session);
+        return conversation.TakeCorrected(TurnOf(message, studio.Zone, session), answer, studio, session);
+    }
 
     /// <summary>The studio over this session, with its words.</summary>
     public Studio Studio(StudioSession session)
@@ -93,9 +99,8 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
         return outcome;
     }
 
-    private Turn TurnOf(ChatMessage message, StudioSession session)
+    private Turn TurnOf(ChatMessage message, StudioZone zone, StudioSession session)
     {
-        var zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(session.Studio.Settings()?.Zone ?? "UTC"));
         var member = session.Members.ByAccount(message.UserId);
         return new Turn(message.Words, message.Kind, SpeakerOf(message, member, session), zone.LocalOf(message.At))
         {

@@ -202,17 +202,6 @@ public sealed class StockRecords
         [.. connection.Query<LineRow>(HeldBetween, new { from = Booked.At(from), until = Booked.At(until) })
             .Select(row => row.From())];
 
-    private const string Lately = Columns + """
-        where entry.act_id in (select id from act where happened_at >= $since)
-          and entry.undoes_id is null
-          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
-        order by entry.id
-        """;
-
-    /// <summary>The lines that hold and whose acts are about this moment or a later one, of all materials.</summary>
-    public IReadOnlyList<StockLine> HoldingSince(DateTimeOffset since) =>
-        [.. connection.Query<LineRow>(Lately, new { since = Booked.At(since) }).Select(row => row.From())];
-
     private const string WrittenLater = Columns + """
         where entry.act_id in (select id from act where written_at > $moment)
           and entry.material_id = $material
