@@ -138,8 +138,9 @@ public sealed class Undo
 
     // What fills goes before what draws, so that no lot is short on the way.
     private const string AnswerStock = """
-        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, reason, undoes_id)
-        select $answer, material_id, lot_id, -microlitres, -milligrams, -pieces, reason, id
+        insert into stock_entry (
+            act_id, material_id, lot_id, microlitres, milligrams, pieces, cents, reason, undoes_id)
+        select $answer, material_id, lot_id, -microlitres, -milligrams, -pieces, -cents, reason, id
         from stock_entry
         where act_id = $act
         order by coalesce(microlitres, milligrams, pieces), id
@@ -164,6 +165,7 @@ public sealed class Undo
     private const string Withdraw = """
         update lot set undone_id = $answer where act_id = $act;
         update batch set undone_id = $answer where act_id = $act;
+        update workshop set undone_id = $answer where act_id = $act;
         update piece set undone_id = $answer where act_id = $act;
         update air_reading set undone_id = $answer where act_id = $act;
         update invitation set expires_at = min(expires_at, $at) where act_id = $act and used_at is null

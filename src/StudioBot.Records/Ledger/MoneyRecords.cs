@@ -37,10 +37,9 @@ public sealed class MoneyRecords
     }
 
     private const string Sums = """
-        select account, member_id as memberId, sum(cents) as cents
-        from money_entry
-        group by account, member_id
-        having sum(cents) <> 0
+        select account, nullif(member_id, 0) as memberId, cents
+        from money_sum
+        where cents <> 0
         order by account, member_id
         """;
 

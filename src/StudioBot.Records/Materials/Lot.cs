@@ -19,6 +19,9 @@ public sealed record Lot(
     Amount Bought,
     Amount Left)
 {
+    /// <summary>What is left of it is worth; zero where nobody knows a price.</summary>
+    public Money Worth { get; init; }
+
     /// <summary>When it was opened, UTC; none while nobody said so.</summary>
     public DateTimeOffset? OpenedAt { get; init; }
 

@@ -17,12 +17,11 @@ public sealed class LotRecords
                lot.price_cents as priceCents, lot.bought_microlitres as boughtMicrolitres,
                lot.bought_milligrams as boughtMilligrams, lot.bought_pieces as boughtPieces,
                lot.opened_at as openedAt, stop.stopped_at as stoppedAt, stop.why,
-               coalesce(sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)), 0) as "left"
+               held.units as "left", held.cents
         from lot
+        join lot_sum as held on held.lot_id = lot.id
         left join lot_stop as stop on stop.lot_id = lot.id
-        left join stock_entry as entry on entry.lot_id = lot.id
         where lot.undone_id is null
-        group by lot.id
         order by lot.bought_at, lot.id
         """;
 
@@ -56,6 +55,8 @@ public sealed class LotRecords
 
         public long Left { get; init; }
 
+        public long Cents { get; init; }
+
         public Lot From()
         {
             var bought = new AmountColumns(BoughtMicrolitres, BoughtMilligrams, BoughtPieces).Known();
@@ -68,6 +69,7 @@ public sealed class LotRecords
                 bought,
                 AmountColumns.Like(bought, Left).Known())
             {
+                Worth = new Money(Cents),
                 OpenedAt = Booked.Moment(OpenedAt),
                 Stopped = Booked.Moment(StoppedAt) is { } at ? new LotStop(at, Why) : null,
             };

@@ -29,4 +29,7 @@ public sealed record Material(
 
     /// <summary>How long an order takes, in whole days; none where nobody said.</summary>
     public TimeSpan? LeadTime { get; init; }
+
+    /// <summary>Whoever takes of it, all use it, and its use is shared by the studio's rule.</summary>
+    public bool IsShared { get; init; }
 }

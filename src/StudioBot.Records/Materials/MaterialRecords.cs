@@ -29,7 +29,7 @@ public sealed class MaterialRecords
         select id, name, form, density_grams_per_millilitre as density, teaspoon_milligrams as teaspoonMilligrams,
                solids_share as solidsShare, low_microlitres as lowMicrolitres, low_milligrams as lowMilligrams,
                low_pieces as lowPieces, bottle_milligrams as bottleMilligrams, shelf_life_days as shelfLifeDays,
-               lead_time_days as leadTimeDays
+               lead_time_days as leadTimeDays, shared
         from material
         order by id
         """;
@@ -47,19 +47,18 @@ public sealed class MaterialRecords
         return [.. connection.Query<Row>(Named).Select(row => row.From([.. packs[row.Id]]))];
     }
 
-    private const string SumOfEntries = """
+    private const string Held = """
         select material.id, material.form,
-               coalesce(sum(entry.microlitres), 0) as microlitres,
-               coalesce(sum(entry.milligrams), 0) as milligrams,
-               coalesce(sum(entry.pieces), 0) as pieces
+               coalesce((
+                   select sum(held.units)
+                   from lot_sum as held
+                   where held.material_id = material.id and held.units > 0), 0) as units
         from material
-        left join stock_entry as entry on entry.material_id = material.id
-        group by material.id
         order by material.id
         """;
 
     /// <summary>What is left of every material: the sum of its lines in the book.</summary>
-    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(SumOfEntries).Select(row => row.From())];
+    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(Held).Select(row => row.From())];
 
     private const string NewOne = """
         insert into material (
@@ -103,7 +102,7 @@ public sealed class MaterialRecords
         set name = $name, density_grams_per_millilitre = $density, teaspoon_milligrams = $teaspoon,
             solids_share = $solids, low_microlitres = $lowMicrolitres, low_milligrams = $lowMilligrams,
             low_pieces = $lowPieces, bottle_milligrams = $bottle, shelf_life_days = $shelfLife,
-            lead_time_days = $leadTime
+            lead_time_days = $leadTime, shared = $shared
         where id = $id
         """;
 
@@ -132,6 +131,7 @@ public sealed class MaterialRecords
             bottle = material.Bottle is { } bottle ? Booked.Milligrams(bottle) : (long?)null,
             shelfLife = material.ShelfLife?.Days,
             leadTime = material.LeadTime?.Days,
+            shared = material.IsShared,
         }));
         kept.Change(act, KeptTable.Packs, material.Id, () =>
         {
@@ -158,7 +158,8 @@ public sealed class MaterialRecords
         long? LowPieces,
         long? BottleMilligrams,
         long? ShelfLifeDays,
-        long? LeadTimeDays)
+        long? LeadTimeDays,
+        long Shared)
     {
         public Material From(IReadOnlyList<Pack> packs) => new(
             Id,
@@ -173,6 +174,7 @@ public sealed class MaterialRecords
             Bottle = BottleMilligrams is { } bottle ? Booked.Mass(bottle) : null,
             ShelfLife = Days(ShelfLifeDays),
             LeadTime = Days(LeadTimeDays),
+            IsShared = Shared != 0,
         };
 
         private static TimeSpan? Days(long? days) => days is { } known ? TimeSpan.FromDays(known) : null;
@@ -197,17 +199,13 @@ public sealed class MaterialRecords
 
         public string Form { get; init; } = string.Empty;
 
-        public long Microlitres { get; init; }
-
-        public long Milligrams { get; init; }
-
-        public long Pieces { get; init; }
+        public long Units { get; init; }
 
         public Level From() => new(Id, Forms.Read(Form) switch
         {
-            MaterialForm.Powder => new Amount.ByMass(Booked.Mass(Milligrams)),
-            MaterialForm.Counted => new Amount.ByCount(checked((int)Pieces)),
-            _ => new Amount.ByVolume(Booked.Volume(Microlitres)),
+            MaterialForm.Powder => new Amount.ByMass(Booked.Mass(Units)),
+            MaterialForm.Counted => new Amount.ByCount(checked((int)Units)),
+            _ => new Amount.ByVolume(Booked.Volume(Units)),
         });
     }
 }

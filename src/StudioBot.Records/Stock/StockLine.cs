@@ -1,3 +1,4 @@
+using StudioBot.Craft.Costs;
 using StudioBot.Records.Materials;
 
 namespace StudioBot.Records.Stock;
@@ -19,4 +20,8 @@ public sealed record StockLine(
     bool Fills,
     StockReason Reason,
     long? MemberId,
-    DateTimeOffset HappenedAt);
+    DateTimeOffset HappenedAt)
+{
+    /// <summary>What the amount was worth, by what its lot had cost; zero where nobody knows a price.</summary>
+    public Money Worth { get; init; }
+}

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using StudioBot.Craft.Costs;
 using StudioBot.Craft.Stock;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
@@ -23,22 +24,27 @@ public sealed class StockRecords
 
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
+    private readonly LotWorths worths;
 
     internal StockRecords(SqliteConnection connection)
     {
         this.connection = connection;
         kept = new KeptRows(connection);
+        worths = new LotWorths(connection);
     }
 
     private const string OpenLots = """
-        select lot.id, lot.label, stop.lot_id is not null as isStopped,
-               coalesce((
-                   select sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces))
-                   from stock_entry as entry
-                   where entry.lot_id = lot.id), 0) as "left"
+        select lot.id, lot.label, stop.lot_id is not null as isStopped, held.units as "left", held.cents
         from lot
+        join lot_sum as held on held.lot_id = lot.id
         left join lot_stop as stop on stop.lot_id = lot.id
-        where lot.material_id = $material
+        where held.material_id = $material
+          and (held.units > 0 or lot.id = $lot or $lot is null and lot.id = (
+            select id
+            from lot
+            where material_id = $material and undone_id is null
+            order by bought_at desc, id desc
+            limit 1))
           and lot.undone_id is null
           and ($lot is null or lot.id = $lot)
         order by lot.bought_at, lot.id
@@ -90,7 +96,10 @@ public sealed class StockRecords
         });
         if (AmountColumns.Of(lot.Left ?? lot.Bought) is { Whole: > 0 } columns)
         {
-            Book(lot.Material.Id, id, columns, reason, act);
+            var worth = reason == StockReason.Made
+                ? worths.OfParts(act)
+                : LotWorths.Part(lot.Price?.Cents ?? 0, columns.Whole, AmountColumns.Of(lot.Bought).Whole);
+            Book(lot.Material.Id, id, columns, worth, reason, act);
         }
 
         return id;
@@ -102,12 +111,14 @@ public sealed class StockRecords
     public void AddTo(long lotId, Material material, Amount amount, StockReason reason, Act act)
     {
         Measure.Check(material.Form, amount);
-        Book(material.Id, lotId, AmountColumns.Of(amount), reason, act);
+        var columns = AmountColumns.Of(amount);
+        var worth = reason == StockReason.Made ? worths.OfParts(act) : worths.AtRateOf(lotId, columns.Whole);
+        Book(material.Id, lotId, columns, worth, reason, act);
     }
 
     /// <summary>Somebody counted: the book takes the level that was found.</summary>
     /// <remarks>What is missing leaves the oldest lots, those in use before stopped ones; what is over goes into the
-    /// newest lot, or into an unlabelled one where there is none.</remarks>
+    /// newest lot, at what that one is worth, or into an unlabelled one where there is none.</remarks>
     /// <exception cref="ArgumentException">The amount is not measured as the material's form is.</exception>
     public Stocktake Count(Material material, Amount counted, Act act)
     {
@@ -151,7 +162,7 @@ public sealed class StockRecords
 
     private const string Columns = """
         select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
-               entry.milligrams, entry.pieces, entry.reason, act.author_id as authorId, act.for_id as forId,
+               entry.milligrams, entry.pieces, entry.cents, entry.reason, act.author_id as authorId, act.for_id as forId,
                act.happened_at as happenedAt
         from stock_entry as entry
         join act on act.id = entry.act_id
@@ -260,7 +271,8 @@ public sealed class StockRecords
         LotShare Share(LotPortion portion)
         {
             var lot = lots.Single(one => ReferenceEquals(one.Open, portion.Lot));
-            Book(material.Id, lot.Id, AmountColumns.Like(amount, -portion.Amount), reason, act);
+            var worth = LotWorths.Part(lot.Cents, portion.Amount, lot.Open.Left);
+            Book(material.Id, lot.Id, AmountColumns.Like(amount, -portion.Amount), -worth, reason, act);
             return new LotShare(lot.Id, lot.Label, AmountColumns.Like(amount, portion.Amount).Known());
         }
     }
@@ -269,7 +281,7 @@ public sealed class StockRecords
     {
         if (lots is [.., var newest])
         {
-            Book(material.Id, newest.Id, over, StockReason.Counted, act);
+            Book(material.Id, newest.Id, over, worths.AtRateOf(newest.Id, over.Whole), StockReason.Counted, act);
         }
         else
         {
@@ -278,11 +290,11 @@ public sealed class StockRecords
     }
 
     private const string NewEntry = """
-        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, reason)
-        values ($act, $material, $lot, $microlitres, $milligrams, $pieces, $reason)
+        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, cents, reason)
+        values ($act, $material, $lot, $microlitres, $milligrams, $pieces, $cents, $reason)
         """;
 
-    private void Book(long material, long lot, AmountColumns columns, StockReason reason, Act act) =>
+    private void Book(long material, long lot, AmountColumns columns, long cents, StockReason reason, Act act) =>
         connection.Execute(NewEntry, new
         {
             act = act.Id,
@@ -291,6 +303,7 @@ public sealed class StockRecords
             microlitres = columns.Microlitres,
             milligrams = columns.Milligrams,
             pieces = columns.Pieces,
+            cents,
             reason = Reasons.Of(reason),
         });
 
@@ -299,7 +312,7 @@ public sealed class StockRecords
 
     private static LotInBook AsOpen(LotInBook lot) => lot with { Open = lot.Open with { IsStopped = false } };
 
-    private sealed record LotInBook(long Id, string? Label, OpenLot Open);
+    private sealed record LotInBook(long Id, string? Label, OpenLot Open, long Cents);
 
     // Settable, not positional: a sum has no declared type for a constructor to be matched by.
     private sealed record LotRow
@@ -312,7 +325,9 @@ public sealed class StockRecords
 
         public long Left { get; init; }
 
-        public LotInBook From() => new(Id, Label, new OpenLot(Label ?? string.Empty, Left, IsStopped));
+        public long Cents { get; init; }
+
+        public LotInBook From() => new(Id, Label, new OpenLot(Label ?? string.Empty, Left, IsStopped), Cents);
     }
 
     // Settable likewise: a minimum.
@@ -330,6 +345,7 @@ public sealed class StockRecords
         long? Microlitres,
         long? Milligrams,
         long? Pieces,
+        long Cents,
         string Reason,
         long? AuthorId,
         long? ForId,
@@ -346,7 +362,10 @@ public sealed class StockRecords
                 signed.Whole > 0,
                 Reasons.Read(Reason),
                 ForId ?? AuthorId,
-                Booked.Moment(HappenedAt));
+                Booked.Moment(HappenedAt))
+            {
+                Worth = new Money(Math.Abs(Cents)),
+            };
         }
     }
 }
