@@ -146,6 +146,7 @@ public sealed class Conversation(Catalogue catalogue)
             return reply;
         }
 
+        reply = Charges.Book(reply, writing);
         asides.AddRange(writing.Asides);
         var pings = new PingTurn(studio, turn.Now);
         PingPlans.Renew(session, pings, writing.Touched, writing.HasAct ? writing.Act : null);

@@ -74,6 +74,13 @@ internal sealed class MaterialChange(Material material)
         Now = Now with { LeadTime = time };
     }
 
+    /// <summary>Whether all bear what anybody takes of it.</summary>
+    public void Shared(bool isShared)
+    {
+        said.Add(isShared ? "what is used of it, all bear" : "who uses it, bears it");
+        Now = Now with { IsShared = isShared };
+    }
+
     private static string Days(TimeSpan time) => time.Days == 1 ? "1 day" : $"{time.Days} days";
 
     private void Put(string what, string now, string? was) =>

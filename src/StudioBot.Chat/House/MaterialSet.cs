@@ -39,15 +39,23 @@ internal sealed class MaterialSet : Act
         Least = 0,
     };
 
+    // Whoever takes of it, all use it; or each for themselves again.
+    private static readonly ChoiceSlot Whose = new("whose", "whose it is", new Dictionary<string, string>
+    {
+        ["shared"] = "shared",
+        ["own"] = "own",
+    });
+
     private static readonly MoneySlot Price = new();
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "material", Room.House, "A material's density, low level or price.",
-        [Material, Density, Spoon, Bottle, PackOf, Keeps, Delivery, Low, LowPieces, Price],
+        [Material, Density, Spoon, Bottle, PackOf, Keeps, Delivery, Low, LowPieces, Whose, Price],
         [
             "material white low 300 ml", "material silver mica density 0.45", "material gold mica spoon 2.2 g",
             "material white bottle 60 g", "material white pack 500 ml 9.90", "material white keeps 180 days",
+            "material glove shared",
         ])
     {
         Also = ["limit", "limits"],
@@ -175,6 +183,11 @@ internal sealed class MaterialSet : Act
         if (said.Has(Keeps))
         {
             change.Keeps(TimeSpan.FromDays(Math.Round(said.Of(Keeps) / ADay)));
+        }
+
+        if (said.Has(Whose))
+        {
+            change.Shared(said.Of(Whose) == "shared");
         }
 
         if (said.Has(Delivery))

@@ -2,6 +2,7 @@ using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Records.House;
 using StudioBot.Records.Materials;
 
@@ -36,15 +37,25 @@ internal sealed class StudioSet : Act
     {
         Longest = LongestName,
     };
+    private static readonly ChoiceSlot Sharing = new("sharing", "a sharing rule", new Dictionary<string, string>
+    {
+        ["use"] = SharingRule.ByUse,
+        ["equal"] = SharingRule.Equal,
+        ["equally"] = SharingRule.Equal,
+        ["nobody"] = SharingRule.Nobody,
+    })
+    {
+        Leads = ["sharing", "share"],
+    };
     private static readonly ChoiceSlot Backup = new("", "backup", ["backup"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "studio", Room.House, "What the studio sets, and its backup.",
-        [Scoop, Currency, Quiet, Week, Zone, Backup, Name],
+        [Scoop, Currency, Quiet, Week, Zone, Sharing, Backup, Name],
         [
             "studio scoop 25 ml", "studio currency EUR", "studio quiet 22-8", "studio zone Europe/Vienna",
-            "studio week sunday 18:00", "studio name The pour house", "backup",
+            "studio week sunday 18:00", "studio sharing equal", "studio name The pour house", "backup",
         ])
     {
         AlsoSaying = ["backup"],
@@ -99,6 +110,12 @@ internal sealed class StudioSet : Act
         {
             studio.Set(WeekSetting.Name, said.Of(Week), writing.Act);
             lines.Add($"The week comes {WeekSetting.Said(WeekSetting.Read(said.Of(Week)))}.");
+        }
+
+        if (said.Has(Sharing))
+        {
+            studio.Set(SharingRule.Name, said.Of(Sharing), writing.Act);
+            lines.Add($"Differences of a count and what all use are borne {SharingRule.Said(said.Of(Sharing))}.");
         }
 
         // When a window or a weighing is spoken of depends on the night and the wall clock.

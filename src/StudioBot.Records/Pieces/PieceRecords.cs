@@ -76,6 +76,17 @@ public sealed class PieceRecords
     /// <summary>What happened to this piece and holds, by the moment it is about.</summary>
     public IReadOnlyList<PieceLine> Lines(int number) => book.Read(number);
 
+    private const string NumbersOfAct = """
+        select distinct piece.number
+        from live_piece_event as line
+        join piece on piece.id = line.piece_id
+        where line.act_id = $act
+        order by piece.number
+        """;
+
+    /// <summary>The numbers of the pieces that an act is about.</summary>
+    public IReadOnlyList<int> NumbersOf(long actId) => [.. connection.Query<int>(NumbersOfAct, new { act = actId })];
+
     /// <summary>The lines of the book that hold and are about this time, of all pieces, by their moments.</summary>
     /// <param name="from">From this moment.</param>
     /// <param name="until">Until before this one.</param>

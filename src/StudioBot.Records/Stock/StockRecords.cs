@@ -25,12 +25,14 @@ public sealed class StockRecords
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
     private readonly LotWorths worths;
+    private readonly MemberUses uses;
 
     internal StockRecords(SqliteConnection connection)
     {
         this.connection = connection;
         kept = new KeptRows(connection);
         worths = new LotWorths(connection);
+        uses = new MemberUses(connection);
     }
 
     private const string OpenLots = """
@@ -238,6 +240,16 @@ public sealed class StockRecords
     /// <summary>Since when each material is in the book; those of which nothing ever came are missing.</summary>
     public IReadOnlyDictionary<long, DateTimeOffset> Begun() => connection.Query<FirstRow>(FirstOfEach)
         .ToDictionary(row => row.MaterialId, row => Booked.Moment(row.HappenedAt));
+
+    /// <summary>What each member used of a material since it was last counted, in the book's whole units.</summary>
+    /// <param name="materialId">Of which.</param>
+    /// <param name="act">The act that asks, whose own count is not the last one.</param>
+    public IReadOnlyDictionary<long, long> UsedSinceCount(long materialId, Act act) =>
+        uses.SinceCount(materialId, act);
+
+    /// <summary>What each member used of all materials in a time, in cents.</summary>
+    public IReadOnlyDictionary<long, long> WorthUsedBetween(DateTimeOffset from, DateTimeOffset until) =>
+        uses.WorthBetween(from, until);
 
     private const string MovedOnes = """
         select distinct material_id

@@ -1,0 +1,103 @@
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Costs;
+using StudioBot.Records.Ledger;
+using StudioBot.Records.Materials;
+using StudioBot.Records.Stock;
+
+namespace StudioBot.Chat.Sharing;
+
+/// <summary>Books as money what a record moved on the shelf: who used it is charged with what it had cost, and what
+/// nobody took alone is borne by the studio's rule.</summary>
+/// <remarks>The studio's account is minus what the shelf is worth. A price that was paid is booked by who says so; what
+/// the books opened with was nobody's.</remarks>
+internal static class Charges
+{
+    /// <summary>Books them, and says so in the reply where the chat is private and there is room.</summary>
+    public static Reply Book(Reply reply, Writing writing)
+    {
+        if (!writing.HasAct)
+        {
+            return reply;
+        }
+
+        var lines = writing.Session.Stock.Of(writing.Act).Where(line => line.Worth != default).ToList();
+        if (lines.Count == 0)
+        {
+            return reply;
+        }
+
+        var materials = writing.Session.Materials.All().ToDictionary(material => material.Id);
+        var own = Sum(lines.Where(line => IsOwn(line, materials[line.MaterialId])));
+        List<MoneyLine> shared = [.. lines
+            .Where(line => IsShared(line, materials[line.MaterialId]))
+            .GroupBy(line => line.MaterialId)
+            .SelectMany(same => SharingRule.Split(Sum(same), materials[same.Key], writing.Act, writing.Session))];
+        Book([new MoneyLine(new Account.OfMember(writing.Whose.Id), own), .. shared], writing);
+        return Said(own, Sum(lines.Where(line => IsShared(line, materials[line.MaterialId]))), writing) is { } words
+            ? WithRoom(reply, words)
+            : reply;
+    }
+
+    private static bool IsOwn(StockLine line, Material material) => line.Reason switch
+    {
+        // What a mixture took and what it became are worth the same, unless it stands in no stock of its own.
+        StockReason.Mixed or StockReason.Made => true,
+        StockReason.Used or StockReason.Poured or StockReason.Coated or StockReason.Returned => !material.IsShared,
+        _ => false,
+    };
+
+    private static bool IsShared(StockLine line, Material material) => line.Reason switch
+    {
+        StockReason.Counted or StockReason.Binned => true,
+        StockReason.Used or StockReason.Poured or StockReason.Coated or StockReason.Returned => material.IsShared,
+        _ => false,
+    };
+
+    private static Money Sum(IEnumerable<StockLine> lines) => lines.Aggregate(
+        default(Money), (sum, line) => line.Fills ? sum + line.Worth : sum - line.Worth);
+
+    private static void Book(IReadOnlyList<MoneyLine> lines, Writing writing)
+    {
+        List<MoneyLine> members = [.. lines.GroupBy(line => line.Account)
+            .Select(same => new MoneyLine(same.Key, new Money(same.Sum(line => line.Sum.Cents))))
+            .Where(line => line.Sum != default)];
+        var all = members.Aggregate(default(Money), (sum, line) => sum + line.Sum);
+        if (all != default)
+        {
+            members.Add(new MoneyLine(new Account.OfStudio(), -all));
+        }
+
+        writing.Session.Money.Book(writing.Act, members);
+    }
+
+    private static string? Said(Money own, Money shared, Writing writing)
+    {
+        if (writing.Turn.Chat == ChatKind.Group)
+        {
+            return null;
+        }
+
+        List<string> words = [];
+        if (own != default)
+        {
+            words.Add(own < default(Money)
+                ? $"{-own} on {writing.Whose.Name}'s account"
+                : $"{own} back on {writing.Whose.Name}'s account");
+        }
+
+        if (shared != default)
+        {
+            var what = shared < default(Money) ? $"{-shared} borne" : $"{shared} given back";
+            words.Add($"{what} {SharingRule.Said(SharingRule.Of(writing.Session))}");
+        }
+
+        return words.Count == 0 ? null : $"Booked: {string.Join("; ", words)}.";
+    }
+
+    // What a phone has no room for is in the balance all the same.
+    private static Reply WithRoom(Reply reply, string words)
+    {
+        var longer = reply with { Blocks = [.. reply.Blocks, new Block.Line(words)] };
+        return LineBudget.Of(longer) <= LineBudget.Lines ? longer : reply;
+    }
+}
