@@ -1,3 +1,4 @@
+using StudioBot.Craft.Costs;
 using StudioBot.Craft.Surfaces;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Pieces;
@@ -51,7 +52,7 @@ internal sealed class PiecesTable : ExportTable
                 Cell.Of(end.Stage.ToString().ToLowerInvariant()),
                 Cell.Of(end.Since, scope.Zone),
                 Cell.Of(end.Words),
-                isTold ? Cell.Of(sold[piece.Number].Last()) : Cell.Empty,
+                isTold ? Cell.Of(sold[piece.Number].Select(price => (Money?)price).LastOrDefault()) : Cell.Empty,
                 Cell.Of(isTold ? scope.Currency : null),
             ];
         });

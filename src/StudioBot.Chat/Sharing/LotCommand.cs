@@ -34,7 +34,8 @@ internal sealed class LotCommand : Ask
         List<(Lot Lot, Material Material)> lots = [.. studio.View.Lots.All()
             .Where(lot => said.Of(Lot).Contains(lot.Label, StringComparer.OrdinalIgnoreCase))
             .Select(lot => (lot, materials[lot.MaterialId]))];
-        var traced = lots.Select(one => (one.Lot, one.Material, Rows: new LotRows(LotTrace.Of(one.Lot.Id, studio.View, studio.Zone), turn, studio))).ToList();
+        var traced = lots.Select(one => (one.Lot, one.Material, Rows: new LotRows(
+            LotTrace.Of(one.Lot.Id, studio.View, studio.Zone), turn, studio))).ToList();
         List<RowGroup> groups = [.. traced.SelectMany(one => Groups(
             one.Rows, lots.Count > 1 ? $"{one.Lot.Label} {one.Material.Name}, " : ""))];
         return RowPages.Of(

@@ -1,4 +1,3 @@
-using StudioBot.Chat.Replies;
 using StudioBot.Records.Pieces;
 using StudioBot.Records.Stock;
 

@@ -109,7 +109,7 @@ internal sealed class LotRows(LotTrace trace, Turn turn, Studio studio)
         return use.Act.Whose is { } who ? $"{what}, {who.Name}" : what;
     }
 
-    private static string Sum(IReadOnlyList<LotUse> uses)
+    private static string Sum(List<LotUse> uses)
     {
         List<Amount> all = [.. uses.SelectMany(use => use.Amounts)];
         var sum = Show.Amount(ShelfLevel.Like(all[0], all.Sum(Need.UnitsOf)));

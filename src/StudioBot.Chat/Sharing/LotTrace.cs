@@ -126,7 +126,7 @@ internal sealed partial class LotTrace
     }
 
     // What was added to a batch that stands in no stock, or was a powder that takes no room, is known by its words.
-    private IReadOnlyList<TrailVessel> Made(Booked act, IEnumerable<TrailVessel> made)
+    private List<TrailVessel> Made(Booked act, IEnumerable<TrailVessel> made)
     {
         List<TrailVessel> known = [.. made];
         return known.Count == 0 && BatchIn(act) is { } number && view.Trails.Batch(number) is { } batch

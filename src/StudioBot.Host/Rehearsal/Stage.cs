@@ -272,7 +272,8 @@ internal sealed class Stage : IDisposable
         var enclosed = letter.File is { } enclosure
             ? new ReplyFile(enclosure.Name, enclosure.MediaType, enclosure.Content).InWords
             : null;
-        Sent(new HeardMessage(Now, to, letter.ByItself, Seen(said.Plain, enclosed), [.. keys.Select(one => one.Label)]));
+        Sent(new HeardMessage(
+            Now, to, letter.ByItself, Seen(said.Plain, enclosed), [.. keys.Select(one => one.Label)]));
         return message;
     }
 

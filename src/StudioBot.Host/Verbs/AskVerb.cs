@@ -36,7 +36,8 @@ internal sealed class AskVerb : Verb
                 invented.Steward,
                 invented.Local(place.Time.GetUtcNow()));
             return Task.FromResult(invented.Look(studio => Answer(
-                turn, studio, said.Json, studio.IsSample ? new Exports(null) : Exports.Beside(path), place.Streams.Out)));
+                turn, studio, said.Json,
+                studio.IsSample ? new Exports(null) : Exports.Beside(path), place.Streams.Out)));
         }, path);
     }
 
