@@ -109,7 +109,7 @@ internal static class Posting
 
     // The buttons stand under the last words; a file takes those as its caption, or follows by itself where they are
     // more than a caption holds.
-    private static IReadOnlyList<Letter> Letters(Reply reply, Keyboard keyboard)
+    private static List<Letter> Letters(Reply reply, Keyboard keyboard)
     {
         List<Letter> letters = [.. ReplyMarkup.Parts(reply).Select(part => new Letter(part.Html, part.Plain, []))];
         letters[^1] = letters[^1] with { Keys = keyboard.Rows };
