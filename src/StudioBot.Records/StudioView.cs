@@ -21,6 +21,7 @@ public class StudioView
         Reminders = new ReminderRecords(connection);
         Wishes = new WishRecords(connection);
         Stock = new StockRecords(connection);
+        Trails = new TrailRecords(connection);
         Money = new MoneyRecords(connection);
         Studio = new StudioRecords(connection);
         Members = new MemberRecords(connection);
@@ -43,6 +44,9 @@ public class StudioView
 
     /// <summary>What came into the stock and what left it.</summary>
     public StockRecords Stock { get; }
+
+    /// <summary>Where lots went.</summary>
+    public TrailRecords Trails { get; }
 
     /// <summary>Who owes whom.</summary>
     public MoneyRecords Money { get; }

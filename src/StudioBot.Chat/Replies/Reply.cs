@@ -14,6 +14,9 @@ public sealed record Reply(IReadOnlyList<Block> Blocks, IReadOnlyList<Button> Bu
     /// <summary>The message could not be read or done; nothing was recorded.</summary>
     public bool IsTrouble { get; init; }
 
+    /// <summary>What goes out with it; none: words alone.</summary>
+    public ReplyFile? File { get; init; }
+
     /// <summary>
     /// The words alone, one block after the other, for a terminal, a screen reader or a message that won't render.
     /// </summary>

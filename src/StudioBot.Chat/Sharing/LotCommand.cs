@@ -34,15 +34,16 @@ internal sealed class LotCommand : Ask
         List<(Lot Lot, Material Material)> lots = [.. studio.View.Lots.All()
             .Where(lot => said.Of(Lot).Contains(lot.Label, StringComparer.OrdinalIgnoreCase))
             .Select(lot => (lot, materials[lot.MaterialId]))];
-        var traced = lots.Select(one => (one.Lot, one.Material, Uses: LotTrace.Of(one.Lot, turn, studio))).ToList();
+        var traced = lots.Select(one => (one.Lot, one.Material, Rows: new LotRows(
+            LotTrace.Of(one.Lot.Id, studio.View, studio.Zone), turn, studio))).ToList();
         List<RowGroup> groups = [.. traced.SelectMany(one => Groups(
-            one.Uses, lots.Count > 1 ? $"{one.Lot.Label} {one.Material.Name}, " : ""))];
+            one.Rows, lots.Count > 1 ? $"{one.Lot.Label} {one.Material.Name}, " : ""))];
         return RowPages.Of(
             string.Join("; ", lots.Select(one => $"{one.Lot.Label}, {one.Material.Name}: {Left(one.Lot)}")),
             [.. lots.Select(one => new Block.Line(
                 (lots.Count > 1 ? $"{one.Material.Name}: " : "") + Came(one.Lot, turn, studio)))],
             groups,
-            [new Block.Line(Owned([.. traced.SelectMany(one => one.Uses)]) + Sentences.Invented(studio))],
+            [new Block.Line(Owned([.. traced.Select(one => one.Rows)]) + Sentences.Invented(studio))],
             said,
             [.. lots.Select(one => one.Material.Name).Distinct().Take(MostButtons)
                 .Select(name => new Button(Labels.Short($"Stock {name}"), $"stock {name}"))]);
@@ -50,14 +51,11 @@ internal sealed class LotCommand : Ask
 
     private static string Left(Lot lot) => Need.UnitsOf(lot.Left) > 0 ? $"{Show.Amount(lot.Left)} left" : "none left";
 
-    private static IEnumerable<RowGroup> Groups(IReadOnlyList<LotUse> uses, string of)
+    private static IEnumerable<RowGroup> Groups(LotRows rows, string of)
     {
-        yield return new RowGroup(Sentences.Capital($"{of}sure, the lot was named"), Rows(uses, isSure: true));
-        yield return new RowGroup(Sentences.Capital($"{of}assumed, the oldest open lot"), Rows(uses, isSure: false));
+        yield return new RowGroup(Sentences.Capital($"{of}sure, the lot was named"), rows.Of(isSure: true));
+        yield return new RowGroup(Sentences.Capital($"{of}assumed, the oldest open lot"), rows.Of(isSure: false));
     }
-
-    private static List<Figure> Rows(IReadOnlyList<LotUse> uses, bool isSure) =>
-        [.. uses.Where(use => use.IsSure == isSure).Select(use => new Figure(use.What, use.Amount))];
 
     private static string Came(Lot lot, Turn turn, Studio studio)
     {
@@ -85,7 +83,7 @@ internal sealed class LotCommand : Ask
     // Books that open with a lot in use don't know where the first of it went.
     private static string? Before(Lot lot, Studio studio)
     {
-        var there = studio.View.Stock.Holding(lotId: lot.Id)
+        var there = studio.View.Trails.Lines(lot.Id)
             .Where(line => line.Reason == StockReason.Opening)
             .Sum(line => Need.UnitsOf(line.Amount));
         var gone = Need.UnitsOf(lot.Bought) - there;
@@ -94,10 +92,10 @@ internal sealed class LotCommand : Ask
             : null;
     }
 
-    private static string Owned(IReadOnlyList<LotUse> uses)
+    private static string Owned(IReadOnlyList<LotRows> lots)
     {
-        var owners = uses.SelectMany(use => use.Owners).Distinct().ToList();
-        return uses.Count == 0 ? "Nothing on record took from it."
+        var owners = lots.SelectMany(rows => rows.Owners).Distinct().ToList();
+        return lots.All(rows => rows.IsEmpty) ? "Nothing on record took from it."
             : owners.Count == 0 ? "None of it is anybody's."
             : $"Whose: {Sentences.And(owners)}.";
     }

@@ -1,150 +1,176 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
-using StudioBot.Chat.Asking;
-using StudioBot.Chat.Replies;
+using StudioBot.Craft.Reminders;
+using StudioBot.Records;
 using StudioBot.Records.Acts;
-using StudioBot.Records.Materials;
-using StudioBot.Records.Pieces;
-using StudioBot.Records.Recipes;
 using StudioBot.Records.Stock;
 using Booked = StudioBot.Records.Acts.Act;
 
 namespace StudioBot.Chat.Sharing;
 
-/// <summary>Follows a lot through the books: into batches, coats and pieces, and out of the studio's hands.</summary>
+/// <summary>Follows a lot through the books: into mixtures and mixtures of those, into pieces, and out of the studio's
+/// hands.</summary>
 internal sealed partial class LotTrace
 {
-    private readonly Lot _lot;
-    private readonly Turn _turn;
-    private readonly Studio _studio;
-    private readonly List<StockLine> _drawn;
-    private readonly List<PieceLine> _events;
-    private readonly Dictionary<int, Piece> _pieces;
-    private readonly IReadOnlyList<Batch> _batches;
-    private readonly Dictionary<long, Booked> _acts;
-    private readonly Batch? _own;
+    private readonly StudioView view;
+    private readonly StudioZone zone;
+    private readonly Dictionary<long, Booked> acts = [];
+    private readonly Dictionary<TrailVessel, LotReached> reached = [];
+    private readonly Dictionary<(TrailVessel From, long Act, StockReason Reason, bool Fills), LotUse> uses = [];
+    private readonly Queue<TrailVessel> open = new();
 
-    private LotTrace(Lot lot, Turn turn, Studio studio)
+    private LotTrace(long lotId, StudioView view, StudioZone zone)
     {
-        (_lot, _turn, _studio) = (lot, turn, studio);
-        _drawn = [.. studio.View.Stock.Holding(lotId: lot.Id)
-            .Where(line => line.Reason is not (StockReason.Opening or StockReason.Bought or StockReason.Made))];
-        _pieces = studio.View.Pieces.All().ToDictionary(piece => piece.Number);
-        _events = [.. studio.View.Pieces.Lines().Where(line => _pieces.ContainsKey(line.Number))];
-        _batches = studio.View.Batches.All();
-        _own = _batches.FirstOrDefault(batch => batch.LotId == lot.Id);
-        _acts = studio.View.Acts
-            .These(_drawn.Select(line => line.ActId).Concat(_events.Select(line => line.ActId)).Distinct())
-            .ToDictionary(act => act.Id);
-    }
-
-    /// <summary>All that took from this lot, in the order it was booked.</summary>
-    public static IReadOnlyList<LotUse> Of(Lot lot, Turn turn, Studio studio)
-    {
-        var trace = new LotTrace(lot, turn, studio);
-        return [.. trace.Booked(), .. trace.CoatsOnly(), .. trace.PiecesOfOwn(), .. trace.PiecesOfBatches()];
-    }
-
-    private IEnumerable<LotUse> Booked() => _drawn.GroupBy(line => (line.ActId, line.Reason, line.Fills)).Select(same =>
-    {
-        var act = _acts[same.Key.ActId];
-        var pieces = same.Key.Reason switch
+        (this.view, this.zone) = (view, zone);
+        Root = view.Trails.Lot(lotId);
+        reached[Root] = LotReached.FromTheBeginning;
+        open.Enqueue(Root);
+        while (open.TryDequeue(out var vessel))
         {
-            StockReason.Coated => Of<PieceEvent.Coated>(act),
-            StockReason.Poured => Of<PieceEvent.Poured>(act),
-            _ => [],
-        };
-        var isSure = IsNamed(act) || Coats(act).Any(coat => coat.LotIds.Contains(_lot.Id))
-            || (same.Key.Reason == StockReason.Poured && _own is not null && NamesBatch(act, _own));
-        var amount = Sum(same) is var sum && same.Key.Fills ? $"{sum} back" : sum;
-        return new LotUse(isSure, What(same.Key.Reason, act, pieces), amount, Owners(same.Key.Reason, act, pieces));
-    });
+            Follow(vessel, reached[vessel]);
+        }
 
-    // Books that opened with a coat know its lots, and not how much of them it took.
-    private IEnumerable<LotUse> CoatsOnly() =>
-        from line in _events
-        where line.What is PieceEvent.Coated { Coat: var coat } && coat.LotIds.Contains(_lot.Id)
-            && !_drawn.Exists(drawn => drawn.ActId == line.ActId)
-        select OfPiece(_pieces[line.Number], isSure: true, "coat of", line.At);
+        Uses = [.. uses.Values.OrderByDescending(use => use.IsDirect).ThenBy(use => use.Act.Id)];
+        Pieces = [.. view.Trails.Ends(Uses.SelectMany(use => use.Pieces).Distinct()).Select(end => new LotPiece(
+            end,
+            [.. Uses.Where(use => use.Pieces.Contains(end.Number)).OrderByDescending(use => use.IsSure)]))];
+    }
 
-    private IEnumerable<LotUse> PiecesOfOwn() => _own is null ? [] : PouredFrom(_own)
-        .Where(pour => !_drawn.Exists(drawn => drawn.ActId == pour.ActId && drawn.Reason == StockReason.Poured))
-        .Select(pour => OfPiece(_pieces[pour.Number], NamesBatch(_acts[pour.ActId], _own), "piece", pour.At));
+    /// <summary>The lot.</summary>
+    public TrailVessel Root { get; }
 
-    private IEnumerable<LotUse> PiecesOfBatches() =>
-        from same in _drawn
+    /// <summary>Every step: those from the lot itself first, then in the order they were booked.</summary>
+    public IReadOnlyList<LotUse> Uses { get; }
+
+    /// <summary>The pieces it went into, each once, by number.</summary>
+    public IReadOnlyList<LotPiece> Pieces { get; }
+
+    /// <summary>Follows this lot to all its ends.</summary>
+    public static LotTrace Of(long lotId, StudioView view, StudioZone zone) => new(lotId, view, zone);
+
+    private void Follow(TrailVessel vessel, LotReached since)
+    {
+        List<TrailLine> lines = vessel.LotId is { } id
+            ? [.. view.Trails.Lines(id).Where(line =>
+                line.Reason is not (StockReason.Opening or StockReason.Bought or StockReason.Made))]
+            : [];
+        var coated = vessel.LotId is { } own ? view.Trails.CoatedWith(own) : [];
+        var poured = vessel.Batch is { } batch ? view.Trails.PouredFrom(batch) : [];
+        Learn(lines.Select(line => line.ActId).Concat(coated.Concat(poured).Select(piece => piece.ActId)));
+
+        var pieces = view.Trails.PiecesOf(lines.Select(line => line.ActId).Distinct());
+        var made = view.Trails.MadeBy(lines
             .Where(line => line is { Reason: StockReason.Mixed, Fills: false })
-            .GroupBy(line => line.ActId)
-        from batch in _batches.Where(one => one.ActId == same.Key)
-        from pour in PouredFrom(batch)
-        select OfPiece(
-            _pieces[pour.Number],
-            IsNamed(_acts[same.Key]) && NamesBatch(_acts[pour.ActId], batch),
-            $"batch {batch.Number}, piece",
-            pour.At);
-
-    private IEnumerable<PieceLine> PouredFrom(Batch batch) => _events
-        .Where(line => line.What is PieceEvent.Poured && _pieces[line.Number].Batch == batch.Number);
-
-    private LotUse OfPiece(Piece piece, bool isSure, string what, DateTimeOffset at) => new(
-        isSure, $"{what} {piece.Number}, {piece.Maker}", WallTime.Day(at, _turn, _studio), [piece.Maker]);
-
-    private List<Piece> Of<T>(Booked act)
-        where T : PieceEvent =>
-        [.. _events
-            .Where(line => line.ActId == act.Id && line.What is T)
-            .Select(line => _pieces[line.Number])
-            .Distinct()];
-
-    private IEnumerable<Coat> Coats(Booked act) => _events.Where(line => line.ActId == act.Id)
-        .Select(line => line.What)
-        .OfType<PieceEvent.Coated>()
-        .Select(coated => coated.Coat);
-
-    private string What(StockReason reason, Booked act, List<Piece> pieces)
-    {
-        var numbers = string.Join(' ', pieces.Select(piece => piece.Number));
-        var batch = _batches.FirstOrDefault(one => one.ActId == act.Id);
-        var what = reason switch
+            .Select(line => line.ActId)
+            .Distinct());
+        foreach (var same in lines.GroupBy(line => (line.ActId, line.Reason, line.Fills)))
         {
-            StockReason.Coated when pieces.Count > 0 => $"coat of {numbers}",
-            StockReason.Coated => "coat",
-            StockReason.Poured when pieces.Count > 0 => $"piece {numbers}",
-            StockReason.Poured => "pour",
-            StockReason.Mixed when batch is not null => $"batch {batch.Number}",
-            StockReason.Mixed => "mixed",
-            StockReason.Counted => "count",
-            StockReason.Binned => "thrown away",
-            StockReason.Returned => "put back",
-            _ => "used",
-        };
-        var who = pieces.Count > 0 ? pieces[0].Maker : act.Whose?.Name;
-        return who is null ? what : $"{what}, {who}";
+            var act = acts[same.Key.ActId];
+            Step(since, new LotUse(vessel, act, same.Key.Reason)
+            {
+                IsSure = Names(vessel, act),
+                Fills = same.Key.Fills,
+                Amounts = [.. same.Select(line => line.Amount)],
+                Pieces = Numbers(pieces.Where(piece => piece.ActId == act.Id), same.Key.Reason),
+                Into = same.Key is { Reason: StockReason.Mixed, Fills: false } ? Made(act, made[act.Id]) : [],
+            });
+        }
+
+        // Books that opened with a coat know its lots, and not how much of them it took; and a pour may name its batch
+        // where nobody measured what it took.
+        Untold(StockReason.Coated, coated, vessel, since, lines, _ => true);
+        Untold(StockReason.Poured, poured, vessel, since, lines, act => Names(vessel, act));
     }
 
-    private static IReadOnlyList<string> Owners(StockReason reason, Booked act, List<Piece> pieces) =>
-        pieces.Count > 0 ? [.. pieces.Select(piece => piece.Maker)]
-        : reason is StockReason.Counted or StockReason.Binned or StockReason.Returned || act.Whose is null ? []
-        : [act.Whose.Name];
-
-    private static string Sum(IEnumerable<StockLine> lines)
+    private void Untold(
+        StockReason reason,
+        IEnumerable<TrailPiece> pieces,
+        TrailVessel vessel,
+        LotReached since,
+        List<TrailLine> lines,
+        Func<Booked, bool> isNamed)
     {
-        var all = lines.ToList();
-        var sum = all.Sum(line => Need.UnitsOf(line.Amount));
-        return Show.Amount(ShelfLevel.Like(all[0].Amount, sum));
+        foreach (var same in pieces
+            .Where(piece => !lines.Exists(line => line.ActId == piece.ActId && line.Reason == reason))
+            .GroupBy(piece => piece.ActId))
+        {
+            var act = acts[same.Key];
+            Step(since, new LotUse(vessel, act, reason)
+            {
+                IsSure = isNamed(act),
+                Pieces = Numbers(same, reason),
+            });
+        }
     }
 
-    // The label stands in its words; what books open with was told, not taken.
-    private bool IsNamed(Booked act) => act.Kind == ActRecords.Opening
-        || (_lot.Label is { } label && Words(act).Contains(label, StringComparer.OrdinalIgnoreCase));
+    // What was taken before the lot came into this mixture holds nothing of it.
+    private void Step(LotReached since, LotUse use)
+    {
+        if (!since.MayHold(use.Act, zone))
+        {
+            return;
+        }
 
-    private static bool NamesBatch(Booked act, Batch batch)
+        use = use with { IsSure = use.IsSure && since.SurelyHolds(use.Act), IsDirect = use.From == Root };
+        uses[(use.From, use.Act.Id, use.Reason, use.Fills)] = use;
+        foreach (var into in use.Into)
+        {
+            var before = reached.GetValueOrDefault(into);
+            var now = LotReached.Earlier(before, use.Act, use.IsSure);
+            if (now != before)
+            {
+                reached[into] = now;
+                open.Enqueue(into);
+            }
+        }
+    }
+
+    // What was added to a batch that stands in no stock, or was a powder that takes no room, is known by its words.
+    private List<TrailVessel> Made(Booked act, IEnumerable<TrailVessel> made)
+    {
+        List<TrailVessel> known = [.. made];
+        return known.Count == 0 && BatchIn(act) is { } number && view.Trails.Batch(number) is { } batch
+            ? [batch]
+            : known;
+    }
+
+    private void Learn(IEnumerable<long> ids)
+    {
+        foreach (var act in view.Acts.These(ids.Distinct().Where(id => !acts.ContainsKey(id))))
+        {
+            acts[act.Id] = act;
+        }
+    }
+
+    private static IReadOnlyList<int> Numbers(IEnumerable<TrailPiece> pieces, StockReason reason) =>
+    [
+        .. pieces
+            .Where(piece => reason == (piece.IsCoat ? StockReason.Coated : StockReason.Poured))
+            .Select(piece => piece.Number)
+            .Distinct(),
+    ];
+
+    // Its label or its batch stands in the words; what books open with was told, not taken.
+    private static bool Names(TrailVessel vessel, Booked act) => act.Kind == ActRecords.Opening
+        || (vessel.Label is { } label && Words(act).Contains(label, StringComparer.OrdinalIgnoreCase))
+        || (vessel.Batch is { } batch && BatchIn(act) == batch);
+
+    // batch 14 or b14.
+    private static int? BatchIn(Booked act)
     {
         var words = Words(act);
-        var number = $"{batch.Number}";
-        return act.Kind == ActRecords.Opening
-            || words.Contains("b" + number, StringComparer.OrdinalIgnoreCase)
-            || words.Zip(words.Skip(1)).Any(pair =>
-                pair.First.Equals("batch", StringComparison.OrdinalIgnoreCase) && pair.Second == number);
+        for (var at = 0; at < words.Count; at++)
+        {
+            var number = words[at].Equals("batch", StringComparison.OrdinalIgnoreCase) && at + 1 < words.Count
+                ? words[at + 1]
+                : words[at].StartsWith('b') || words[at].StartsWith('B') ? words[at][1..] : "";
+            if (int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var batch))
+            {
+                return batch;
+            }
+        }
+
+        return null;
     }
 
     private static List<string> Words(Booked act) => [.. Word().Matches(act.Words).Select(match => match.Value)];

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.Logging.Abstractions;
 using StudioBot.Chat;
+using StudioBot.Chat.Replies;
 using StudioBot.Craft.Practice;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
@@ -254,7 +255,7 @@ internal sealed class Stage : IDisposable
 
     private long Carry(Post post)
     {
-        var letter = LetterText.Read(post.Payload);
+        var letter = file.Write(session => Letter.Of(post, session.Post));
         var said = post.MaybeSent ? ReplyMarkup.MaybeRepeated(letter) : letter;
         var earlier = letter.InPlaceOf is { } key ? file.Write(session => session.Post.PutOnce(key)?.MessageId) : null;
         if (earlier is { } replaced)
@@ -268,9 +269,16 @@ internal sealed class Stage : IDisposable
         var to = post.ChatId == TalkUpdates.Group ? "group"
             : Players.TryGetValue(post.ChatId, out var player) ? player.Name
             : "nobody";
-        Sent(new HeardMessage(Now, to, letter.ByItself, said.Plain, [.. keys.Select(one => one.Label)]));
+        var enclosed = letter.File is { } enclosure
+            ? new ReplyFile(enclosure.Name, enclosure.MediaType, enclosure.Content).InWords
+            : null;
+        Sent(new HeardMessage(
+            Now, to, letter.ByItself, Seen(said.Plain, enclosed), [.. keys.Select(one => one.Label)]));
         return message;
     }
+
+    private static string Seen(string words, string? enclosed) => enclosed is null ? words
+        : $"{words}\n({enclosed})".TrimStart('\n');
 
     private sealed record Shown(long Chat, long Message, IReadOnlyList<Key> Keys);
 

@@ -1,3 +1,6 @@
+using System.Text.Json.Serialization;
+using StudioBot.Records.Post;
+
 namespace StudioBot.Host.Sending;
 
 /// <summary>One message as it will be sent: what a post carries.</summary>
@@ -18,4 +21,13 @@ internal sealed record Letter(string Html, string Plain, IReadOnlyList<IReadOnly
 
     /// <summary>The bot says it by itself.</summary>
     public bool ByItself { get; init; }
+
+    /// <summary>What goes out with it, its words as the caption; kept beside the post, not in it.</summary>
+    [JsonIgnore]
+    public PostFile? File { get; init; }
+
+    /// <summary>The post's own text, with the file that is kept beside it.</summary>
+    /// <exception cref="System.Text.Json.JsonException">The text is no letter.</exception>
+    public static Letter Of(Post post, Outbox outbox) =>
+        LetterText.Read(post.Payload) with { File = outbox.FileOf(post.Id) };
 }

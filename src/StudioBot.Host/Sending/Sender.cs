@@ -97,7 +97,7 @@ internal sealed class Sender(
 
     private async Task<Delivery> Try(Post post, CancellationToken cancellation)
     {
-        var letter = LetterText.Read(post.Payload);
+        var letter = file.Write(session => Letter.Of(post, session.Post));
         var said = post.MaybeSent ? Telegram.ReplyMarkup.MaybeRepeated(letter) : letter;
         var earlier = letter.InPlaceOf is { } key ? file.Write(session => session.Post.PutOnce(key)) : null;
         return earlier?.MessageId is { } message

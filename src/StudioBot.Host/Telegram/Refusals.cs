@@ -15,7 +15,8 @@ internal static class Refusals
         409 => Refusal.SecondPoller,
         >= 500 => Refusal.ServiceDown,
         _ when Says(no, "not modified") => Refusal.NotModified,
-        _ when Says(no, "message to edit not found") || Says(no, "can't be edited") => Refusal.NothingToEdit,
+        _ when Says(no, "message to edit not found") || Says(no, "can't be edited")
+            || Says(no, "no text in the message to edit") => Refusal.NothingToEdit,
         _ when Says(no, "chat not found") => Refusal.ChatGone,
         _ => Refusal.Message,
     };

@@ -10,6 +10,9 @@ internal static class ReplyMarkup
     /// <summary>The most the service takes, counted after its markup is read.</summary>
     public const int Longest = 4096;
 
+    /// <summary>The most it takes as the caption of a file, counted likewise.</summary>
+    public const int LongestCaption = 1024;
+
     // A message of nothing but blanks is refused; silence is no answer.
     private const string Nothing = "–";
 
@@ -35,7 +38,8 @@ internal static class ReplyMarkup
 
     /// <summary>The same message, saying that it may have come before; unchanged where it is too long to say
     /// so.</summary>
-    public static Letter MaybeRepeated(Letter letter) => letter.Plain.Length + RepeatNote.Length > Longest
+    public static Letter MaybeRepeated(Letter letter) =>
+        letter.Plain.Length + RepeatNote.Length > (letter.File is null ? Longest : LongestCaption)
         ? letter
         : letter with { Html = letter.Html + RepeatNote, Plain = letter.Plain + RepeatNote };
 

@@ -18,6 +18,7 @@ internal sealed class TerminalChat(
     Answering answering,
     DueReminders reminders,
     bool isSample,
+    Exports exports,
     Streams streams,
     TimeProvider time,
     ILogger log)
@@ -74,7 +75,7 @@ internal sealed class TerminalChat(
                 reminders.Say(time.GetUtcNow());
                 while (file.Write(session => session.Post.ClaimFor(MemberRecords.Terminal)) is { } post)
                 {
-                    Show(LetterText.Read(post.Payload));
+                    Show(file.Write(session => Letter.Of(post, session.Post)));
                     file.Write(session => session.Post.Sent(post.Id, time.GetUtcNow()));
                 }
             }
@@ -90,6 +91,7 @@ internal sealed class TerminalChat(
         buttons = [.. letter.Keys.SelectMany(row => row).Select(Kept).OfType<Button>()];
         page.Write(new Reply(
             [.. letter.Plain.ReplaceLineEndings("\n").Split('\n').Select(line => new Block.Line(line))], buttons));
+        Keep(letter.File is { } sent ? new ReplyFile(sent.Name, sent.MediaType, sent.Content) : null);
     }
 
     // What stands behind a key is said once it is pressed.
@@ -149,6 +151,15 @@ internal sealed class TerminalChat(
         if (reply is not null)
         {
             page.Write(reply);
+            Keep(reply.File);
+        }
+    }
+
+    private void Keep(ReplyFile? enclosed)
+    {
+        if (enclosed is not null)
+        {
+            page.WriteNote(exports.Write(enclosed));
         }
     }
 

@@ -31,6 +31,13 @@ internal sealed class TerminalPage(TextWriter to, bool hasColour)
     /// <summary>The line that a button stands for: it is a message like any other.</summary>
     public void WritePressed(string line) => Line("» " + line, Dim);
 
+    /// <summary>A line of the terminal's own, below an answer.</summary>
+    public void WriteNote(string line)
+    {
+        Line(line, Dim);
+        to.Flush();
+    }
+
     private void Write(Block block)
     {
         switch (block)

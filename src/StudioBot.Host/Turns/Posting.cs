@@ -44,19 +44,18 @@ internal static class Posting
         Func<int, string?> onceKey,
         string? inPlaceOf)
     {
-        var parts = ReplyMarkup.Parts(answered.Reply);
         var keyboard = new Keyboard(answered.Reply.Buttons);
         Keep(session, keyboard, message.UserId, message.Chat, now);
-
-        for (var part = 0; part < parts.Count; part++)
+        var letters = Letters(answered.Reply, keyboard);
+        for (var part = 0; part < letters.Count; part++)
         {
-            var letter = new Letter(parts[part].Html, parts[part].Plain, part == parts.Count - 1 ? keyboard.Rows : [])
+            var letter = letters[part] with
             {
                 ReplyTo = message.Kind == ChatKind.Group && part == 0 ? message.Id : null,
-                InPlaceOf = part == 0 ? inPlaceOf : null,
+                InPlaceOf = part == 0 && letters[0].File is null ? inPlaceOf : null,
                 AnswersQuestion = answered.OnlyAsked,
             };
-            session.Post.Put(message.Chat, LetterText.Of(letter), Urgency.Reply, now, onceKey(part));
+            Put(session, message.Chat, letter, Urgency.Reply, now, onceKey(part));
         }
 
         PutBeside(session, answered, now);
@@ -93,18 +92,46 @@ internal static class Posting
         DateTimeOffset now,
         string? onceKey)
     {
-        var parts = ReplyMarkup.Parts(reply);
         var keyboard = new Keyboard(reply.Buttons);
         Keep(session, keyboard, owner, chat, now);
-        for (var part = 0; part < parts.Count; part++)
+        var letters = Letters(reply, keyboard);
+        for (var part = 0; part < letters.Count; part++)
         {
-            var letter = new Letter(parts[part].Html, parts[part].Plain, part == parts.Count - 1 ? keyboard.Rows : [])
-            {
-                ByItself = true,
-            };
-            session.Post.Put(chat, LetterText.Of(letter), urgency, now, onceKey is null ? null : $"{onceKey} {part}");
+            Put(
+                session,
+                chat,
+                letters[part] with { ByItself = true },
+                urgency,
+                now,
+                onceKey is null ? null : $"{onceKey} {part}");
         }
     }
+
+    // The buttons stand under the last words; a file takes those as its caption, or follows by itself where they are
+    // more than a caption holds.
+    private static List<Letter> Letters(Reply reply, Keyboard keyboard)
+    {
+        List<Letter> letters = [.. ReplyMarkup.Parts(reply).Select(part => new Letter(part.Html, part.Plain, []))];
+        letters[^1] = letters[^1] with { Keys = keyboard.Rows };
+        if (reply.File is { } enclosed)
+        {
+            var file = new PostFile(enclosed.Name, enclosed.MediaType, enclosed.Content);
+            if (letters[^1].Plain.Length <= ReplyMarkup.LongestCaption)
+            {
+                letters[^1] = letters[^1] with { File = file };
+            }
+            else
+            {
+                letters.Add(new Letter("", "", []) { File = file });
+            }
+        }
+
+        return letters;
+    }
+
+    private static void Put(
+        StudioSession session, long chat, Letter letter, Urgency urgency, DateTimeOffset now, string? onceKey) =>
+        session.Post.Put(chat, LetterText.Of(letter), urgency, now, onceKey, letter.File);
 
     private static void Keep(
         StudioSession session, Keyboard keyboard, long? owner, long chat, DateTimeOffset now)

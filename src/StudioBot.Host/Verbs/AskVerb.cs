@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using StudioBot.Chat;
 using StudioBot.Chat.Replies;
 using StudioBot.Host.Settings;
+using StudioBot.Host.Terminal;
 
 namespace StudioBot.Host.Verbs;
 
@@ -24,23 +25,33 @@ internal sealed class AskVerb : Verb
     public override (int Fewest, int Most) Takes => (1, int.MaxValue);
 
     /// <inheritdoc/>
-    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
-        Opening.Looking(place, invented =>
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation)
+    {
+        var path = CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath;
+        return Opening.Looking(place, invented =>
         {
             var turn = new Turn(
                 string.Join(' ', said.Words),
                 ChatKind.Private,
                 invented.Steward,
                 invented.Local(place.Time.GetUtcNow()));
-            return Task.FromResult(invented.Look(studio => Answer(turn, studio, said.Json, place.Streams.Out)));
-        }, CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath);
+            return Task.FromResult(invented.Look(studio => Answer(
+                turn, studio, said.Json,
+                studio.IsSample ? new Exports(null) : Exports.Beside(path), place.Streams.Out)));
+        }, path);
+    }
 
-    private static ExitCode Answer(Turn turn, Studio studio, bool json, TextWriter to)
+    private static ExitCode Answer(Turn turn, Studio studio, bool json, Exports exports, TextWriter to)
     {
         var conversation = new Conversation(Catalogue.Find());
         var heard = conversation.Hear(turn, studio);
         var reply = conversation.Answer(turn, studio) ?? new Reply(new Block.Line("That is not meant for the bot."));
         to.WriteLine(json ? HeardJson.Line(AsJson(heard, reply)) : reply.PlainText);
+        if (reply.File is { } file && !json)
+        {
+            to.WriteLine(exports.Write(file));
+        }
+
         return reply.IsTrouble ? ExitCode.NotAnswered : ExitCode.Done;
     }
 
@@ -48,6 +59,11 @@ internal sealed class AskVerb : Verb
     {
         var answer = HeardJson.Of(HeardLine.From(heard));
         answer["text"] = reply.PlainText;
+        if (reply.File is { } file)
+        {
+            answer["file"] = file.Name;
+        }
+
         answer["buttons"] = new JsonArray([.. reply.Buttons.Select(button =>
             new JsonObject { ["label"] = button.Label, ["line"] = button.Line })]);
         return answer;

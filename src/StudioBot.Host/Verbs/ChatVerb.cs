@@ -68,6 +68,7 @@ internal sealed class ChatVerb : Verb
             new Answering(new Conversation(Catalogue.Find()), practice, isSample, ""),
             new DueReminders(file, practice, isSample, isTerminal: true),
             isSample,
+            isSample ? new Exports(null) : Exports.Beside(found.Settings.StudioPath),
             place.Streams,
             place.Time,
             loggers.CreateLogger<TerminalChat>()).Run();

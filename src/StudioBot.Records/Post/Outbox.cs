@@ -18,6 +18,12 @@ public sealed class Outbox
         insert into post (chat_id, once_key, urgency, payload, put_at, next_try_at)
         values ($chat, $once, $urgency, $payload, $at, $at)
         on conflict (once_key) do nothing
+        returning id
+        """;
+
+    private const string PutFile = """
+        insert into post_file (post_id, name, media_type, content)
+        values ($post, $name, $type, $content)
         """;
 
     /// <summary>Puts a message, to be sent once this transaction is committed.</summary>
@@ -26,17 +32,43 @@ public sealed class Outbox
     /// <param name="urgency">Which goes first.</param>
     /// <param name="at">When.</param>
     /// <param name="onceKey">What this says, where it must not be said twice within eight days.</param>
+    /// <param name="file">What goes out with it; none: words alone.</param>
     /// <returns>Whether it was put: not when this was said before.</returns>
-    /// <exception cref="SqliteException">The payload is no JSON.</exception>
-    public bool Put(long chatId, string payload, Urgency urgency, DateTimeOffset at, string? onceKey = null) =>
-        connection.Execute(PutOne, new
+    /// <exception cref="SqliteException">The payload is no JSON, or the file is empty.</exception>
+    public bool Put(
+        long chatId,
+        string payload,
+        Urgency urgency,
+        DateTimeOffset at,
+        string? onceKey = null,
+        PostFile? file = null)
+    {
+        var id = connection.ExecuteScalar<long?>(PutOne, new
         {
             chat = chatId,
             once = onceKey,
             urgency = (int)urgency,
             payload,
             at = Booked.At(at),
-        }) > 0;
+        });
+        if (id is { } post && file is not null)
+        {
+            connection.Execute(
+                PutFile, new { post, name = file.Name, type = file.MediaType, content = file.Content });
+        }
+
+        return id is not null;
+    }
+
+    private const string FileOfPost = """
+        select name, media_type as mediaType, content
+        from post_file
+        where post_id = $post
+        """;
+
+    /// <summary>The file that goes out with a post; none where none does.</summary>
+    public PostFile? FileOf(long postId) =>
+        connection.QuerySingleOrDefault<PostFile>(FileOfPost, new { post = postId });
 
     private const string PutUnder = """
         select payload, sent_message_id as messageId

@@ -75,7 +75,7 @@ public sealed class StopCommandTests : IDisposable
     private void Coat(int piece, string label) => studio.File.Write(session =>
     {
         var mira = session.Members.All()[0];
-        var act = session.Acts.Begin(new NewAct("coat", mira, "coat", studio.Now));
+        var act = session.Acts.Begin(new NewAct("coat", mira, $"coat {piece} lots {label}", studio.Now));
         var lot = session.Lots.All().Single(one => one.Label == label);
         var material = session.Materials.All().Single(one => one.Id == lot.MaterialId);
         session.Stock.DrawFrom(lot, material, new Amount.ByVolume(Volume.FromMillilitres(50)), StockReason.Coated, act);

@@ -42,7 +42,7 @@ internal sealed class StandIn : IAsyncDisposable
     /// <summary>Called with each call whose answer went out whole.</summary>
     public Action<Call> Answered { get; set; } = _ => { };
 
-    public IReadOnlyList<Call> Sent => [.. calls.Where(call => call.Method is "sendMessage" or "editMessageText")];
+    public IReadOnlyList<Call> Sent => [.. calls.Where(call => call.Method is "sendMessage" or "sendDocument" or "editMessageText")];
 
     public static async Task<StandIn> Start()
     {
@@ -109,9 +109,38 @@ internal sealed class StandIn : IAsyncDisposable
 
     private static async Task<JsonElement> Body(HttpRequest request)
     {
+        if (request.HasFormContentType)
+        {
+            return Form(await request.ReadFormAsync());
+        }
+
         using var reader = new StreamReader(request.Body);
         var text = await reader.ReadToEndAsync();
         return text.Length > 0 ? JsonDocument.Parse(text).RootElement.Clone() : Empty;
+    }
+
+    // A form is read as if it had been JSON; a file is its name, its bytes and where it is referred to from.
+    private static JsonElement Form(IFormCollection form)
+    {
+        var body = new JsonObject();
+        foreach (var (name, value) in form)
+        {
+            var text = value.ToString();
+            body[name] = text.StartsWith('{') ? JsonNode.Parse(text) : text;
+        }
+
+        foreach (var file in form.Files)
+        {
+            using var bytes = new MemoryStream();
+            file.CopyTo(bytes);
+            body[file.Name] = new JsonObject
+            {
+                ["file_name"] = file.FileName,
+                ["content"] = Convert.ToBase64String(bytes.ToArray()),
+            };
+        }
+
+        return JsonDocument.Parse(body.ToJsonString()).RootElement.Clone();
     }
 
     private Answer? Scripted(Call call)
@@ -127,7 +156,7 @@ internal sealed class StandIn : IAsyncDisposable
     {
         "getMe" => Answer.Yes(new { id = 123456789, is_bot = true, first_name = "Studio", username = BotName }),
         "getUpdates" => Answer.Yes(await updates.Next(call.Body, cancellation)),
-        "sendMessage" => Answer.Yes(Message(call.Chat, Interlocked.Increment(ref lastMessage))),
+        "sendMessage" or "sendDocument" => Answer.Yes(Message(call.Chat, Interlocked.Increment(ref lastMessage))),
         "editMessageText" => Answer.Yes(Message(call.Chat, call.Body.GetProperty("message_id").GetInt32())),
         _ => Answer.Yes(true),
     };

@@ -9,7 +9,7 @@ internal static partial class StandInRules
 {
     private static readonly string[] Methods =
     [
-        "getMe", "getUpdates", "deleteWebhook", "setMyCommands", "sendMessage", "editMessageText",
+        "getMe", "getUpdates", "deleteWebhook", "setMyCommands", "sendMessage", "sendDocument", "editMessageText",
         "answerCallbackQuery",
     ];
 
@@ -18,6 +18,7 @@ internal static partial class StandInRules
     {
         var method when !Methods.Contains(method) => Answer.No(404, "Not Found"),
         "sendMessage" or "editMessageText" => Message(call) ?? Keys(call.Body),
+        "sendDocument" => Document(call) ?? Keys(call.Body),
         "setMyCommands" => Commands(call.Body),
         "answerCallbackQuery" => Press(call),
         _ => null,
@@ -40,6 +41,20 @@ internal static partial class StandInRules
         return text.Trim(' ', '\n').Length == 0 ? Bad("text must be non-empty")
             : text.EnumerateRunes().Count() > 4096 ? Bad("message is too long")
             : Encoding.UTF8.GetByteCount(call.Text!) > 32 * 1024 ? Bad("message is too long")
+            : null;
+    }
+
+    private static Answer? Document(Call call)
+    {
+        if (call.Chat == 0)
+        {
+            return Bad("chat_id is empty");
+        }
+
+        var (caption, trouble) = call.IsHtml ? MarkupRules.Read(call.Text ?? "") : (call.Text ?? "", null);
+        return trouble is not null ? Answer.No(400, trouble)
+            : call.File is not { Content.Length: > 0 } ? Bad("file must be non-empty")
+            : caption.EnumerateRunes().Count() > 1024 ? Bad("message caption is too long")
             : null;
     }
 

@@ -3,6 +3,7 @@ using NSubstitute;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Records.Post;
 using Telegram.Bot;
 using Telegram.Bot.Exceptions;
 using Telegram.Bot.Requests;
@@ -15,6 +16,8 @@ public sealed class TelegramWireTests : IAsyncLifetime
 
     private static readonly Letter Marked =
         new("<b>250 mL</b> &lt;3:1&gt;", "250 mL <3:1>", [[new Key("Double", "ratio 3:1 500 ml")]]);
+
+    private static readonly PostFile Table = new("usage-2026-11.csv", "text/csv", "\uFEFFa,b\r\n"u8.ToArray());
 
     private StandIn standIn = null!;
     private TelegramWire wire = null!;
@@ -35,6 +38,50 @@ public sealed class TelegramWireTests : IAsyncLifetime
         Assert.Equal((Nora, Marked.Html, true), (call.Chat, call.Text, call.IsHtml));
         Assert.True(call.Body.GetProperty("reply_parameters").GetProperty("allow_sending_without_reply").GetBoolean());
         Assert.True(call.Body.GetProperty("link_preview_options").GetProperty("is_disabled").GetBoolean());
+    }
+
+    [Fact]
+    public async Task A_file_goes_out_with_the_words_as_its_caption()
+    {
+        Assert.IsType<Delivery.Sent>(await Send(Marked with { ReplyTo = 3, File = Table }));
+        var call = Assert.Single(standIn.Sent);
+        Assert.Equal(("sendDocument", Nora, Marked.Html, true), (call.Method, call.Chat, call.Text, call.IsHtml));
+        Assert.Equal(Table.Name, call.File!.Value.Name);
+        Assert.Equal(Table.Content, call.File.Value.Content);
+        Assert.Equal("ratio 3:1 500 ml", call.DataOf("Double"));
+        Assert.Equal(3, call.Body.GetProperty("reply_parameters").GetProperty("message_id").GetInt32());
+    }
+
+    [Fact]
+    public async Task A_caption_that_is_not_taken_goes_out_plainly_with_the_whole_file()
+    {
+        Assert.IsType<Delivery.Sent>(await Send(new Letter("<b>1 < 2", "1 < 2", []) { File = Table }));
+        Assert.Equal(["<b>1 < 2", "1 < 2"], standIn.Sent.Select(call => call.Text));
+        Assert.All(standIn.Sent, call => Assert.Equal(Table.Content, call.File!.Value.Content));
+    }
+
+    [Fact]
+    public async Task A_file_that_is_not_taken_at_all_is_refused()
+    {
+        standIn.Script("sendDocument", Answer.No(413, "Request Entity Too Large"), Answer.No(413, "Request Entity Too Large"));
+        Assert.IsType<Delivery.Refused>(await Send(Marked with { File = Table }));
+    }
+
+    [Fact]
+    public async Task A_file_is_sent_again_from_its_beginning()
+    {
+        standIn.Script("sendDocument", Answer.TooMany(1));
+        Assert.IsType<Delivery.Again>(await Send(Marked with { File = Table }));
+        Assert.IsType<Delivery.Sent>(await Send(Marked with { File = Table }));
+        Assert.Equal(Table.Content, standIn.Sent[^1].File!.Value.Content);
+    }
+
+    [Fact]
+    public async Task Words_do_not_take_the_place_of_a_file_s_caption_but_go_out_anew()
+    {
+        standIn.Script("editMessageText", Answer.No(400, "Bad Request: there is no text in the message to edit"));
+        Assert.IsType<Delivery.Sent>(await wire.Edit(Nora, 5, Marked, CancellationToken.None));
+        Assert.Equal(["editMessageText", "sendMessage"], standIn.Sent.Select(call => call.Method));
     }
 
     [Fact]

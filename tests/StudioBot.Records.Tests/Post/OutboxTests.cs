@@ -28,6 +28,26 @@ public sealed class OutboxTests : IDisposable
     }
 
     [Fact]
+    public void A_file_stays_with_its_post_and_goes_when_that_does()
+    {
+        var file = new PostFile("usage.csv", "text/csv", [1, 2, 3]);
+        studio.File.Write(session => session.Post.Put(Mira, Text("a"), Urgency.Reply, Morning, "once", file));
+        Assert.False(studio.File.Write(session => session.Post.Put(Mira, Text("a"), Urgency.Reply, Morning, "once", file)));
+
+        var post = Claim()!;
+        var kept = studio.File.Write(session => session.Post.FileOf(post.Id))!;
+        Assert.Equal((file.Name, file.MediaType), (kept.Name, kept.MediaType));
+        Assert.Equal(file.Content, kept.Content);
+
+        studio.File.Write(session =>
+        {
+            session.Post.Sent(post.Id, Morning);
+            session.Post.Prune(Morning + Outbox.Kept + TimeSpan.FromSeconds(1));
+        });
+        Assert.Null(studio.File.Write(session => session.Post.FileOf(post.Id)));
+    }
+
+    [Fact]
     public void Many_who_claim_at_once_get_each_post_once()
     {
         for (var chat = 1; chat <= 60; chat++)
