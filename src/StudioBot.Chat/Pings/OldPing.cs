@@ -19,6 +19,11 @@ internal sealed class OldPing : Ping
     /// <inheritdoc/>
     internal override IEnumerable<Wanted> WantsOf(long material, Member hearer, PingTurn turn)
     {
+        if (turn.NeedOf(material)?.Material.ShelfLife is null)
+        {
+            yield break;
+        }
+
         foreach (var lot in turn.LotsOf(material).Where(lot => IsInUse(lot) && IsFor(lot, hearer, turn)))
         {
             if (AgeOf(lot, turn) is { } age)

@@ -102,9 +102,11 @@ internal sealed class PingTurn
     public Member? MixerOf(Batch batch) => _members.Value.FirstOrDefault(member =>
         member.Name.Equals(batch.Maker, StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>Who may hear of these materials: who keeps house, and who mixed what stands there of them.</summary>
+    /// <summary>Who may hear of these materials: who keeps house, and who mixed what stands there and goes old.
+    /// </summary>
     public IEnumerable<Member> HearersOf(IEnumerable<long> materials) => Stewards.Concat(
-        materials.SelectMany(LotsOf).Where(lot => Asking.Need.UnitsOf(lot.Left) > 0)
+        materials.Where(one => NeedOf(one) is { IsMixed: true, Material.ShelfLife: not null })
+            .SelectMany(LotsOf).Where(lot => Asking.Need.UnitsOf(lot.Left) > 0)
             .Select(lot => BatchOf(lot.Id)).OfType<Batch>().Select(MixerOf).OfType<Member>())
         .DistinctBy(member => member.Id);
 

@@ -58,13 +58,8 @@ internal sealed class StockLowPing : Ping
     {
         foreach (var need in lines.SelectMany(line => Needs(line, turn)).Take(MostListed))
         {
-            var lasts = need.Lasts is { } days ? $"lasts about {days}" : "not used lately";
-            var guess = need.Use.Rate is { IsLittleData: true, PerDay: > 0 } ? ", by few uses" : "";
-            var kept = need.Booked > 0
-                ? $", {Show.Amount(new Need(need.Material, need.Booked).Amount)} reserved"
-                : "";
             var overdue = need.Order is null ? "" : ", ordered but overdue";
-            yield return new Block.Line($"{Sentences.Capital(need.Material.Name)} {lasts}{guess}{kept}{overdue}: "
+            yield return new Block.Line($"{Sentences.Capital(need.Material.Name)} {Stands(need)}{overdue}: "
                 + $"{(need.IsMixed ? "mix" : "buy")} {need.Words()}.");
         }
     }
@@ -79,6 +74,25 @@ internal sealed class StockLowPing : Ping
 
     private static List<ShelfNeed> Needs(PingLine line, PingTurn turn) =>
         [.. line.Pings.Select(ping => turn.NeedOf(ping.Planned.Subject.Id)).OfType<ShelfNeed>()];
+
+    // Lasts about 12 days, by few uses, 250 ml reserved.
+    private static string Stands(ShelfNeed need)
+    {
+        if (need is { Free: < 0, Booked: > 0 })
+        {
+            return $"is {Units(need, -need.Free)} short of what is reserved";
+        }
+
+        var lasts = need.Lasts is { } days ? $"lasts about {days}"
+            : need.Level.IsOut ? "is used up"
+            : need.Booked > 0 ? "is all reserved"
+            : "not used lately";
+        var between = need.Between is { } span ? $" ({span})" : "";
+        var guess = need is { Lasts: not null, Use.Rate.IsLittleData: true } ? ", by few uses" : "";
+        return lasts + between + guess + (need is { Booked: > 0, Free: > 0 } ? $", {Units(need, need.Booked)} reserved" : "");
+    }
+
+    private static string Units(ShelfNeed need, double units) => Show.Amount(new Need(need.Material, units).Amount);
 
     // It was ordered since it was said, and did not come.
     private static bool IsOverdue(ShelfNeed need, DateTimeOffset said) => need.Order is { } order && order.Until > said;

@@ -19,7 +19,7 @@ internal static class BuyPage
 
         if (need.Between is { } between)
         {
-            rows.Add(new Figure("8 times of 10", between));
+            rows.Add(new Figure("8 times of 10", $"{between} days"));
         }
 
         if (need.Booked > 0)
@@ -86,7 +86,8 @@ internal static class BuyPage
 
         yield return need.Use switch
         {
-            { Rate.PerDay: <= 0 } => $"No use in the last {need.Use.Days} days: only your own low level speaks.",
+            { Rate.PerDay: <= 0 } => $"No use in the last {need.Use.Days} days: only "
+                + $"{(need.Booked > 0 ? "what is reserved" : "your own low level")} speaks.",
             { Rate.IsLittleData: true } =>
                 $"Little data: used on {Times(need.Use.Uses)} in {need.Use.Days} days; a guess.",
             _ => $"Rests on {need.Use.Days} days, {need.Use.Uses} of them with use"

@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioBot.Chat.Asking;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
@@ -43,7 +42,7 @@ internal sealed class ReserveCommand : Act
             .Select(need => new WorkshopPart(need.Material, need.Amount))];
         if (takes.Count == 0)
         {
-            return Trouble("Nothing that it takes is among the materials", "What there is:", "stock", writing);
+            return Trouble("Nothing that it takes is among the materials.", "What there is:", "stock", writing);
         }
 
         var same = writing.Session.Workshops.After(writing.Now).FirstOrDefault(one => one.StartsAt == at);
@@ -130,21 +129,22 @@ internal sealed class ReserveCommand : Act
     {
         if (!said.Has(WorkshopPlan.When))
         {
-            return Trouble("When does it start", "Say the day and the hour:", $"{Word} sat 10:00 {Rest(said)}", writing);
+            return Trouble(
+                "When does it start?", "Say the day and the hour:", $"{Word} sat 10:00 {Rest(said)}", writing);
         }
 
         var when = WorkshopPlan.When.Say(said) ?? "";
         if (said.Of(WorkshopPlan.When).TimeOfDay == TimeSpan.Zero)
         {
             return Trouble(
-                $"At what hour of {when}",
+                $"At what hour of {when}?",
                 "Say it behind the day:",
                 said.Line.Replace(when, $"{when} 10:00", StringComparison.Ordinal),
                 writing);
         }
 
         return StartOf(said, writing) <= writing.Now
-            ? Trouble($"{when} is over", "Say when it starts:", "reserve sat 10:00 8 people 2 tiles 10cm", writing)
+            ? Trouble($"{when} is over.", "Say when it starts:", "reserve sat 10:00 8 people 2 tiles 10cm", writing)
             : null;
     }
 
@@ -157,13 +157,10 @@ internal sealed class ReserveCommand : Act
     private static string Rest(Phrase said) => said.Line[(said.Form.Sheet.Word.Length + 1)..];
 
     private static Reply Trouble(string what, string why, string line, Writing writing) => new(
-        new Block.Headline(string.Create(CultureInfo.InvariantCulture, $"{what}{Mark(what)} Nothing recorded.")),
+        new Block.Headline($"{what} Nothing recorded."),
         new Block.Line(why),
         new Block.Sample(Typed.In(writing.Turn, line)))
     {
         IsTrouble = true,
     };
-
-    private static char Mark(string what) =>
-        what.StartsWith("When", StringComparison.Ordinal) || what.StartsWith("At", StringComparison.Ordinal) ? '?' : '.';
 }

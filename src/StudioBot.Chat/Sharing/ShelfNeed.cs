@@ -83,25 +83,26 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
     /// less than nothing.</summary>
     public double? Cover => DaysOf(Forecast.DaysOfCover(Units, Use.Rate, Booked));
 
-    /// <summary>12 days; none where it was not used lately, or the book shows less than nothing.</summary>
-    public string? Lasts => Cover is { } days ? Days(days) : null;
+    /// <summary>12 days; none where nothing is free, it was not used lately, or the book shows less than nothing.
+    /// </summary>
+    public string? Lasts => Free > 0 && Cover is { } days ? Days(days) : null;
 
-    /// <summary>9 to 17 days, eight times of ten; 9 days or more; none where there is no figure or use is even.
+    /// <summary>9 to 17, eight times of ten, in days; 9 or more; none where there is no figure or use is even.
     /// </summary>
     public string? Between
     {
         get
         {
-            if (Cover is not > 0 || Use.Rate.PerDay <= 0)
+            if (Lasts is null)
             {
                 return null;
             }
 
             var span = CoverSpan.Of(Free, Use.Rate, Use.Days);
             var earliest = Show.Number(Math.Floor(span.Earliest.TotalDays), 0);
-            return span.Latest is not { } latest ? $"{earliest} days or more"
+            return span.Latest is not { } latest ? $"{earliest} or more"
                 : Math.Floor(latest.TotalDays) is var last && last > Math.Floor(span.Earliest.TotalDays)
-                    ? $"{earliest} to {Show.Number(last, 0)} days"
+                    ? $"{earliest} to {Show.Number(last, 0)}"
                     : null;
         }
     }

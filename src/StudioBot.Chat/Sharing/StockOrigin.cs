@@ -12,7 +12,11 @@ internal static class StockOrigin
     private const double Nothing = 1e-6;
 
     /// <summary>Each in one sentence; what the book can't say is left out.</summary>
-    public static IReadOnlyList<string> Of(ShelfNeed need, Turn turn, Studio studio)
+    /// <param name="need">Of what.</param>
+    /// <param name="turn">When.</param>
+    /// <param name="studio">Whose book.</param>
+    /// <param name="withLast">Whether there is room for what came and went last.</param>
+    public static IReadOnlyList<string> Of(ShelfNeed need, Turn turn, Studio studio, bool withLast)
     {
         var (level, material) = (need.Level, need.Material);
         var held = studio.View.Stock.Holding(material.Id);
@@ -24,12 +28,12 @@ internal static class StockOrigin
         var names = studio.View.Members.Names();
         List<string> sentences = [.. Since(level, held, names, turn, studio)];
         var moved = held.Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted)).ToList();
-        if (moved.LastOrDefault(line => line.Fills) is { } came)
+        if (withLast && moved.LastOrDefault(line => line.Fills) is { } came)
         {
             sentences.Add("Last in: " + Told(came));
         }
 
-        if (moved.LastOrDefault(line => !line.Fills) is { } went)
+        if (withLast && moved.LastOrDefault(line => !line.Fills) is { } went)
         {
             sentences.Add("Last out: " + Told(went));
         }
@@ -98,12 +102,12 @@ internal static class StockOrigin
             return null;
         }
 
-        var between = need.Between is { } span ? $", {span}," : "";
+        var between = need.Between is { } span ? $" ({span})" : "";
         var rate = $"{Show.Significant(need.Use.Rate.PerDay)}{Unit(need.Material)} a day";
         var minding = need.Use.Rate switch
         {
-            { IsLittleData: true } => " (little data: fewer than 5 uses)",
-            { IsLumpy: true } => " (it goes in lumps)",
+            { IsLittleData: true } => ", by little data",
+            { IsLumpy: true } => ", in lumps",
             _ => "",
         };
         return $"Lasts about {lasts}{between} at {rate}{minding}.";

@@ -16,16 +16,12 @@ internal static class StockPage
     {
         List<Lot> lots = [.. studio.View.Lots.All()
             .Where(lot => lot.MaterialId == level.Material.Id && Need.UnitsOf(lot.Left) > 0)];
-        List<Block> below = [.. Notes(lots, turn, studio).Select(note => new Block.Line(note))];
         var need = ShelfNeed.All(studio, turn.Now).First(one => one.Material.Id == level.Material.Id);
-        if (need.Reserved.Count > 0)
-        {
-            below.Add(new Block.Line(Reserved(need, studio)));
-        }
+        List<string> notes = [.. Notes(lots, turn, studio), .. Reserved(need, studio)];
+        var whole = Page(withLast: true);
+        return LineBudget.Of(whole) <= LineBudget.Lines ? whole : Page(withLast: false);
 
-        var origin = string.Join(' ', StockOrigin.Of(need, turn, studio)) + Sentences.Invented(studio);
-        below.Add(new Block.Line(origin));
-        return RowPages.Of(
+        Reply Page(bool withLast) => RowPages.Of(
             Headline(level),
             [],
             [
@@ -36,7 +32,11 @@ internal static class StockPage
                             $"{Called(lot)}, {WallTime.Day(lot.BoughtAt, turn, studio)}", Left(lot))),
                     ]),
             ],
-            below,
+            [
+                .. notes.Select(note => new Block.Line(note)),
+                new Block.Line(string.Join(' ', StockOrigin.Of(need, turn, studio, withLast))
+                    + Sentences.Invented(studio)),
+            ],
             said,
             [
                 .. lots.Select(lot => lot.Label).OfType<string>().Take(MostLotButtons)
@@ -68,14 +68,17 @@ internal static class StockPage
         return $"{(left.EndsWith(unit, StringComparison.Ordinal) ? left[..^unit.Length] : left)} of {whole}";
     }
 
-    // Reserved: 250 ml for Sat 28 Nov; 570 ml are free.
-    private static string Reserved(ShelfNeed need, Studio studio)
+    // Reserved: 250 ml for Sat 28 Nov; 570 ml free.
+    private static IEnumerable<string> Reserved(ShelfNeed need, Studio studio)
     {
-        var named = string.Join(", ", need.Reserved.Take(MostNamed).Select(one => one.Words(studio)));
-        var more = need.Reserved.Count > MostNamed ? $" and {need.Reserved.Count - MostNamed} more" : "";
-        var free = need.Units - need.Reserved.Sum(one => one.Units);
-        var left = Show.Amount(new Need(need.Material, Math.Abs(free)).Amount);
-        return $"Reserved: {named}{more}; {left} {(free < 0 ? "short" : "free")}.";
+        if (need.Reserved.Count > 0)
+        {
+            var named = string.Join(", ", need.Reserved.Take(MostNamed).Select(one => one.Words(studio)));
+            var more = need.Reserved.Count > MostNamed ? $" and {need.Reserved.Count - MostNamed} more" : "";
+            var free = need.Units - need.Reserved.Sum(one => one.Units);
+            var left = Show.Amount(new Need(need.Material, Math.Abs(free)).Amount);
+            yield return $"Reserved: {named}{more}; {left} {(free < 0 ? "short" : "free")}.";
+        }
     }
 
     private static IEnumerable<string> Notes(IReadOnlyList<Lot> lots, Turn turn, Studio studio)
