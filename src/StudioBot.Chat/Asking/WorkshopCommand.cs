@@ -32,8 +32,9 @@ internal sealed class WorkshopCommand : Ask
     };
 
     /// <inheritdoc/>
-    internal override IEnumerable<Meaning> AlsoUnderstood(Phrase said) => said.Has(WorkshopPlan.People) && said.Has(WorkshopPlan.Size)
-        ? [new("total_area_cm2", Figures.Of(said.Of(WorkshopPlan.Size).Total.SquareCentimetres * said.Of(WorkshopPlan.People)))]
+    internal override IEnumerable<Meaning> AlsoUnderstood(Phrase said) =>
+        said.Has(WorkshopPlan.People) && said.Has(WorkshopPlan.Size)
+        ? [new("total_area_cm2", Figures.Of(WorkshopPlan.Surfaces(said).Total.SquareCentimetres))]
         : [];
 
     /// <inheritdoc/>
@@ -107,7 +108,9 @@ internal sealed class WorkshopCommand : Ask
 
     private static string Read(Phrase said, PourAmounts each, CoatNeeds? coat)
     {
-        var when = said.Has(WorkshopPlan.When) ? said.Of(WorkshopPlan.When).ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture) + ": " : "";
+        var when = said.Has(WorkshopPlan.When)
+            ? said.Of(WorkshopPlan.When).ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture) + ": "
+            : "";
         List<string> taken = [];
         if (!said.Has(WorkshopPlan.Way))
         {
@@ -131,7 +134,8 @@ internal sealed class WorkshopCommand : Ask
 
         var times = said.Of(WorkshopPlan.People) == 1 ? "" : $"{said.Of(WorkshopPlan.People)} times ";
         var way = said.Has(WorkshopPlan.Way) ? $"; {each.Technique.Name}" : "";
-        return $"{when}{times}{Show.Surfaces(said.Of(WorkshopPlan.Size))} = {Show.Area(WorkshopPlan.Surfaces(said).Total)}{way}."
+        var area = Show.Area(WorkshopPlan.Surfaces(said).Total);
+        return $"{when}{times}{Show.Surfaces(said.Of(WorkshopPlan.Size))} = {area}{way}."
             + (taken.Count > 0 ? $" Taken: {string.Join(", ", taken)}." : "");
     }
 

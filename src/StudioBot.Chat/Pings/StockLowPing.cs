@@ -27,7 +27,9 @@ internal sealed class StockLowPing : Ping
         {
             var subject = PingSubjects.Material(material);
             var said = PingPlans.LastSaid(Sheet.Kind, subject, hearer, turn.Studio.View);
-            var isArmed = said is null || IsOverdue(need, said.Value) || Highest(need, said.Value, turn) >= WellAbove(need, said.Value, turn);
+            var isArmed = said is null
+                || IsOverdue(need, said.Value)
+                || Highest(need, said.Value, turn) >= WellAbove(need, said.Value, turn);
             yield return new Wanted(
                 subject, turn.QuietOf(hearer.Id).AwakeFrom(Next(turn.Now)), isArmed ? turn.Now : null)
             {
@@ -89,7 +91,8 @@ internal sealed class StockLowPing : Ping
             : "not used lately";
         var between = need.Between is { } span ? $" ({span})" : "";
         var guess = need is { Lasts: not null, Use.Rate.IsLittleData: true } ? ", by few uses" : "";
-        return lasts + between + guess + (need is { Booked: > 0, Free: > 0 } ? $", {Units(need, need.Booked)} reserved" : "");
+        var kept = need is { Booked: > 0, Free: > 0 } ? $", {Units(need, need.Booked)} reserved" : "";
+        return lasts + between + guess + kept;
     }
 
     private static string Units(ShelfNeed need, double units) => Show.Amount(new Need(need.Material, units).Amount);

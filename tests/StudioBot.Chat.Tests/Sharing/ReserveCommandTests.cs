@@ -114,7 +114,10 @@ public sealed class ReserveCommandTests : IDisposable
 
     [Fact]
     public void What_is_over_is_not_reserved() =>
-        Assert.Contains("is over. Nothing recorded.", Shelves.Words(_studio.Refuses("reserve today 8:00 8 people 2 tiles 10cm")).Replace('\n', ' '), StringComparison.Ordinal);
+        Assert.Contains(
+            "is over. Nothing recorded.",
+            Shelves.Words(_studio.Refuses("reserve today 8:00 8 people 2 tiles 10cm")).Replace('\n', ' '),
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_second_one_at_the_same_hour_is_agreed_to_first()
