@@ -9,6 +9,7 @@ using StudioBot.Records.Recipes;
 using StudioBot.Records.Reminders;
 using StudioBot.Records.Rooms;
 using StudioBot.Records.Stock;
+using StudioBot.Records.Workshops;
 
 namespace StudioBot.Records;
 
@@ -31,6 +32,7 @@ public class StudioView
         Recipes = new RecipeRecords(connection);
         Batches = new BatchRecords(connection);
         Pieces = new PieceRecords(connection);
+        Workshops = new WorkshopRecords(connection);
     }
 
     /// <summary>Who wrote what when.</summary>
@@ -74,4 +76,7 @@ public class StudioView
 
     /// <summary>What was poured.</summary>
     public PieceRecords Pieces { get; }
+
+    /// <summary>What is set aside for workshops.</summary>
+    public WorkshopRecords Workshops { get; }
 }

@@ -1,4 +1,5 @@
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Craft.Costs;
 
 namespace StudioBot.Chat.Asking;
@@ -17,11 +18,15 @@ internal sealed record Shopping(
     private const int MostRows = 6;
 
     /// <summary>What to buy for these needs.</summary>
-    public static Shopping Of(PourNeeds needs, Studio studio)
+    /// <param name="needs">What is needed.</param>
+    /// <param name="studio">On whose shelf.</param>
+    /// <param name="reserved">What others have set aside there; none: it is not looked at.</param>
+    public static Shopping Of(PourNeeds needs, Studio studio, ILookup<long, Reservation>? reserved = null)
     {
         var here = studio.View.Materials.Levels().ToDictionary(
             level => level.MaterialId,
-            level => Need.UnitsOf(level.Left));
+            level => Math.Max(
+                Need.UnitsOf(level.Left) - (reserved?[level.MaterialId].Sum(one => one.Units) ?? 0), 0));
         var raw = new PourNeeds(studio);
         List<Need> mixes = [];
         foreach (var need in needs.All)

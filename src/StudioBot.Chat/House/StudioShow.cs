@@ -3,6 +3,7 @@ using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Records.Pieces;
 
 namespace StudioBot.Chat.House;
@@ -37,7 +38,8 @@ internal sealed class StudioShow : Ask
         }
 
         var others = studio.View.Studio.AllSet()
-            .Where(one => one.Key is not (QuietSetting.Name or StudioGroup.Name) && !AskedForPing.IsRequest(one.Key));
+            .Where(one => one.Key is not (QuietSetting.Name or StudioGroup.Name)
+                && !AskedForPing.IsRequest(one.Key) && !Ordered.IsOrder(one.Key));
         var quiet = QuietSetting.Read(studio.View.Studio.Setting(QuietSetting.Name));
         List<Figure> rows =
         [

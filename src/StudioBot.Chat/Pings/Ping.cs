@@ -14,8 +14,9 @@ internal abstract class Ping
     /// <summary>What of it is wanted for this piece, by what is known now; empty where nothing is.</summary>
     internal virtual IEnumerable<Wanted> Wants(int piece, PingTurn turn) => [];
 
-    /// <summary>What of it is wanted for this material by this steward; empty where nothing is.</summary>
-    internal virtual IEnumerable<Wanted> WantsOf(long material, Member steward, PingTurn turn) => [];
+    /// <summary>What of it is wanted for this material by this hearer: a steward, or who mixed a batch of it; empty
+    /// where nothing is.</summary>
+    internal virtual IEnumerable<Wanted> WantsOf(long material, Member hearer, PingTurn turn) => [];
 
     /// <summary>What holds now for its subject.</summary>
     internal abstract SubjectState StateOf(PlannedPing planned, PingTurn turn);

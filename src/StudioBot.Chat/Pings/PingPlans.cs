@@ -37,11 +37,11 @@ internal static class PingPlans
 
         if (act is not null)
         {
-            RenewShelf(session, turn, session.Stock.MovedBy(act), act);
+            RenewShelf(session, turn, [.. session.Stock.MovedBy(act).Union(session.Workshops.TakenBy(act))], act);
         }
     }
 
-    /// <summary>Plans what is said of these materials to those who keep house.</summary>
+    /// <summary>Plans what is said of these materials to those who keep house or mixed them.</summary>
     /// <param name="session">Where the table is.</param>
     /// <param name="turn">What is known now.</param>
     /// <param name="materials">Which.</param>
@@ -49,14 +49,19 @@ internal static class PingPlans
     public static void RenewShelf(
         StudioSession session, PingTurn turn, IReadOnlyCollection<long> materials, Booked? act)
     {
-        foreach (var steward in materials.Count > 0 ? turn.Stewards : [])
+        if (materials.Count == 0)
         {
-            var unwanted = session.Wishes.Of(steward.Id).Unwanted;
+            return;
+        }
+
+        foreach (var hearer in turn.HearersOf(materials))
+        {
+            var unwanted = session.Wishes.Of(hearer.Id).Unwanted;
             foreach (var ping in PingCatalogue.All.Where(ping => !unwanted.Contains(ping.Sheet.Kind.ToString())))
             {
-                foreach (var wanted in materials.SelectMany(material => ping.WantsOf(material, steward, turn)))
+                foreach (var wanted in materials.SelectMany(material => ping.WantsOf(material, hearer, turn)))
                 {
-                    Plan(session, turn, ping.Sheet.Kind, wanted, steward.Id, act);
+                    Plan(session, turn, ping.Sheet.Kind, wanted, hearer.Id, act);
                 }
             }
         }
@@ -85,7 +90,7 @@ internal static class PingPlans
         List<Reminder> before = [.. session.Reminders.About(subject).Where(one => one.What.Kind == name)];
         var at = wanted.At > turn.Now ? wanted.At : turn.Now;
         List<Reminder> own = [.. before.Where(one => one.What.MemberId == member)];
-        if (wanted.Subject.Kind is not PingSubjectKind.Material)
+        if (wanted.Subject.Kind is not (PingSubjectKind.Material or PingSubjectKind.Lot))
         {
             // A piece has one who hears of it: somebody else by now.
             foreach (var other in before.Except(own).Where(one => one.State != ReminderState.Done))

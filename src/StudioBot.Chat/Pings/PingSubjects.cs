@@ -17,6 +17,9 @@ internal static class PingSubjects
     /// <summary>A material.</summary>
     public static PingSubject Material(long id) => new(PingSubjectKind.Material, id);
 
+    /// <summary>A lot, bought or mixed here.</summary>
+    public static PingSubject Lot(long id) => new(PingSubjectKind.Lot, id);
+
     /// <summary>The act and the piece of a coat.</summary>
     public static (long Act, int Piece) CoatOf(PingSubject subject) =>
         (subject.Id / MostPieces, (int)(subject.Id % MostPieces));

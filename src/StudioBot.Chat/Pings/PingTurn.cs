@@ -4,8 +4,10 @@ using StudioBot.Chat.Drying;
 using StudioBot.Chat.Replies;
 using StudioBot.Chat.Sharing;
 using StudioBot.Craft.Reminders;
+using StudioBot.Records.Materials;
 using StudioBot.Records.Members;
 using StudioBot.Records.Pieces;
+using StudioBot.Records.Recipes;
 
 namespace StudioBot.Chat.Pings;
 
@@ -17,6 +19,8 @@ internal sealed class PingTurn
     private readonly Lazy<IReadOnlyList<Member>> _members;
     private readonly Dictionary<int, Piece?> _pieces = [];
     private readonly Lazy<Dictionary<long, ShelfNeed>> _needs;
+    private readonly Lazy<ILookup<long, Lot>> _lots;
+    private readonly Lazy<Dictionary<long, Batch>> _batches;
 
     /// <summary>A look at this moment.</summary>
     public PingTurn(Studio studio, DateTimeOffset now)
@@ -25,6 +29,9 @@ internal sealed class PingTurn
         _reckoning = new(() => new PieceReckoning(studio.View, studio.Practice, now));
         _members = new(studio.View.Members.All);
         _needs = new(() => ShelfNeed.All(studio, now).ToDictionary(need => need.Material.Id));
+        _lots = new(() => studio.View.Lots.All().ToLookup(lot => lot.MaterialId));
+        _batches = new(() => studio.View.Batches.All().Where(batch => batch.LotId is not null)
+            .ToDictionary(batch => batch.LotId!.Value));
     }
 
     /// <summary>The studio.</summary>
@@ -81,6 +88,27 @@ internal sealed class PingTurn
 
     /// <summary>Whether this material is to be bought; none where there is none of this number.</summary>
     public ShelfNeed? NeedOf(long material) => _needs.Value.GetValueOrDefault(material);
+
+    /// <summary>The lots of a material, the oldest first.</summary>
+    public IEnumerable<Lot> LotsOf(long material) => _lots.Value[material];
+
+    /// <summary>The lot of this number; none where it was taken back.</summary>
+    public Lot? Lot(long id) => _lots.Value.SelectMany(lots => lots).FirstOrDefault(lot => lot.Id == id);
+
+    /// <summary>The batch that became this lot; none where it was bought.</summary>
+    public Batch? BatchOf(long lot) => _batches.Value.GetValueOrDefault(lot);
+
+    /// <summary>Who mixed this batch, as long as they belong to the studio.</summary>
+    public Member? MixerOf(Batch batch) => _members.Value.FirstOrDefault(member =>
+        member.Name.Equals(batch.Maker, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Who may hear of these materials: who keeps house, and who mixed what stands there and goes old.
+    /// </summary>
+    public IEnumerable<Member> HearersOf(IEnumerable<long> materials) => Stewards.Concat(
+        materials.Where(one => NeedOf(one) is { IsMixed: true, Material.ShelfLife: not null })
+            .SelectMany(LotsOf).Where(lot => Asking.Need.UnitsOf(lot.Left) > 0)
+            .Select(lot => BatchOf(lot.Id)).OfType<Batch>().Select(MixerOf).OfType<Member>())
+        .DistinctBy(member => member.Id);
 
     /// <summary>The numbers of all materials.</summary>
     public IReadOnlyCollection<long> Materials => _needs.Value.Keys;

@@ -9,14 +9,17 @@ namespace StudioBot.Chat.Sharing;
 internal sealed class BuyCommand : Ask
 {
     private const int MostButtons = 4;
+    private const int MostTicks = 2;
 
     private static readonly NamesSlot Materials = new();
 
     // Why, as the heading of those it holds for; each material stands under the first that does.
     private static readonly (string Heading, Func<ShelfNeed, bool> Holds)[] Whys =
     [
+        ("Ordered", need => need.IsOrdered),
         ("To mix", need => need.IsMixed),
         ("None left", need => need.Level.IsOut),
+        ("For workshops", need => need.IsForWorkshops),
         ("Too little until an order comes, by few uses yet", need => need.IsUnder && need.Use.Rate.IsLittleData),
         ("Too little until an order comes", need => need.IsUnder),
         ("At your own low level", _ => true),
@@ -43,7 +46,7 @@ internal sealed class BuyCommand : Ask
     {
         List<ShelfNeed> all = [.. ShelfNeed.All(studio, turn.Now)
             .Where(need => !said.Has(Materials) || said.Of(Materials).Contains(need.Material.Name))];
-        return all is [var one] && said.Has(Materials) ? BuyPage.Of(one, studio) : List(all, said, studio);
+        return all is [var one] && said.Has(Materials) ? BuyPage.Of(one, turn, studio) : List(all, said, studio);
     }
 
     private static Reply List(IReadOnlyList<ShelfNeed> all, Phrase said, Studio studio)
@@ -69,16 +72,20 @@ internal sealed class BuyCommand : Ask
                     .Select(need => new Figure(need.Material.Name, need.Words()))]))],
             [new Block.Line($"Up to the reorder point and four weeks' use.{Sentences.Invented(studio)}")],
             said,
-            [.. wanted.Take(MostButtons).Select(need =>
-                new Button(Labels.Short($"Why {need.Material.Name}"), $"buy {need.Material.Name}"))]);
+            [
+                .. wanted.Where(need => need is { IsOrdered: false, IsMixed: false }).Take(MostTicks)
+                    .Select(need => OrderedCommand.Button(need.Material.Name)),
+                .. wanted.Take(MostButtons).Select(need =>
+                    new Button(Labels.Short($"Why {need.Material.Name}"), $"buy {need.Material.Name}")),
+            ]);
     }
 
     private static string Headline(IReadOnlyList<ShelfNeed> wanted, Studio studio)
     {
-        var bought = wanted.Where(need => !need.IsMixed).ToList();
+        var bought = wanted.Where(need => need is { IsMixed: false, IsOrdered: false }).ToList();
         if (bought.Count == 0)
         {
-            return "Nothing to buy, but to mix";
+            return wanted.Any(need => need.IsMixed) ? "Nothing to buy, but to mix" : "Nothing to buy: all is ordered";
         }
 
         var what = bought.Count == 1 ? $"To buy: {bought[0].Material.Name}" : $"To buy: {bought.Count} materials";

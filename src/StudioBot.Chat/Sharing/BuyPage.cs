@@ -1,6 +1,5 @@
 using StudioBot.Chat.Asking;
 using StudioBot.Chat.Replies;
-using StudioBot.Craft;
 using StudioBot.Craft.Stock;
 using StudioBot.Records.Materials;
 
@@ -10,12 +9,22 @@ namespace StudioBot.Chat.Sharing;
 internal static class BuyPage
 {
     /// <summary>The answer, its figures, and what they rest on.</summary>
-    public static Reply Of(ShelfNeed need, Studio studio)
+    public static Reply Of(ShelfNeed need, Turn turn, Studio studio)
     {
         List<Figure> rows = [new Figure("Left", need.Level.IsOut ? "none" : Show.Amount(need.Level.Left))];
         if (need.Lasts is { } lasts)
         {
             rows.Add(new Figure("Lasts about", lasts));
+        }
+
+        if (need.Between is { } between)
+        {
+            rows.Add(new Figure("8 times of 10", $"{between} days"));
+        }
+
+        if (need.Booked > 0)
+        {
+            rows.Add(new Figure("Reserved", Show.Amount(new Need(need.Material, need.Booked).Amount)));
         }
 
         if (need.Use.Rate.PerDay > 0)
@@ -33,10 +42,13 @@ internal static class BuyPage
             [
                 new Block.Headline(Headline(need, studio)),
                 new Block.Figures(rows),
-                .. Grounds(need).Select(words => new Block.Line(words)),
+                .. Grounds(need, turn, studio).Select(words => new Block.Line(words)),
                 .. studio.IsSample ? (Block[])[new Block.Line(Sentences.Invented(studio).Trim())] : [],
             ],
             [
+                .. need is { IsWanted: true, IsOrdered: false, IsMixed: false }
+                    ? (Button[])[OrderedCommand.Button(need.Material.Name)]
+                    : [],
                 new Button("What to buy", "buy"),
                 new Button(Labels.Short($"Stock {need.Material.Name}"), $"stock {need.Material.Name}"),
             ]);
@@ -45,6 +57,11 @@ internal static class BuyPage
     private static string Headline(ShelfNeed need, Studio studio)
     {
         var name = need.Material.Name;
+        if (need is { IsWanted: true, IsOrdered: true })
+        {
+            return $"{Sentences.Capital(name)}: ordered, {need.Words()}";
+        }
+
         if (!need.IsWanted)
         {
             return $"{Sentences.Capital(name)}: nothing to {(need.IsMixed ? "mix" : "buy")} yet";
@@ -54,40 +71,49 @@ internal static class BuyPage
         return $"{(need.IsMixed ? "Mix" : "Buy")} {name}: {need.Words()}{currency}".TrimEnd();
     }
 
-    private static IEnumerable<string> Grounds(ShelfNeed need)
+    private static IEnumerable<string> Grounds(ShelfNeed need, Turn turn, Studio studio)
     {
         if (need.Units < 0)
         {
             yield return "The book shows less than nothing: count it.";
         }
 
+        if (need.Order is { } order)
+        {
+            var day = WallTime.Day(order.At, turn, studio);
+            yield return need.IsOrdered ? $"Ordered {day}." : $"Ordered {day}, and overdue.";
+        }
+
         yield return need.Use switch
         {
-            { Rate.PerDay: <= 0 } => $"No use in the last {need.Use.Days} days: only your own low level speaks.",
+            { Rate.PerDay: <= 0 } => $"No use in the last {need.Use.Days} days: only "
+                + $"{(need.Booked > 0 ? "what is reserved" : "your own low level")} speaks.",
             { Rate.IsLittleData: true } =>
                 $"Little data: used on {Times(need.Use.Uses)} in {need.Use.Days} days; a guess.",
-            _ => $"Rests on {need.Use.Days} days, {need.Use.Uses} of them with use; an order takes "
+            _ => $"Rests on {need.Use.Days} days, {need.Use.Uses} of them with use"
+                + $"{(need.Use.Rate.IsLumpy ? ", in lumps" : "")}; an order takes "
                 + $"{ShelfNeed.Days(need.Lead.Days)}{(need.Material.LeadTime is null ? " unless set" : "")}.",
         };
-        var rate = need.Use.Rate;
         if (need is { IsWanted: true, IsMixed: false, Packs.Surplus: >= 1 and var surplus }
-            && Forecast.DaysOfCover(surplus, rate) is var cover
-            && SurplusDays(cover) is { } days)
+            && ShelfNeed.DaysOf(Forecast.DaysOfCover(surplus, need.Use.Rate)) is { } days)
         {
-            var tooLong = need.Material.ShelfLife is { } life && need.Material.ShelfLife < TimeSpan.FromDays(days)
-                ? $", longer than the {ShelfNeed.Days(life.TotalDays)} it keeps once open"
-                : "";
-            yield return $"{Show.Amount(new Need(need.Material, surplus).Amount)} over lasts about "
-                + $"{ShelfNeed.Days(days)}{tooLong}.";
+            yield return Surplus(need, surplus, days);
         }
     }
 
-    private static double? SurplusDays(Finding<TimeSpan> cover) => cover switch
+    // What is over is used last, so all that is there then is held against how long it keeps.
+    private static string Surplus(ShelfNeed need, double surplus, double days)
     {
-        Finding<TimeSpan>.Found found => found.Value.TotalDays,
-        Finding<TimeSpan>.Cautioned found => found.Value.TotalDays,
-        _ => null,
-    };
+        var over = Show.Amount(new Need(need.Material, surplus).Amount);
+        if (need.Material.ShelfLife is not { } life)
+        {
+            return $"{over} over lasts about {ShelfNeed.Days(days)}.";
+        }
+
+        var all = (Math.Max(need.Free, 0) + need.Missing.Units + surplus) / need.Use.Rate.PerDay;
+        return $"{over} over is gone in {ShelfNeed.Days(days)}, all of it in {ShelfNeed.Days(all)}: "
+            + $"{(all <= life.TotalDays ? "before" : "not before")} it is {ShelfNeed.Days(life.TotalDays)} old.";
+    }
 
     private static string Times(int uses) => uses == 1 ? "1 day" : $"{uses} days";
 

@@ -20,6 +20,18 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
 
     private static readonly StockUse NoUse = new(new DailyUse(0, 0, IsLittleData: true), StockUse.MostDays, 0);
 
+    /// <summary>What workshops to come take of it, the next first.</summary>
+    public IReadOnlyList<Reservation> Reserved { get; init; } = [];
+
+    /// <summary>What is on its way, or overdue; none where nobody said so, or it came.</summary>
+    public Ordered? Order { get; init; }
+
+    /// <summary>Whether an order is believed to be on its way now.</summary>
+    public bool IsOrdered { get; init; }
+
+    /// <summary>The moment it is looked at.</summary>
+    public DateTimeOffset Now { get; init; }
+
     /// <summary>Of what.</summary>
     public Material Material => Level.Material;
 
@@ -27,7 +39,16 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
     public double Units => Need.UnitsOf(Level.Left);
 
     /// <summary>How long an order takes.</summary>
-    public LeadTime Lead => Material.LeadTime is { } known ? new LeadTime(known.TotalDays) : LeadTime.Usual;
+    public LeadTime Lead => LeadOf(Material);
+
+    /// <summary>What is known to be wanted before a next order could come and has lasted: workshops until then.
+    /// </summary>
+    public double Booked => Reserved
+        .Where(one => one.Workshop.StartsAt < Now.AddDays(Lead.Days + CoverDays))
+        .Sum(one => one.Units);
+
+    /// <summary>What workshops leave of the level.</summary>
+    public double Free => Units - Booked;
 
     /// <summary>The level under which an order comes too late once in twenty times.</summary>
     public double Reorder => ReorderPoint.Of(Use.Rate, Lead, ServiceLevel.Usual);
@@ -39,14 +60,18 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
     public double WellAbove => Well * Mark;
 
     /// <summary>Under its reorder point.</summary>
-    public bool IsUnder => Units < Reorder;
+    public bool IsUnder => Free < Reorder;
 
     /// <summary>Under its reorder point, or at the studio's own low level.</summary>
-    public bool IsWanted => IsUnder || Level.IsLow;
+    public bool IsWanted => IsUnder || Level.IsLow || Material.Low is { } low && Free <= Need.UnitsOf(low);
+
+    /// <summary>It is wanted for workshops alone.</summary>
+    public bool IsForWorkshops => IsWanted && Booked > 0 && Units >= Reorder && !Level.IsLow;
 
     /// <summary>What is missing to last four weeks from the mark, and to be well above it.</summary>
     public Need Missing => new(
-        Material, Math.Max(Math.Max(Mark + CoverDays * Use.Rate.PerDay, WellAbove) - Math.Max(Units, 0), 1));
+        Material,
+        Math.Max(Math.Max(Mark + CoverDays * Use.Rate.PerDay, WellAbove) - Math.Max(Units, 0) + Booked, 1));
 
     /// <summary>It is made here, and not bought.</summary>
     public bool IsMixed => Material.Form == MaterialForm.Mixture;
@@ -54,21 +79,64 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
     /// <summary>What is missing, in packs.</summary>
     public PackChoice Packs => PackChoice.Of(Missing);
 
-    /// <summary>12 days; none where it was not used lately, or the book shows less than nothing.</summary>
-    public string? Lasts => Forecast.DaysOfCover(Units, Use.Rate) switch
+    /// <summary>How long it lasts, what workshops take off first; none where it was not used lately, or the book shows
+    /// less than nothing.</summary>
+    public double? Cover => DaysOf(Forecast.DaysOfCover(Units, Use.Rate, Booked));
+
+    /// <summary>12 days; none where nothing is free, it was not used lately, or the book shows less than nothing.
+    /// </summary>
+    public string? Lasts => Free > 0 && Cover is { } days ? Days(days) : null;
+
+    /// <summary>9 to 17, eight times of ten, in days; 9 or more; none where there is no figure or use is even.
+    /// </summary>
+    public string? Between
     {
-        Finding<TimeSpan>.Found found => Days(found.Value.TotalDays),
-        Finding<TimeSpan>.Cautioned found => Days(found.Value.TotalDays),
-        _ => null,
-    };
+        get
+        {
+            if (Lasts is null)
+            {
+                return null;
+            }
+
+            var span = CoverSpan.Of(Free, Use.Rate, Use.Days);
+            var earliest = Show.Number(Math.Floor(span.Earliest.TotalDays), 0);
+            return span.Latest is not { } latest ? $"{earliest} or more"
+                : Math.Floor(latest.TotalDays) is var last && last > Math.Floor(span.Earliest.TotalDays)
+                    ? $"{earliest} to {Show.Number(last, 0)}"
+                    : null;
+        }
+    }
 
     /// <summary>All materials, in the order they were named.</summary>
     public static IReadOnlyList<ShelfNeed> All(Studio studio, DateTimeOffset now)
     {
         var uses = StockUse.All(studio, now);
+        var reserved = Reservation.All(studio, now);
+        var orders = Ordered.All(studio);
         return [.. ShelfLevel.All(studio).Select(level =>
-            new ShelfNeed(level, uses.GetValueOrDefault(level.Material.Id, NoUse)))];
+        {
+            var order = orders.GetValueOrDefault(level.Material.Id);
+            return new ShelfNeed(level, uses.GetValueOrDefault(level.Material.Id, NoUse))
+            {
+                Reserved = [.. reserved[level.Material.Id]],
+                Order = order,
+                IsOrdered = order?.Stands(now) == true,
+                Now = now,
+            };
+        })];
     }
+
+    /// <summary>How long an order of this material takes.</summary>
+    public static LeadTime LeadOf(Material material) =>
+        material.LeadTime is { } known ? new LeadTime(known.TotalDays) : LeadTime.Usual;
+
+    /// <summary>So long would that last in days; none where there is no figure.</summary>
+    public static double? DaysOf(Finding<TimeSpan> cover) => cover switch
+    {
+        Finding<TimeSpan>.Found found => found.Value.TotalDays,
+        Finding<TimeSpan>.Cautioned found => found.Value.TotalDays,
+        _ => null,
+    };
 
     /// <summary>2 x 250 ml, 16.40; 410 ml to mix.</summary>
     public string Words()

@@ -46,14 +46,15 @@ internal sealed class StockCommand : Ask
         var all = ShelfLevel.All(studio);
         if (!said.Has(Materials))
         {
-            return Levels(all, said, studio);
+            return Levels(all, said, turn, studio);
         }
 
         List<ShelfLevel> wanted = [.. all.Where(level => said.Of(Materials).Contains(level.Material.Name))];
-        return wanted is [var one] ? StockPage.Of(one, said, turn, studio) : Levels(wanted, said, studio);
+        return wanted is [var one] ? StockPage.Of(one, said, turn, studio) : Levels(wanted, said, turn, studio);
     }
 
-    private static Reply Levels(IReadOnlyList<ShelfLevel> levels, Phrase said, Studio studio)
+    private static Reply Levels(
+        IReadOnlyList<ShelfLevel> levels, Phrase said, Turn turn, Studio studio)
     {
         if (levels.Count == 0)
         {
@@ -65,7 +66,7 @@ internal sealed class StockCommand : Ask
         var low = levels.Where(level => level.IsLow).Select(level => level.Material.Name).ToList();
         return RowPages.Of(
             $"{(levels.Count == 1 ? "1 material" : $"{levels.Count} materials")}, {Low(low)}",
-            [],
+            Reserved(levels, turn, studio),
             [
                 .. Groups.Select(group => new RowGroup(
                     group.Heading,
@@ -79,6 +80,24 @@ internal sealed class StockCommand : Ask
             said.Has(Materials)
                 ? [.. levels.Take(MostButtons).Select(level => Asked(level.Material.Name))]
                 : [.. low.Take(MostButtons).Select(Asked)]);
+    }
+
+    // Reserved: white 250 ml, cup 16 and 3 more.
+    private static IReadOnlyList<Block> Reserved(IReadOnlyList<ShelfLevel> levels, Turn turn, Studio studio)
+    {
+        var all = Reservation.All(studio, turn.Now);
+        List<string> reserved =
+        [
+            .. levels.Where(level => all.Contains(level.Material.Id)).Select(level =>
+            {
+                var units = all[level.Material.Id].Sum(one => one.Units);
+                return $"{level.Material.Name} {Show.Amount(new Need(level.Material, units).Amount)}";
+            }),
+        ];
+        var more = reserved.Count > MostNamed ? $" and {reserved.Count - MostNamed} more" : "";
+        return reserved.Count == 0
+            ? []
+            : [new Block.Line($"Reserved: {string.Join(", ", reserved.Take(MostNamed))}{more}.")];
     }
 
     private static string Low(List<string> low) => low.Count switch

@@ -1,7 +1,5 @@
 using StudioBot.Chat.Asking;
 using StudioBot.Chat.Replies;
-using StudioBot.Craft;
-using StudioBot.Craft.Stock;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Stock;
 
@@ -14,9 +12,13 @@ internal static class StockOrigin
     private const double Nothing = 1e-6;
 
     /// <summary>Each in one sentence; what the book can't say is left out.</summary>
-    public static IReadOnlyList<string> Of(ShelfLevel level, Turn turn, Studio studio)
+    /// <param name="need">Of what.</param>
+    /// <param name="turn">When.</param>
+    /// <param name="studio">Whose book.</param>
+    /// <param name="withLast">Whether there is room for what came and went last.</param>
+    public static IReadOnlyList<string> Of(ShelfNeed need, Turn turn, Studio studio, bool withLast)
     {
-        var material = level.Material;
+        var (level, material) = (need.Level, need.Material);
         var held = studio.View.Stock.Holding(material.Id);
         if (held.Count == 0)
         {
@@ -26,17 +28,17 @@ internal static class StockOrigin
         var names = studio.View.Members.Names();
         List<string> sentences = [.. Since(level, held, names, turn, studio)];
         var moved = held.Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted)).ToList();
-        if (moved.LastOrDefault(line => line.Fills) is { } came)
+        if (withLast && moved.LastOrDefault(line => line.Fills) is { } came)
         {
             sentences.Add("Last in: " + Told(came));
         }
 
-        if (moved.LastOrDefault(line => !line.Fills) is { } went)
+        if (withLast && moved.LastOrDefault(line => !line.Fills) is { } went)
         {
             sentences.Add("Last out: " + Told(went));
         }
 
-        if (Lasts(level, held, turn, studio) is { } lasts)
+        if (Lasts(need) is { } lasts)
         {
             sentences.Add(lasts);
         }
@@ -93,26 +95,22 @@ internal static class StockOrigin
         }
     }
 
-    private static string? Lasts(ShelfLevel level, IReadOnlyList<StockLine> held, Turn turn, Studio studio)
+    private static string? Lasts(ShelfNeed need)
     {
-        var today = DateOnly.FromDateTime(turn.Local);
-        var from = held.Min(line => DateOnly.FromDateTime(WallTime.Of(line.HappenedAt, studio)));
-        var days = new double[Math.Max(today.DayNumber - from.DayNumber + 1, 1)];
-        foreach (var line in held.Where(line => StockUse.IsUse(line.Reason)))
+        if (need.Lasts is not { } lasts)
         {
-            var day = DateOnly.FromDateTime(WallTime.Of(line.HappenedAt, studio)).DayNumber - from.DayNumber;
-            days[Math.Min(day, days.Length - 1)] -= Signed(line);
+            return null;
         }
 
-        var use = DailyUse.From([.. days.Select(used => Math.Max(used, 0))]);
-        var rate = $"{Show.Significant(use.PerDay)}{Unit(level.Material)} a day";
-        return Forecast.DaysOfCover(Need.UnitsOf(level.Left), use) switch
+        var between = need.Between is { } span ? $" ({span})" : "";
+        var rate = $"{Show.Significant(need.Use.Rate.PerDay)}{Unit(need.Material)} a day";
+        var minding = need.Use.Rate switch
         {
-            Finding<TimeSpan>.Found found => $"Lasts about {Show.Number(found.Value.TotalDays, 0)} days at {rate}.",
-            Finding<TimeSpan>.Cautioned found =>
-                $"Lasts about {Show.Number(found.Value.TotalDays, 0)} days at {rate} ({found.Caution}).",
-            _ => null,
+            { IsLittleData: true } => ", by little data",
+            { IsLumpy: true } => ", in lumps",
+            _ => "",
         };
+        return $"Lasts about {lasts}{between} at {rate}{minding}.";
     }
 
     private static double Signed(StockLine line) => line.Fills ? Need.UnitsOf(line.Amount) : -Need.UnitsOf(line.Amount);

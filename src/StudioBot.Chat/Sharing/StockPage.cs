@@ -9,16 +9,19 @@ namespace StudioBot.Chat.Sharing;
 internal static class StockPage
 {
     private const int MostLotButtons = 3;
+    private const int MostNamed = 2;
 
     /// <summary>The level first, then the lots that hold it, then what the book says of it.</summary>
     public static Reply Of(ShelfLevel level, Phrase said, Turn turn, Studio studio)
     {
         List<Lot> lots = [.. studio.View.Lots.All()
             .Where(lot => lot.MaterialId == level.Material.Id && Need.UnitsOf(lot.Left) > 0)];
-        List<Block> below = [.. Notes(lots, turn, studio).Select(note => new Block.Line(note))];
-        var origin = string.Join(' ', StockOrigin.Of(level, turn, studio)) + Sentences.Invented(studio);
-        below.Add(new Block.Line(origin));
-        return RowPages.Of(
+        var need = ShelfNeed.All(studio, turn.Now).First(one => one.Material.Id == level.Material.Id);
+        List<string> notes = [.. Notes(lots, turn, studio), .. Reserved(need, studio)];
+        var whole = Page(withLast: true);
+        return LineBudget.Of(whole) <= LineBudget.Lines ? whole : Page(withLast: false);
+
+        Reply Page(bool withLast) => RowPages.Of(
             Headline(level),
             [],
             [
@@ -29,7 +32,11 @@ internal static class StockPage
                             $"{Called(lot)}, {WallTime.Day(lot.BoughtAt, turn, studio)}", Left(lot))),
                     ]),
             ],
-            below,
+            [
+                .. notes.Select(note => new Block.Line(note)),
+                new Block.Line(string.Join(' ', StockOrigin.Of(need, turn, studio, withLast))
+                    + Sentences.Invented(studio)),
+            ],
             said,
             [
                 .. lots.Select(lot => lot.Label).OfType<string>().Take(MostLotButtons)
@@ -59,6 +66,19 @@ internal static class StockPage
         var (left, whole) = (Show.Amount(lot.Left), Show.Amount(lot.Bought));
         var unit = whole.LastIndexOf(' ') is >= 0 and var at ? whole[at..] : "";
         return $"{(left.EndsWith(unit, StringComparison.Ordinal) ? left[..^unit.Length] : left)} of {whole}";
+    }
+
+    // Reserved: 250 ml for Sat 28 Nov; 570 ml free.
+    private static IEnumerable<string> Reserved(ShelfNeed need, Studio studio)
+    {
+        if (need.Reserved.Count > 0)
+        {
+            var named = string.Join(", ", need.Reserved.Take(MostNamed).Select(one => one.Words(studio)));
+            var more = need.Reserved.Count > MostNamed ? $" and {need.Reserved.Count - MostNamed} more" : "";
+            var free = need.Units - need.Reserved.Sum(one => one.Units);
+            var left = Show.Amount(new Need(need.Material, Math.Abs(free)).Amount);
+            yield return $"Reserved: {named}{more}; {left} {(free < 0 ? "short" : "free")}.";
+        }
     }
 
     private static IEnumerable<string> Notes(IReadOnlyList<Lot> lots, Turn turn, Studio studio)

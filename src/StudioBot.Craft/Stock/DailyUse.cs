@@ -11,6 +11,12 @@ public sealed record DailyUse(double PerDay, double Deviation, bool IsLittleData
     private const int FewestUses = 5;
     private const double GuessedDeviation = 1.5;
 
+    // As where one day in five has all the use, in equal parts (common practice).
+    private const double LumpyVariation = 2;
+
+    /// <summary>It comes in lumps: few days have much of it, and most have none.</summary>
+    public bool IsLumpy => !IsLittleData && Deviation > LumpyVariation * PerDay;
+
     /// <summary>
     /// From the use of every day, the oldest first, days without use as zero; the last 26 weeks count.
     /// </summary>

@@ -164,8 +164,8 @@ public sealed class StockRecords
 
     private const string Columns = """
         select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
-               entry.milligrams, entry.pieces, entry.cents, entry.reason, act.author_id as authorId, act.for_id as forId,
-               act.happened_at as happenedAt
+               entry.milligrams, entry.pieces, entry.cents, entry.reason, act.author_id as authorId,
+               act.for_id as forId, act.happened_at as happenedAt
         from stock_entry as entry
         join act on act.id = entry.act_id
 

@@ -46,10 +46,41 @@ public sealed class BuyCommandTests : IDisposable
         Assert.StartsWith("Buy saffron: 1 x 250 ml, 6.90 EUR", said, StringComparison.Ordinal);
         Assert.Matches("Left +130 ml", said);
         Assert.Matches("Lasts about +17 days", said);
+        Assert.Matches("8 times of 10 +9 to 33 days", said);       // 9.75 and 33.8: worked by hand beside the interval's own tests
         Assert.Matches("A day takes +7.5 ml", said);
         Assert.Matches("Reorder point +130.7 ml", said);
         Assert.Contains("Rests on 56 days, 14 of them with use; an order takes 7 days unless set.", said, StringComparison.Ordinal);
         Assert.Contains("39.3 ml over lasts about 5 days.", said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(180, "before")]     // 39.3 ml over are 5 days; 130 + 250 ml at 7.5 a day are 50.7 days
+    [InlineData(50, "not before")]
+    public void What_is_over_is_held_against_how_long_it_keeps(int keeps, string when)
+    {
+        EightWeeks(550);
+        _studio.Tells($"material saffron keeps {keeps} days");
+
+        Assert.Contains(
+            $"39.3 ml over is gone in 5 days, all of it in 50 days: {when} it is {keeps} days old.",
+            _studio.Hear("buy saffron").Replace('\n', ' '),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Use_in_lumps_is_said_to_be_so()
+    {
+        _studio.Tells("material new saffron 250 ml 6.90");
+        _studio.Tells("bought 2000 ml saffron 50.00");
+        var first = _studio.Now;
+        foreach (var day in new[] { 3, 10, 20, 30, 40, 55 })      // six days of 56: deviation / mean = √(50 / 6) = 2.9
+        {
+            _studio.Now = first.AddDays(day);
+            _studio.Tells("used 200 ml saffron");
+        }
+
+        Assert.Contains("6 of them with use, in lumps;", _studio.Hear("buy saffron").Replace('\n', ' '), StringComparison.Ordinal);
+        Assert.Contains(" a day, in lumps.", _studio.Hear("stock saffron").Replace('\n', ' '), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -129,8 +129,10 @@ public sealed class StockCommandTests
             _studio.Went(white, 10, day);
         }
 
-        // Worked by hand: 50 ml in the six days from the 20th to the 25th; 100 ml left, so twelve days.
-        Assert.Contains("Lasts about 12 days at 8.333 ml a day.", _studio.Says("stock white"), StringComparison.Ordinal);
+        // Worked by hand: 50 ml in two weeks at least are 3.571 a day; 100 ml left, so 28 days. The deviation is the root
+        // of (500 - 2500 / 14) / 13 = 24.73; z²σ² = 40.61; a = 12.755 - 2.901 = 9.854, b = 714.3 + 40.6 = 754.9, the root
+        // of b² - 40 000 a is 419.2: from 20 000 / 1174.1 = 17.03 to 1174.1 / 19.71 = 59.6 days.
+        Assert.Contains("Lasts about 28 days (17 to 59) at 3.571 ml a day.", _studio.Says("stock white").ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -140,8 +142,10 @@ public sealed class StockCommandTests
         _studio.Bought(white, 100, 24);
         _studio.Went(white, 20, 25);
 
-        // Worked by hand: 20 ml in two days; 80 ml left, so eight.
-        Assert.Contains("Lasts about 8 days at 10 ml a day (little data: fewer than 5 uses).", _studio.Says("stock white"), StringComparison.Ordinal);
+        // Worked by hand: 20 ml in two weeks at least are 1.429 a day; 80 ml left, so 56 days.
+        var said = _studio.Says("stock white").ReplaceLineEndings(" ");
+        Assert.Contains("Lasts about 56 days (", said, StringComparison.Ordinal);
+        Assert.Contains("at 1.429 ml a day, by little data.", said, StringComparison.Ordinal);
     }
 
     [Fact]

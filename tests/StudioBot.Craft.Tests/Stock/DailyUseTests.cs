@@ -42,4 +42,10 @@ public sealed class DailyUseTests
         Assert.Throws<ArgumentException>(() => DailyUse.From([]));
         Assert.Throws<ArgumentException>(() => DailyUse.From([5, -1]));
     }
+
+    [Theory]
+    [InlineData(4, false)]      // one day in four: deviation / mean = √3 = 1.73
+    [InlineData(7, true)]       // one day in seven: √6 = 2.45
+    public void Use_on_few_days_comes_in_lumps(int every, bool isLumpy) =>
+        Assert.Equal(isLumpy, DailyUse.From([.. Enumerable.Range(0, 56).Select(day => day % every == 0 ? 30.0 : 0)]).IsLumpy);
 }

@@ -55,7 +55,8 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
             return null;
         }
 
-        if (isPast && (day.Date > draft.Context.Local || (at > 0 && draft.Atoms[at - 1].IsWord("till", "until"))))
+        if (isPast
+            && (day.Date > draft.Context.Local || (at > 0 && draft.Atoms[at - 1].IsWord("till", "until", "next"))))
         {
             draft.Slip(at, day.Taken, "is a day to come: a record is of what was");
             return day.Taken;
