@@ -22,6 +22,8 @@ public class StudioView
         Wishes = new WishRecords(connection);
         Stock = new StockRecords(connection);
         Money = new MoneyRecords(connection);
+        Accounts = new AccountRecords(connection);
+        Payments = new PaymentRecords(connection);
         Studio = new StudioRecords(connection);
         Members = new MemberRecords(connection);
         Rooms = new RoomRecords(connection);
@@ -46,6 +48,12 @@ public class StudioView
 
     /// <summary>Who owes whom.</summary>
     public MoneyRecords Money { get; }
+
+    /// <summary>One account, line by line.</summary>
+    public AccountRecords Accounts { get; }
+
+    /// <summary>What was paid to a member, and whether it came.</summary>
+    public PaymentRecords Payments { get; }
 
     /// <summary>What the studio has set.</summary>
     public StudioRecords Studio { get; }
