@@ -68,10 +68,24 @@ public sealed class AccountRecords
         [.. connection.Query<Row>(OfTime, new { account, member, from = Booked.At(from), until = Booked.At(until) })
             .Select(row => row.From())];
 
-    private sealed record Row(
-        long ActId, string Kind, string Words, long? WhoseId, long IsUndo, long Cents, long HappenedAt)
+    // Settable, not positional: what is computed has no declared type for a constructor to be matched by.
+    private sealed record Row
     {
+        public long ActId { get; init; }
+
+        public string Kind { get; init; } = string.Empty;
+
+        public string Words { get; init; } = string.Empty;
+
+        public long? WhoseId { get; init; }
+
+        public bool IsUndo { get; init; }
+
+        public long Cents { get; init; }
+
+        public long HappenedAt { get; init; }
+
         public AccountEntry From() =>
-            new(ActId, Kind, Words, WhoseId, IsUndo != 0, new Money(Cents), Booked.Moment(HappenedAt));
+            new(ActId, Kind, Words, WhoseId, IsUndo, new Money(Cents), Booked.Moment(HappenedAt));
     }
 }
