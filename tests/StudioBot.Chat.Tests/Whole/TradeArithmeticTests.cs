@@ -46,9 +46,6 @@ public sealed class TradeArithmeticTests : IDisposable
     public void Two_powders_are_compared_in_use()
     {
         // CST-01, -02, -03: 5.50/10 g at 1 tsp of 2.5 g, 18/50 g at 0.3 tsp, per 20 ml: worked by hand
-        studio.Tells("material new slate mica 10 g 5.50");
-        studio.Tells("material new dune mica 50 g 18.00");
-
         var said = studio.Hear("compare 5.50/10g 2.5 g per 20ml vs 18/50g 0.75 g per 20ml");
 
         Assert.Matches(@"(?m)6\.8[78] EUR$", said);
@@ -62,10 +59,22 @@ public sealed class TradeArithmeticTests : IDisposable
     [InlineData("markup 100%", "80.00")]    // CST-05: a margin of half the price is a markup of all the cost
     public void A_price_is_the_cost_and_its_markup(string markup, string price)
     {
-        // 100 min at 20.00 an hour and 4.00 of overhead are 40.00; nothing here has a price yet
-        var said = studio.Hear($"quote 30cm panel labour 100 min rate 20 {markup}");
+        // 100 min at 21.00 an hour and 3.00 of overhead are 40.00; nothing here has a price yet
+        var said = studio.Hear($"quote 30cm panel labour 100 min rate 21 {markup}");
 
         Assert.StartsWith($"Ask {price} EUR", said, StringComparison.Ordinal);
         Assert.Matches(@"Cost +40\.00", said);
+    }
+
+    [Fact]
+    public void A_piece_costs_its_materials_its_hours_and_their_overhead()
+    {
+        // CST-06: 14.20 and 1.5 h at 22.00 together, which here are 19.00 of work and 3.00 of overhead: 47.20
+        studio.Tells("material new tile 10cm 1 pieces 14.20");
+
+        var said = studio.Hear("quote 10cm tile labour 90 min rate 19");
+
+        Assert.Matches(@"Materials +14\.20\n", said);
+        Assert.Matches(@"Cost +47\.20", said);
     }
 }
