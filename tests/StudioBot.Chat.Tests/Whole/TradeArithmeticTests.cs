@@ -65,16 +65,4 @@ public sealed class TradeArithmeticTests : IDisposable
         Assert.StartsWith($"Ask {price} EUR", said, StringComparison.Ordinal);
         Assert.Matches(@"Cost +40\.00", said);
     }
-
-    [Fact]
-    public void A_piece_costs_its_materials_its_hours_and_their_overhead()
-    {
-        // CST-06: 14.20 and 1.5 h at 22.00 together, which here are 19.00 of work and 3.00 of overhead: 47.20
-        studio.Tells("material new tile 10cm 1 pieces 14.20");
-
-        var said = studio.Hear("quote 10cm tile labour 90 min rate 19");
-
-        Assert.Matches(@"Materials +14\.20\n", said);
-        Assert.Matches(@"Cost +47\.20", said);
-    }
 }
