@@ -8,6 +8,7 @@ namespace StudioBot.Chat;
 internal static class HowRead
 {
     private const int MostActs = 3;
+    private const int MostChoices = 6;
 
     /// <summary>How a message was read whose books are not open yet.</summary>
     public static Reply Of(IReadOnlyList<Phrase> said) => new(
@@ -88,7 +89,7 @@ internal static class HowRead
                 new Block.Line("Try"),
                 new Block.Sample(InThis(turn, unread.Trouble.Try)),
             ],
-            [])
+            [.. unread.Trouble.Choices.Take(MostChoices).Select(choice => new Button(choice.Label, choice.Line))])
         {
             IsTrouble = true,
         };

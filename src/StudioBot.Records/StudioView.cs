@@ -24,6 +24,8 @@ public class StudioView
         Stock = new StockRecords(connection);
         Trails = new TrailRecords(connection);
         Money = new MoneyRecords(connection);
+        Accounts = new AccountRecords(connection);
+        Payments = new PaymentRecords(connection);
         Studio = new StudioRecords(connection);
         Members = new MemberRecords(connection);
         Rooms = new RoomRecords(connection);
@@ -52,6 +54,12 @@ public class StudioView
 
     /// <summary>Who owes whom.</summary>
     public MoneyRecords Money { get; }
+
+    /// <summary>One account, line by line.</summary>
+    public AccountRecords Accounts { get; }
+
+    /// <summary>What was paid to a member, and whether it came.</summary>
+    public PaymentRecords Payments { get; }
 
     /// <summary>What the studio has set.</summary>
     public StudioRecords Studio { get; }

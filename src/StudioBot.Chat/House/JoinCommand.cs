@@ -100,7 +100,7 @@ internal sealed class JoinCommand : Act
     // Two of one first name: the second is Pia 2.
     private static string FreeName(Writing writing)
     {
-        const int longest = 36;
+        const int longest = MemberNames.Longest;
         var typed = string.Join(' ', writing.Turn.Who.Name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         var name = typed.Length == 0 ? "Member" : typed.Length > longest ? typed[..longest] : typed;
         var free = name;

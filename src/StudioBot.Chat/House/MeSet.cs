@@ -16,6 +16,7 @@ internal sealed class MeSet : Act
     {
         Leads = ["units", "unit"],
     };
+    private static readonly NewNameSlot Named = new("name", "your name", "name Pia Holm") { Lead = "name" };
     private static readonly QuietSlot Quiet = new();
     private static readonly PingsSlot Mute = new("mute");
     private static readonly PingsSlot Unmute = new("unmute");
@@ -24,8 +25,8 @@ internal sealed class MeSet : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "me", Room.House, "Your units, your quiet hours and what I say by myself.",
-        [Units, Quiet, Mute, Unmute, Wake],
-        ["me units us", "me quiet 22-8", "me mute torch", "me unmute torch", "me wake on"]);
+        [Named, Units, Quiet, Mute, Unmute, Wake],
+        ["me units us", "me name Pia Holm", "me quiet 22-8", "me mute torch", "me unmute torch", "me wake on"]);
 
     /// <inheritdoc/>
     internal override Misread? Check(Phrase said) => Sheet.Takes.Any(said.Has)
@@ -36,10 +37,23 @@ internal sealed class MeSet : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         List<string> lines = [];
+        var member = writing.Author;
+        if (said.Has(Named))
+        {
+            if (MemberNames.Against(said.Of(Named), writing) is { } taken)
+            {
+                return taken;
+            }
+
+            member = member with { Name = said.Of(Named) };
+            writing.Session.Members.Change(member, writing.Act);
+            lines.Add($"You are called {member.Name} from now on.");
+        }
+
         if (said.Has(Units))
         {
             var units = UnitsWord.Read(said.Of(Units));
-            writing.Session.Members.Change(writing.Author with { Units = units }, writing.Act);
+            writing.Session.Members.Change(member with { Units = units }, writing.Act);
             lines.Add($"Your units: {UnitsWord.Of(units)}.");
         }
 

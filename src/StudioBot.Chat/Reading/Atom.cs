@@ -45,6 +45,10 @@ internal sealed class Atom(AtomKind kind, int start, int end, string lower)
 
     public bool IsWhole => Value == Math.Floor(Value);
 
+    /// <summary>Whose it is, where it is the first name of several.</summary>
+    public IReadOnlyList<string> Members =>
+        [.. Names.Where(name => name.Kind == NameKind.Member).Select(name => name.Name)];
+
     public Named? NameOf(NameKind kind)
     {
         foreach (var name in Names)

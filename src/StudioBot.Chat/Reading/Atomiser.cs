@@ -175,8 +175,11 @@ internal sealed class Atomiser
 
     private void Name()
     {
+        // Pia 2: a figure may end a name, and begins none.
         List<string> words = [];
-        while (words.Count < LongestName && _tokens.At(words.Count) is { Kind: TokenKind.Word } word)
+        while (words.Count < LongestName
+            && _tokens.At(words.Count) is { } word
+            && (word.Kind == TokenKind.Word || (word.Kind == TokenKind.Number && words.Count > 0)))
         {
             words.Add(word.Lower);
         }

@@ -12,12 +12,14 @@ internal static class StudioWords
         var view = studio.View;
         var materials = view.Materials.All();
         var techniques = studio.Practice.Techniques;
+        List<string> members = [.. view.Members.All().Select(member => member.Name)];
         var names = materials.Select(material => (material.Name, new Named(NameKind.Material, material.Name)))
             .Concat(OtherNames(studio, materials))
             .Concat(view.Recipes.All().Select(recipe => (recipe.Name, new Named(NameKind.Recipe, recipe.Name))))
             .Concat(techniques.SelectMany(technique => technique.OtherNames.Append(technique.Name)
                 .Select(word => (word, new Named(NameKind.Technique, technique.Name)))))
             .Concat(view.Members.All().Select(member => (member.Name, new Named(NameKind.Member, member.Name))))
+            .Concat(FirstNames.Of(members).Select(one => (one.First, new Named(NameKind.Member, one.Name))))
             .Concat(view.Rooms.All().Select(room => (room.Name, new Named(NameKind.Room, room.Name))));
         return new Vocabulary(
             names,
@@ -35,6 +37,7 @@ internal static class StudioWords
             Scoop = view.Studio.Settings()?.Scoop ?? studio.Practice.Pours.Tools.Scoop.Value,
             Former = view.Members.Names().Values.Except(view.Members.All().Select(member => member.Name))
                 .Select(name => name.ToLowerInvariant()).ToHashSet(),
+            Namesakes = FirstNames.Namesakes(members),
             Reserved = view.Pieces.Reserved().Select(reserved => reserved.Number).ToHashSet(),
         };
     }

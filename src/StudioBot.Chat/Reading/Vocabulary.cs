@@ -53,6 +53,10 @@ public sealed class Vocabulary
         RatiosByMass = ratiosByMass.ToHashSet();
     }
 
+    /// <summary>Of each member whose whole name is others' first name: those others.</summary>
+    internal IReadOnlyDictionary<string, IReadOnlyList<string>> Namesakes { get; init; } =
+        new Dictionary<string, IReadOnlyList<string>>();
+
     /// <summary>The numbers of all pieces.</summary>
     internal IReadOnlySet<int> Pieces { get; }
 

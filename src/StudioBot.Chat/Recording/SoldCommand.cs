@@ -22,13 +22,20 @@ internal sealed class SoldCommand : Act
         Unit = "%",
         Most = 100,
     };
+    private static readonly NumberSlot StudioShare =
+        new(Measure.Percent, "studio_pct", "the studio's share", "studio 10%")
+        {
+            Leads = ["studio"],
+            Unit = "%",
+            Most = 100,
+        };
     private static readonly MoneySlot Price = new();
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "sold", Room.Recording, "A piece sold.",
-        [Pieces, Price, Share, RecordSlots.Day],
-        ["sold 17 85", "sold 17 85 gallery 40%"])
+        [Pieces, Price, StudioShare, Share, RecordSlots.Day],
+        ["sold 17 85", "sold 17 85 gallery 40%", "sold 17 85 studio 10%"])
     {
         Also = ["sell", "sale"],
         RemarksFreely = true,
@@ -37,7 +44,12 @@ internal sealed class SoldCommand : Act
     /// <inheritdoc/>
     internal override Misread? Check(Phrase said) => said.Has(Pieces) && !said.Has(Price)
         ? new Misread("", "the price is missing", Sheet.Examples[0])
-        : null;
+        : said.Or(Share, 0) + said.Or(StudioShare, 0) > 100
+            ? new Misread(
+                $"{Show.Number(said.Of(StudioShare))} %",
+                "with the seller's share is more than the price",
+                Sheet.Examples[2])
+            : null;
 
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
@@ -57,7 +69,14 @@ internal sealed class SoldCommand : Act
             return foreign;
         }
 
-        var each = price.Sum.Split([.. pieces.Select(_ => 1m)]);
+        var studios = Money.Rounded((double)price.Sum.Sum * said.Or(StudioShare, 0) / 100);
+        var byPiece = pieces.Select(_ => 1m).ToList();
+        if (StudioPart.Against(pieces, studios, Sheet.Examples[0], writing) is { } refused)
+        {
+            return refused;
+        }
+
+        var each = price.Sum.Split(byPiece);
         double? percent = said.Has(Share) ? said.Of(Share) : null;
         var words = said.Remark.Length > 0 ? said.Remark : null;
         for (var i = 0; i < pieces.Count; i++)
@@ -67,18 +86,29 @@ internal sealed class SoldCommand : Act
         }
 
         writing.Touch(pieces.Select(piece => piece.Number));
-        return Answer(pieces, price.Sum, percent, words, writing);
+        var booked = StudioPart.Book(pieces, studios.Split(byPiece), writing);
+        return Answer(said, pieces, booked, writing);
     }
 
-    private static Reply Answer(
-        IReadOnlyList<Piece> pieces, Money price, double? percent, string? words, Writing writing)
+    private static Reply Answer(Phrase said, IReadOnlyList<Piece> pieces, string booked, Writing writing)
     {
-        var sellers = Money.Rounded((double)price.Sum * (percent ?? 0) / 100);
-        var makers = price - sellers;
+        var price = said.Of(Price).Sum;
+        var sellers = Money.Rounded((double)price.Sum * said.Or(Share, 0) / 100);
+        var studios = Money.Rounded((double)price.Sum * said.Or(StudioShare, 0) / 100);
+        var makers = price - sellers - studios;
         List<Figure> rows = [];
-        if (percent is { } share)
+        if (said.Has(Share))
         {
-            rows.Add(new Figure($"The seller's {Show.Number(share)} %", sellers.ToString()));
+            rows.Add(new Figure($"The seller's {Show.Number(said.Of(Share))} %", sellers.ToString()));
+        }
+
+        if (said.Has(StudioShare))
+        {
+            rows.Add(new Figure($"The studio's {Show.Number(said.Of(StudioShare))} %", studios.ToString()));
+        }
+
+        if (rows.Count > 0)
+        {
             rows.Add(new Figure("The maker's share", makers.ToString()));
         }
 
@@ -99,14 +129,14 @@ internal sealed class SoldCommand : Act
             blocks.Add(new Block.Figures(rows));
         }
 
-        if (words is not null)
+        if (said.Remark.Length > 0)
         {
-            blocks.Add(new Block.Line($"“{words}”"));
+            blocks.Add(new Block.Line($"“{said.Remark}”"));
         }
 
         blocks.Add(new Block.Line(cost is null
-            ? "What went into it is not on record, so no margin. No money is booked with it."
-            : "No money is booked with it."));
+            ? "What went into it is not on record, so no margin. " + booked
+            : booked));
         if (pieces.Where(piece => piece.Stage is Stage.Drying or Stage.Coated).ToList() is { Count: > 0 } early)
         {
             blocks.Add(new Block.Caution($"Not cured yet: {TalkedOf.Words(early)}."));

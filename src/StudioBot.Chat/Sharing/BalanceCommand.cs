@@ -11,12 +11,13 @@ internal sealed class BalanceCommand : Ask
 {
     private static readonly PeriodSlot Month = new();
     private static readonly PersonSlot Whose = new("member") { MayBeMe = true };
+    private static readonly ChoiceSlot Entries = new("", "entries", ["entries"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "balance", Room.Sharing, "Who used, paid and owes what.",
-        [RowPages.Page, Month, Whose],
-        ["balance"])
+        [RowPages.Page, Month, Whose, Entries],
+        ["balance", "balance entries"])
     {
         Also = ["balances", "owe"],
         Cues =
@@ -49,6 +50,12 @@ internal sealed class BalanceCommand : Ask
             };
         }
 
+        var account = new MemberAccount(name, isOwn, turn, studio);
+        if (said.Has(Entries))
+        {
+            return account.Entries(said.Has(Month) ? said.Of(Month) : null, Stands(name, isOwn, studio), said);
+        }
+
         if (said.Has(Month))
         {
             return MonthUse.Of(said.Of(Month), name, isOwn, said, turn, studio);
@@ -56,9 +63,7 @@ internal sealed class BalanceCommand : Ask
 
         return turn.Who.IsSteward && !said.Has(Whose)
             ? Everybody(name, said, studio)
-            : new Reply(
-                new Block.Headline(Stands(name, isOwn, studio)),
-                new Block.Line($"All that was used, bought and paid.{Sentences.Invented(studio)}"));
+            : account.Show(Stands(name, isOwn, studio));
     }
 
     // Anybody may read a group: no sums there, not even one's own.
@@ -85,6 +90,8 @@ internal sealed class BalanceCommand : Ask
             [new Block.Line((purses.Members.Count == 0 ? "All accounts are settled." : "Who isn't here is settled.")
                 + Sentences.Invented(studio))],
             said,
+            new Button("My account", "balance me"),
+            new Button("Settle", "settle"),
             new Button("The kitty", "kitty"));
     }
 

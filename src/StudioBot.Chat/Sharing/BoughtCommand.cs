@@ -18,12 +18,13 @@ internal sealed class BoughtCommand : Act
     private static readonly ItemsSlot Items = new() { IsRequired = true, InPacks = true };
     private static readonly LotSlot Lot = new() { MayBeNew = true };
     private static readonly MoneySlot Price = new(Items);
+    private static readonly ChoiceSlot FromKitty = KittyCash.From();
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "bought", Room.Sharing, "What came.",
-        [Lot, Items, Price, RecordSlots.Day, RecordSlots.For],
-        ["bought 2 x 1 L medium 24.90 lot M-7"])
+        [Lot, Items, Price, FromKitty, RecordSlots.Day, RecordSlots.For],
+        ["bought 2 x 1 L medium 24.90 lot M-7", "bought 1 L white 18.50 from kitty"])
     {
         Also = ["buys", "got", "purchased"],
     };
@@ -39,7 +40,7 @@ internal sealed class BoughtCommand : Act
 
         IReadOnlyList<Need> needs = [.. own.Select(one => one.Need)];
         var labels = said.Or(Lot, []);
-        if ((Against(said, needs, writing) ?? Against(labels, needs, writing)) is { } refused)
+        if ((Against(said, needs, writing) ?? Against(labels, needs, writing) ?? Cash(said, writing)) is { } refused)
         {
             return refused;
         }
@@ -62,13 +63,26 @@ internal sealed class BoughtCommand : Act
         {
             writing.Session.Money.Book(writing.Act,
             [
-                new MoneyLine(new Account.OfMember(writing.Whose.Id), paid),
+                new MoneyLine(
+                    said.Has(FromKitty) ? new Account.OfKitty() : new Account.OfMember(writing.Whose.Id), paid),
                 new MoneyLine(new Account.OfStudio(), -paid),
             ]);
         }
 
         return Bought(said, own, shares, writing);
     }
+
+    // Any member may spend the kitty's cash: what went out of it this month, all can see.
+    private static Reply? Cash(Phrase said, Writing writing) => (said.Has(FromKitty), said.Has(Price)) switch
+    {
+        (false, _) => null,
+        (true, false) => OwnMeasure.Trouble(
+            "“from kitty” needs a price: what came out of it",
+            "Say what was paid:",
+            "bought 1 L white 18.50 from kitty",
+            writing),
+        _ => KittyCash.Against(said.Of(Price).Sum, said.Line, writing),
+    };
 
     // Each line of a receipt has its price, and its share of the postage by that; lines of one material are one.
     private static IReadOnlyList<Money> ByLine(Price price, IReadOnlyList<Item> items)
@@ -204,6 +218,8 @@ internal sealed class BoughtCommand : Act
                 + $"{(own.Count > 3 ? " …" : "")})"
             : packs > 1 ? $", each {Money.Rounded((double)sum.Sum / packs)}" : "";
         var postage = said.Of(Price).Postage is { Cents: > 0 } sent ? $" Postage {sent} is in it, by price." : "";
-        return $"{sum}{parts}: credited to {writing.Whose.Name}.{postage}";
+        return said.Has(FromKitty)
+            ? $"{sum}{parts}: out of the kitty, nobody is credited.{postage}"
+            : $"{sum}{parts}: credited to {writing.Whose.Name}.{postage}";
     }
 }

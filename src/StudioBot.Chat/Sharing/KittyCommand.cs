@@ -7,6 +7,8 @@ namespace StudioBot.Chat.Sharing;
 /// <summary><c>kitty</c>: what is in the kitty.</summary>
 internal sealed class KittyCommand : Ask
 {
+    private const int MostRows = 5;
+
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "kitty", Room.Sharing, "What is in the kitty.",
@@ -28,12 +30,32 @@ internal sealed class KittyCommand : Ask
         var headline = sum < default(Craft.Costs.Money)
             ? $"The kitty is short of {-sum} {currency}"
             : $"In the kitty: {sum} {currency}";
+        var moved = Moved(turn, studio);
+        IEnumerable<Block> rows = moved.Count == 0 ? [] :
+        [
+            new Block.Line("This month, the newest first:"),
+            FitRows.Of([.. moved.Take(MostRows)]),
+        ];
+        var more = moved.Count > MostRows ? $"And {moved.Count - MostRows} more. " : "";
         return new Reply(
             [
                 new Block.Headline(headline.TrimEnd()),
-                new Block.Line((sum == default ? "Nothing is booked into it." : "All payments in, less all out.")
-                    + Sentences.Invented(studio)),
+                .. rows,
+                new Block.Line($"{more}{(sum == default && moved.Count == 0
+                    ? "Nothing is booked into it."
+                    : "All payments in, less all out.")}{Sentences.Invented(studio)}"),
             ],
-            [new Button("My balance", "balance")]);
+            [new Button("My balance", "balance me")]);
+    }
+
+    // What came in and went out, and by whom: each member sees it.
+    private static List<Figure> Moved(Turn turn, Studio studio)
+    {
+        var names = studio.View.Members.Names();
+        var (from, until) = AccountMonth.Of(AccountMonth.Now(turn), studio);
+        return [.. studio.View.Accounts.OfKitty(from, until).Select(entry => new Figure(
+            $"{Show.Day(DateOnly.FromDateTime(WallTime.Of(entry.HappenedAt, studio)))} "
+                + $"{(entry.IsUndo ? "undo " : "")}{(entry.WhoseId is { } whose ? names[whose] : "")}",
+            SignedSum.Of(-entry.Sum)))];
     }
 }

@@ -3,7 +3,6 @@ using StudioBot.Chat.Asking;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Costs;
-using StudioBot.Records.Ledger;
 
 namespace StudioBot.Chat.Sharing;
 
@@ -31,26 +30,22 @@ internal static class MonthUse
                 Used: same.Sum(line => line.Fills ? -Need.UnitsOf(line.Amount) : Need.UnitsOf(line.Amount))))
             .Where(row => row.Used > 0)
             .Select(row => new Figure(row.Name, Show.Amount(ShelfLevel.Like(row.Like, row.Used))))];
-        var moved = studio.View.Money.Entries()
-            .Where(entry => entry.Account is Account.OfMember member && member.MemberId == id
-                && MonthOf(entry.HappenedAt, studio) == month)
+        var (from, until) = AccountMonth.Of(month, studio);
+        var moved = studio.View.Accounts.Within(id, from, until)
             .Aggregate(default(Money), (sum, entry) => sum + entry.Sum);
         var count = rows.Count == 1 ? "1 material" : $"{rows.Count} materials";
         return RowPages.Of(
-            $"{(isOwn ? "You" : name)} used {(rows.Count == 0 ? "nothing" : count)} in {Words(month)}",
+            $"{(isOwn ? "You" : name)} used {(rows.Count == 0 ? "nothing" : count)} in {AccountMonth.Words(month)}",
             [],
             [new RowGroup("", rows)],
             [new Block.Line($"{Moved(moved, studio)}{Sentences.Invented(studio)}")],
             said,
-            new Button("Balance", isOwn ? "balance me" : $"balance {name}"));
+            new Button("Balance", isOwn ? "balance me" : $"balance {name}"),
+            new Button("Entries", $"balance {month} {(isOwn ? "me" : name)} entries"));
     }
 
     private static string MonthOf(DateTimeOffset moment, Studio studio) =>
         WallTime.Of(moment, studio).ToString("yyyy-MM", CultureInfo.InvariantCulture);
-
-    private static string Words(string month) =>
-        DateOnly.ParseExact(month + "-01", "yyyy-MM-dd", CultureInfo.InvariantCulture)
-            .ToString("MMMM yyyy", CultureInfo.InvariantCulture);
 
     private static string Moved(Money moved, Studio studio)
     {

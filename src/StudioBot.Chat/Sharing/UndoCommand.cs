@@ -90,6 +90,16 @@ internal sealed class UndoCommand : Act
                 new Block.Sample(done.What.Words)));
         }
 
+        // Who paid hears that it did not come.
+        if (done.What is { Kind: "paid", Author: { } payer }
+            && payer.Id != writing.Author.Id
+            && writing.Session.Members.All().FirstOrDefault(member => member.Id == payer.Id) is { } unpaid)
+        {
+            writing.Tell(unpaid, new Reply(
+                new Block.Line($"{writing.Author.Name} took back what you paid:"),
+                new Block.Sample(done.What.Words)));
+        }
+
         var along = done.Along.Take(MostNamed).Select(act => act.Words).ToList();
         IEnumerable<Block> with = along.Count > 0 ? [new Block.Line($"With it: {string.Join(", ", along)}.")] : [];
         return new Reply(

@@ -5,6 +5,7 @@ namespace StudioBot.Host.Rehearsal;
 /// <param name="Account">By which the chat service knows them.</param>
 internal sealed record Player(string Name, long Account)
 {
-    /// <summary>As the studio calls them.</summary>
-    public string FirstName => char.ToUpperInvariant(Name[0]) + Name[1..];
+    /// <summary>As the studio calls them; pia_berg is Pia Berg.</summary>
+    public string FirstName => string.Join(
+        ' ', Name.Split('_').Where(word => word.Length > 0).Select(word => char.ToUpperInvariant(word[0]) + word[1..]));
 }

@@ -22,13 +22,14 @@ internal sealed record KeptTable(string Name, string Key, bool IsSet = false)
     public static readonly KeptTable PieceNumber = new("piece_number", "number");
     public static readonly KeptTable Reminder = new("reminder", "id");
     public static readonly KeptTable Wish = new("wish", "member_id");
+    public static readonly KeptTable Receipt = new("payment_receipt", "act_id");
     public static readonly KeptTable UnwantedPings = new("unwanted_ping", "member_id", IsSet: true);
 
     // Whom undo may write to: a name in the file is looked up here and never pasted into a statement.
     private static readonly Dictionary<string, KeptTable> All = new KeptTable[]
     {
         Studio, Setting, Technique, Member, Accounts, Room, Shelf, Material, Packs, Lot, LotStop, Recipe, RecipeParts,
-        PieceNumber, Reminder, Wish, UnwantedPings,
+        PieceNumber, Reminder, Wish, UnwantedPings, Receipt,
     }.ToDictionary(table => table.Name);
 
     public static KeptTable Named(string name) => All[name];

@@ -126,4 +126,26 @@ public sealed class BoughtCommandTests : IDisposable
         studio.Tells("bought 1 L white 18.50 lot W-3");
         Assert.Equal(1000, studio.Left("W-3"));
     }
+
+    [Fact]
+    public void The_kitty_can_buy_and_all_see_it()
+    {
+        studio.Tells("paid 40 to kitty", "Tomas");
+
+        Assert.Contains("18.50: out of the kitty, nobody is credited.", studio.Tells("bought 1 L white 18.50 from kitty", "Pia"), StringComparison.Ordinal);
+        Assert.Equal(new() { ["Tomas"] = 4000, ["studio"] = -1850, ["kitty"] = -2150 }, studio.Balances());
+        Assert.Contains("In the kitty: 21.50 EUR\nThis month, the newest first:\n25 Nov Pia    −18.50\n25 Nov Tomas  +40.00\n", studio.Hear("kitty", "Jonas"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_kitty_lacks_is_asked_about()
+    {
+        var button = Assert.Single(studio.Refuses("bought 1 L white 18.50 from kitty").Buttons);
+        studio.Tells(button.Line, agreed: true);
+        Assert.Equal(1850, studio.Balances()["kitty"]);
+    }
+
+    [Fact]
+    public void Out_of_the_kitty_comes_a_price() =>
+        Assert.Contains("needs a price", studio.Refuses("bought 1 L white from kitty").PlainText, StringComparison.Ordinal);
 }

@@ -26,16 +26,63 @@ public sealed class PaidCommandTests : IDisposable
     }
 
     [Fact]
-    public void The_receiver_is_told_and_may_take_it_back()
+    public void The_receiver_is_told_and_may_confirm_it_or_take_it_back()
     {
         var aside = Assert.Single(studio.Say("paid 30 to Pia", "Tomas").Asides);
 
         Assert.Equal("Pia", aside.To.Name);
-        Assert.StartsWith("Tomas says: 30.00 paid to you.", aside.Reply.PlainText, StringComparison.Ordinal);
-        var undo = Assert.Single(aside.Reply.Buttons).Line;
+        Assert.StartsWith("Tomas says: 30.00 paid to you. Did it come?", aside.Reply.PlainText, StringComparison.Ordinal);
+        Assert.Equal("received 30.00 from Tomas", aside.Reply.Buttons[0].Line);
+        var undo = aside.Reply.Buttons[1].Line;
         Assert.False(studio.Say(undo, "Jonas").Recorded);
-        Assert.True(studio.Say(undo, "Pia").Recorded);
+        var back = studio.Say(undo, "Pia");
+        Assert.True(back.Recorded);
+        Assert.Equal("Tomas", Assert.Single(back.Asides).To.Name);
         Assert.Empty(studio.Balances());
+    }
+
+    [Fact]
+    public void A_steward_hands_out_what_is_in_the_kitty()
+    {
+        studio.Tells("paid 40 to kitty", "Tomas");
+        var outcome = studio.Say("paid 30 from kitty to Pia");
+
+        Assert.StartsWith("30.00 paid to Pia out of the kitty.\nBooked: kitty +30.00, Pia −30.00.", Shelves.Words(outcome.Reply), StringComparison.Ordinal);
+        Assert.Equal(new() { ["Tomas"] = 4000, ["Pia"] = -3000, ["kitty"] = -1000 }, studio.Balances());
+        Assert.Equal("received 30.00 from kitty", Assert.Single(outcome.Asides).Reply.Buttons[0].Line);
+    }
+
+    [Fact]
+    public void A_steward_who_takes_their_own_out_needs_no_other_word()
+    {
+        studio.Tells("paid 40 to kitty", "Tomas");
+        var outcome = studio.Say("paid 30 from kitty to Mira");
+
+        Assert.True(outcome.Recorded);
+        Assert.Empty(outcome.Asides);
+        Assert.DoesNotContain("Did it come", studio.Hear("balance me"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_kitty_gives_no_more_than_it_holds_unless_that_is_agreed_to()
+    {
+        studio.Tells("paid 20 to kitty", "Tomas");
+        var asked = studio.Refuses("paid 30 from kitty to Pia");
+
+        Assert.StartsWith("By the books the kitty holds 20.00. Nothing recorded.", asked.PlainText, StringComparison.Ordinal);
+        var button = Assert.Single(asked.Buttons);
+        Assert.True(button.Agrees);
+        studio.Tells(button.Line, agreed: true);
+        Assert.Equal(1000, studio.Balances()["kitty"]);
+    }
+
+    [Theory]
+    [InlineData("paid 30 from kitty to Pia", "Pia", "is for stewards")]
+    [InlineData("paid 30 from kitty to kitty", "Mira", "can't pay itself")]
+    public void The_kitty_is_kept_by_stewards(string words, string by, string why)
+    {
+        studio.Tells("paid 40 to kitty", "Tomas");
+        Assert.Contains(why, studio.Refuses(words, by).PlainText, StringComparison.Ordinal);
     }
 
     [Theory]

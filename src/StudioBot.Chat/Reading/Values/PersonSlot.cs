@@ -4,6 +4,9 @@ namespace StudioBot.Chat.Reading.Values;
 /// <param name="key">The key under which it is understood.</param>
 internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "Pia")
 {
+    private const int LongestLabel = 20;
+    private const int MostWords = 3;
+
     /// <summary>Words of which one must stand before it; none: nothing needs to.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
@@ -31,9 +34,14 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
             return 0;
         }
 
-        if (atom.NameOf(NameKind.Member) is { } member)
+        if (MayBeNew)
         {
-            draft.Said.Put(this, member.Name);
+            return TakeNew(draft, at + lead) is > 0 and var words ? lead + words : 0;
+        }
+
+        if (atom.Members is [var first, ..] members)
+        {
+            TakeMember(draft, at + lead, first, members);
             return lead + 1;
         }
 
@@ -43,14 +51,53 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
             return lead + 1;
         }
 
-        if (MayBeNew && IsNewName(draft, atom))
-        {
-            draft.Said.Put(this, draft.Typed(at + lead));
-            return lead + 1;
-        }
-
         return 0;
     }
+
+    // Pia Berg and Pia Holm are both Pia: which is asked, and so it is where one is Pia and nothing else.
+    private void TakeMember(PhraseDraft draft, int at, string first, IReadOnlyList<string> members)
+    {
+        if (members.Count > 1)
+        {
+            var atom = draft.Atoms[at];
+            List<(string Label, string Line)> choices = [.. members.Select(name => (
+                name.Length <= LongestLabel ? name : name[..(LongestLabel - 1)] + "…",
+                $"{draft.Text[..atom.Start]}{name}{draft.Text[atom.End..]}".Trim()))];
+            draft.Slips.Add(new Slip(
+                atom.Start, draft.Typed(at), $"is {string.Join(" or ", members)}: which?", choices[0].Line)
+            {
+                Choices = choices,
+            });
+            return;
+        }
+
+        if (draft.Form.Records && draft.Vocabulary.Namesakes.TryGetValue(first, out var others))
+        {
+            draft.Doubt(at, 1, $"is {first} here, or {string.Join(" or ", others)}: which?");
+        }
+
+        draft.Said.Put(this, first);
+    }
+
+    // The words that are no other word of the command: Jonas, Pia Holm; a known name is who bears it.
+    private int TakeNew(PhraseDraft draft, int at)
+    {
+        var taken = 0;
+        while (taken < MostWords && draft.At(at + taken) is { } atom && IsOfName(draft, atom))
+        {
+            taken++;
+        }
+
+        if (taken > 0)
+        {
+            draft.Said.Put(this, draft.Typed(at, taken));
+        }
+
+        return taken;
+    }
+
+    private static bool IsOfName(PhraseDraft draft, Atom atom) =>
+        atom.NameOf(NameKind.Member) is not null || (!atom.IsWord("member", "steward") && IsNewName(draft, atom));
 
     private bool MayStand(PhraseDraft draft, int at) =>
         Leads.Count == 0 || draft.Atoms[at].IsWord([.. Leads]) || (OpensLine && at == 0);
