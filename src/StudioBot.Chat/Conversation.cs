@@ -146,7 +146,7 @@ public sealed class Conversation(Catalogue catalogue)
             return reply;
         }
 
-        reply = Charges.Book(reply, writing);
+        var charged = Charges.Book(writing);
         asides.AddRange(writing.Asides);
         var pings = new PingTurn(studio, turn.Now);
         PingPlans.Renew(session, pings, writing.Touched, writing.HasAct ? writing.Act : null);
@@ -160,12 +160,25 @@ public sealed class Conversation(Catalogue catalogue)
             return reply;
         }
 
+        reply = WithRoom(reply, charged);
         if (writing.For is { } other)
         {
             asides.Add(new Aside(other, Told(writing, reply)));
         }
 
         return IsGone(turn, session) ? reply : reply with { Buttons = [.. reply.Buttons, UndoOf(writing)] };
+    }
+
+    // What a phone has no room for is in the balance all the same.
+    private static Reply WithRoom(Reply reply, string? words)
+    {
+        if (words is null)
+        {
+            return reply;
+        }
+
+        var longer = reply with { Blocks = [.. reply.Blocks, new Block.Line(words)] };
+        return LineBudget.Of(longer) <= LineBudget.Lines ? longer : reply;
     }
 
     // What is now expected of the pieces that were touched; a few, as a phone shows them.

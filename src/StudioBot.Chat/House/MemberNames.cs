@@ -17,7 +17,8 @@ internal static class MemberNames
         return name.Length > Longest
             ? OwnMeasure.Trouble(
                 $"“{name[..12]}…” is too long: a name has {Longest} letters at most", "Try", sample, writing)
-            : taken.Any(one => one.Key != writing.Author.Id && one.Value.Equals(name, StringComparison.OrdinalIgnoreCase))
+            : taken.Any(one => one.Key != writing.Author.Id
+                && one.Value.Equals(name, StringComparison.OrdinalIgnoreCase))
                 ? OwnMeasure.Trouble(
                     $"“{name}” is somebody's name here already", "Two names tell you apart:", sample, writing)
                 : null;

@@ -35,6 +35,7 @@ internal static class Verdict
     {
         var slip = draft.Slips.MinBy(one => one.Start)!;
         var example = slip.Try ?? draft.Form.Sheet.Examples[0];
-        return new Heard.Unread(draft.Form.Sheet.Word, new Misread(slip.Word, slip.Why, example) { Choices = slip.Choices });
+        return new Heard.Unread(
+            draft.Form.Sheet.Word, new Misread(slip.Word, slip.Why, example) { Choices = slip.Choices });
     }
 }

@@ -1,4 +1,3 @@
-using StudioBot.Chat.Replies;
 using StudioBot.Craft.Costs;
 using StudioBot.Records.Ledger;
 using StudioBot.Records.Materials;
@@ -12,18 +11,19 @@ namespace StudioBot.Chat.Sharing;
 /// the books opened with was nobody's.</remarks>
 internal static class Charges
 {
-    /// <summary>Books them, and says so in the reply where the chat is private and there is room.</summary>
-    public static Reply Book(Reply reply, Writing writing)
+    /// <summary>Books them.</summary>
+    /// <returns>What was booked, in words; none where nothing was, and where anybody may read them.</returns>
+    public static string? Book(Writing writing)
     {
         if (!writing.HasAct)
         {
-            return reply;
+            return null;
         }
 
         var lines = writing.Session.Stock.Of(writing.Act).Where(line => line.Worth != default).ToList();
         if (lines.Count == 0)
         {
-            return reply;
+            return null;
         }
 
         var materials = writing.Session.Materials.All().ToDictionary(material => material.Id);
@@ -33,9 +33,7 @@ internal static class Charges
             .GroupBy(line => line.MaterialId)
             .SelectMany(same => SharingRule.Split(Sum(same), materials[same.Key], writing.Act, writing.Session))];
         Book([new MoneyLine(new Account.OfMember(writing.Whose.Id), own), .. shared], writing);
-        return Said(own, Sum(lines.Where(line => IsShared(line, materials[line.MaterialId]))), writing) is { } words
-            ? WithRoom(reply, words)
-            : reply;
+        return Said(own, Sum(lines.Where(line => IsShared(line, materials[line.MaterialId]))), writing);
     }
 
     private static bool IsOwn(StockLine line, Material material) => line.Reason switch
@@ -92,12 +90,5 @@ internal static class Charges
         }
 
         return words.Count == 0 ? null : $"Booked: {string.Join("; ", words)}.";
-    }
-
-    // What a phone has no room for is in the balance all the same.
-    private static Reply WithRoom(Reply reply, string words)
-    {
-        var longer = reply with { Blocks = [.. reply.Blocks, new Block.Line(words)] };
-        return LineBudget.Of(longer) <= LineBudget.Lines ? longer : reply;
     }
 }

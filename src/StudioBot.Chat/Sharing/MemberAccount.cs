@@ -76,7 +76,8 @@ internal sealed class MemberAccount
         }
 
         var count = _studio.View.Accounts.Count(_id);
-        var lines = _studio.View.Accounts.Newest(_id, said.Has(RowPages.Page) ? Needed(said.Of(RowPages.Page)) : Needed(1));
+        var page = said.Has(RowPages.Page) ? said.Of(RowPages.Page) : 1;
+        var lines = _studio.View.Accounts.Newest(_id, Needed(page));
         var after = Purses.Of(_studio).SumOf(_name);
         List<(AccountEntry Entry, string After)> rows = [];
         foreach (var line in lines)

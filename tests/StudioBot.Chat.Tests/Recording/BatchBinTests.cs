@@ -17,7 +17,10 @@ public sealed class BatchBinTests : IDisposable
     {
         studio.Tells("count medium 1300 ml");       // 50 ml less, of the oldest: M-6
 
-        Assert.Equal("Batch 14: 400 ml thrown away: sour.\n900 ml medium left.", studio.Tells("batch 14 bin sour"));
+        // 300 ml of the base at 59.80 for 5 L and 100 ml of varnish at 33.60 for 2 L: 3.59 + 1.68
+        Assert.Equal(
+            "Batch 14: 400 ml thrown away: sour.\n900 ml medium left.\nBooked: 5.27 borne by use.",
+            studio.Tells("batch 14 bin sour"));
         Assert.Equal(900, studio.Level("medium"));
         Assert.Contains(studio.Look(view => view.Stock.Entries()), line => line is { Reason: StockReason.Binned, Fills: false });
     }

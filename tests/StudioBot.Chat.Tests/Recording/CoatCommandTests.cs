@@ -15,7 +15,8 @@ public sealed class CoatCommandTests : IDisposable
 
     // Worked by hand from the sheet's hours at 21 °C, carried to 20 °C by Arrhenius at 50 and 60 kJ/mol, 1.072 and 1.087
     // times as long: opens 6 h → 6 h 31, closes 12 h → 12 h 52, handling 24 h → 26 h 06, full cure 7 → 7.6 days, each
-    // from 10:00 in Vienna. Film: 180 ml less a tenth that runs off, over 900 cm².
+    // from 10:00 in Vienna. Film: 180 ml less a tenth that runs off, over 900 cm². Cost: 120 ml of R-3 at 58.00 for 2 L and
+    // 60 ml of H-12 at 32.00 for 1 L.
     [Fact]
     public void A_coat_says_its_film_lots_hours_and_what_is_left()
     {
@@ -27,6 +28,7 @@ public sealed class CoatCommandTests : IDisposable
             Lots R-3, H-12. Flows 43 min at 20 °C.
             Next coat from today 16:40 to 22:50. May be moved from Thu 12:10; cured by 3 Dec.
             ! Gloves; the product's sheet first.
+            Booked: 5.40 on Mira's account.
             """.ReplaceLineEndings("\n"),
             _studio.Hear("coat 14 120 A 60 B lots R-3 H-12"));
 

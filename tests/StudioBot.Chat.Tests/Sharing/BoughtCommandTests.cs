@@ -134,7 +134,10 @@ public sealed class BoughtCommandTests : IDisposable
 
         Assert.Contains("18.50: out of the kitty, nobody is credited.", studio.Tells("bought 1 L white 18.50 from kitty", "Pia"), StringComparison.Ordinal);
         Assert.Equal(new() { ["Tomas"] = 4000, ["studio"] = -1850, ["kitty"] = -2150 }, studio.Balances());
-        Assert.Contains("In the kitty: 21.50 EUR\nThis month, the newest first:\n25 Nov Pia    −18.50\n25 Nov Tomas  +40.00\n", studio.Hear("kitty", "Jonas"), StringComparison.Ordinal);
+        Assert.Contains(
+            "In the kitty: 21.50 EUR\nThis month, the newest first:\n25 Nov Pia    −18.50\n25 Nov Tomas  +40.00\n",
+            studio.Hear("kitty", "Jonas"),
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -12,8 +12,9 @@ public sealed class CountCommandTests : IDisposable
     [Fact]
     public void The_book_takes_the_level_that_was_found()
     {
+        // 40 ml of W-1 and 350 ml of W-2, each 17.50 for 1 L: 0.70 + 6.13
         Assert.Equal(
-            "White: 430 ml, differs.\nThe book said 820 ml; 390 ml less booked as counted.",
+            "White: 430 ml, differs.\nThe book said 820 ml; 390 ml less booked as counted.\nBooked: 6.83 borne by use.",
             studio.Tells("count white 430 ml"));
         Assert.Equal(430, studio.Level("white"));
     }
@@ -56,7 +57,7 @@ public sealed class CountCommandTests : IDisposable
     [Fact]
     public void A_shelf_is_counted_in_one_message()
     {
-        // lamp black 310 → 210; medium 950 → 1200; gold mica 38 as it was
+        // lamp black 310 → 210; medium 950 → 1200, of no price; gold mica 38 as it was: 6.83 + 100 ml at 10.90 for 500 ml
         Assert.Equal(
             """
             4 counted, 1 agree; on the shelf now:
@@ -66,6 +67,7 @@ public sealed class CountCommandTests : IDisposable
             gold mica      38 g
             White: the book said 820 ml; 390 ml less booked as counted.
             Lamp black: the book said 310 ml; 100 ml less booked as counted.
+            Booked: 9.01 borne by use.
             """.ReplaceLineEndings("\n"),
             studio.Tells("count\nwhite 430 ml\nlamp black 210 ml\nmedium 1.2 L\ngold mica 38 g"));
         Assert.Equal((430, 210, 1200, 38), (studio.Level("white"), studio.Level("lamp black"), studio.Level("medium"), studio.Level("gold mica")));

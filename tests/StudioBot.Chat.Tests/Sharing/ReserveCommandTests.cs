@@ -1,4 +1,3 @@
-using StudioBot.Chat.Pings;
 using StudioBot.Chat.Tests.Asking;
 using StudioBot.Chat.Tests.Support;
 

@@ -14,14 +14,15 @@ public sealed class UsedCommandTests : IDisposable
     [Fact]
     public void It_leaves_the_oldest_lot_first_and_says_what_is_left()
     {
-        Assert.Equal("20 ml white used, 800 ml left.\nFrom W-1.", studio.Tells("used 20 ml white"));
+        // both lots: 17.50 for 1 L
+        Assert.Equal("20 ml white used, 800 ml left.\nFrom W-1.\nBooked: 0.35 on Mira's account.", studio.Tells("used 20 ml white"));
         Assert.Equal((20, 780), (studio.Left("W-1"), studio.Left("W-2")));
     }
 
     [Fact]
     public void It_goes_on_with_the_next_lot()
     {
-        Assert.Equal("60 ml white used, 760 ml left.\nFrom W-1 (40 ml) and W-2 (20 ml).", studio.Tells("used 60 ml white"));
+        Assert.Equal("60 ml white used, 760 ml left.\nFrom W-1 (40 ml) and W-2 (20 ml).\nBooked: 1.05 on Mira's account.", studio.Tells("used 60 ml white"));
         Assert.Equal((0, 760), (studio.Left("W-1"), studio.Left("W-2")));
     }
 
@@ -56,7 +57,7 @@ public sealed class UsedCommandTests : IDisposable
     {
         // 26 g / 1.30 g/ml
         Assert.Equal(
-            "20 ml white used, 800 ml left.\nFrom W-1.\n26 g of white taken as 20 ml, at 1.3 g/ml.",
+            "20 ml white used, 800 ml left.\nFrom W-1.\n26 g of white taken as 20 ml, at 1.3 g/ml.\nBooked: 0.35 on Mira's account.",
             studio.Tells("used 26 g white"));
         Assert.Equal(800, studio.Level("white"));
     }
@@ -96,7 +97,7 @@ public sealed class UsedCommandTests : IDisposable
     [Fact]
     public void A_scoop_is_the_studios_own()
     {
-        Assert.EndsWith("A scoop here holds 20 ml.", studio.Tells("used 3 scoops neutral base"), StringComparison.Ordinal);
+        Assert.Contains("\nA scoop here holds 20 ml.\n", studio.Tells("used 3 scoops neutral base"), StringComparison.Ordinal);
         Assert.Equal(2090, studio.Level("neutral base"));   // 2150 − 3 × 20
         studio.File.Write(session => session.Studio.Change(
             session.Studio.Settings()! with { Scoop = Craft.Units.Volume.FromMillilitres(25) }));
@@ -108,7 +109,7 @@ public sealed class UsedCommandTests : IDisposable
     [Fact]
     public void A_drop_is_about_a_twentieth() =>
         Assert.Equal(
-            "0.3 ml lamp black used, 309.7 ml left.\nFrom K-4.\nA drop is taken as about 0.05 ml.",
+            "0.3 ml lamp black used, 309.7 ml left.\nFrom K-4.\nA drop is taken as about 0.05 ml.\nBooked: 0.01 on Mira's account.",
             studio.Tells("used 6 drops lamp black"));
 
     [Fact]

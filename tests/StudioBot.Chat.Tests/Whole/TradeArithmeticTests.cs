@@ -11,9 +11,12 @@ public sealed class TradeArithmeticTests : IDisposable
     public void Dispose() => studio.Dispose();
 
     [Theory]
-    [InlineData("bought 78.26 ml white, 17.39 ml magenta, 4.35 ml ultramarine 1.00", "white 0.78, magenta 0.18, ultramarine 0.04")]    // LED-01: a textbook's example of the largest remainder (Hamilton)
-    [InlineData("bought 50 ml white, 30 ml magenta, 20 ml ultramarine 0.07", "white 0.04, magenta 0.02, ultramarine 0.01")]           // LED-02: quotas 3.5, 2.1, 1.4
-    [InlineData("bought 1 L white, 1 L magenta, 1 L ultramarine 10.00", "white 3.34, magenta 3.33, ultramarine 3.33")]                // LED-03: the tie goes to the first
+    // LED-01: a textbook's example of the largest remainder (Hamilton)
+    [InlineData("bought 78.26 ml white, 17.39 ml magenta, 4.35 ml ultramarine 1.00", "white 0.78, magenta 0.18, ultramarine 0.04")]
+    // LED-02: quotas 3.5, 2.1, 1.4
+    [InlineData("bought 50 ml white, 30 ml magenta, 20 ml ultramarine 0.07", "white 0.04, magenta 0.02, ultramarine 0.01")]
+    // LED-03: the tie goes to the first
+    [InlineData("bought 1 L white, 1 L magenta, 1 L ultramarine 10.00", "white 3.34, magenta 3.33, ultramarine 3.33")]
     public void A_price_is_split_to_the_cent(string words, string shares) =>
         Assert.Contains($"({shares}): credited to Mira.", studio.Tells(words), StringComparison.Ordinal);
 

@@ -73,5 +73,5 @@ public sealed class WorkshopRecordsTests : IDisposable
 
     private IReadOnlyList<Workshop> Coming(DateTimeOffset now) => studio.Read(view => view.Workshops.After(now));
 
-    private static Amount Ml(double millilitres) => new Amount.ByVolume(Volume.FromMillilitres(millilitres));
+    private static Amount.ByVolume Ml(double millilitres) => new Amount.ByVolume(Volume.FromMillilitres(millilitres));
 }
