@@ -1,5 +1,4 @@
 using StudioBot.Craft.Costs;
-using StudioBot.Records.Acts;
 
 namespace StudioBot.Chat.Importing;
 

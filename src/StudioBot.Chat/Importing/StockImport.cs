@@ -47,16 +47,11 @@ public static class StockImport
         var here = view.Lots.All().Where(lot => lot.Label is not null)
             .Select(lot => (lot.MaterialId, Label: lot.Label!.ToUpperInvariant()))
             .ToHashSet();
-        Dictionary<string, OpeningLot> named = new(StringComparer.OrdinalIgnoreCase);
+        var named = Forming(lots);
         Dictionary<(string Material, string Label), int> labels = [];
         foreach (var lot in lots)
         {
             var material = materials.GetValueOrDefault(lot.Material);
-            if (material is null && lot.Form is not null)
-            {
-                named.TryAdd(lot.Material, lot);
-            }
-
             if (Against(lot, material, named.GetValueOrDefault(lot.Material)) is { } trouble)
             {
                 troubles.Add(trouble);
@@ -83,6 +78,18 @@ public static class StockImport
                     "Give it another label, or none."));
             }
         }
+    }
+
+    // The first line of each material that says its form.
+    private static Dictionary<string, OpeningLot> Forming(List<OpeningLot> lots)
+    {
+        Dictionary<string, OpeningLot> named = new(StringComparer.OrdinalIgnoreCase);
+        foreach (var lot in lots.Where(lot => lot.Form is not null))
+        {
+            named.TryAdd(lot.Material, lot);
+        }
+
+        return named;
     }
 
     private static ImportTrouble? Against(OpeningLot lot, Material? material, OpeningLot? first)
@@ -124,15 +131,15 @@ public static class StockImport
     {
         var act = session.Acts.Begin(by with { Kind = Kind });
         var materials = ByName(session);
+        var forming = Forming(lots);
         var before = session.Lots.All().Sum(lot => lot.Worth.Cents);
         List<string> named = [];
         foreach (var lot in lots)
         {
             if (!materials.TryGetValue(lot.Material, out var material))
             {
-                var form = lot.Form ?? lots.First(one => one.Form is not null
-                    && one.Material.Equals(lot.Material, StringComparison.OrdinalIgnoreCase)).Form!.Value;
-                material = session.Materials.Add(new NewMaterial(lot.Material, form));
+                material = session.Materials.Add(
+                    new NewMaterial(lot.Material, forming[lot.Material].Form!.Value));
                 materials.Add(material.Name, material);
                 named.Add(material.Name);
             }
