@@ -138,7 +138,7 @@ public sealed class StockImportTests : IDisposable
     [Fact]
     public void A_material_has_one_form_in_the_whole_file() =>
         Assert.Equal(
-            "Line 3, form: “chalk” is powder in line 2. Write powder, or give it another name.",
+            "Line 3, form: “Chalk” is powder in line 2. Write powder, or give it another name.",
             Assert.Single(Refused(Names + "chalk,powder,,,1,1,g,,,,,,\r\nChalk,liquid,,,1,1,ml,,,,,,\r\n")).ToString());
 
     [Fact]
@@ -148,7 +148,7 @@ public sealed class StockImportTests : IDisposable
         Taken(file);
         Assert.StartsWith("Taken back.", studio.Hear("undo"), StringComparison.Ordinal);
         Assert.Empty(Lots());
-        Assert.All(studio.Look(view => view.Materials.Levels()), level => Assert.Equal(0, Asking.Need.UnitsOf(level.Left)));
+        Assert.All(studio.Look(view => view.Materials.Levels()), level => Assert.Equal(0, Chat.Asking.Need.UnitsOf(level.Left)));
 
         Assert.Equal((2, 0), (Taken(file).Lots, studio.Look(view => view.Materials.All().Count(one => one.Name == "chalk")) - 1));
         Assert.Equal(2, Lots().Count);

@@ -8,6 +8,7 @@ using StudioBot.Records;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Stock;
+using Booked = StudioBot.Records.Acts.Act;
 
 namespace StudioBot.Chat.Tests.Importing;
 
@@ -16,11 +17,11 @@ public sealed class StockRoundTripTests
 {
     private const int Shelves = 60;
 
-    private static readonly Gen<string> OneLine = Gen.OneOfConst(
+    private static readonly Gen<string> OneLine = Any(
         "=1+1", "+", "-", "@", "'", "''", "\"", ",", ";", " ", "\u00A0", "＝", "−", "\u200B", "é", "🎨", "white", "A", "7").Array[0, 3]
         .Select(parts => string.Concat(parts).Trim());
 
-    private static readonly Gen<string> Lines = Gen.OneOfConst(
+    private static readonly Gen<string> Lines = Any(
         "=1+1", "+", "@x", "'", "\"", "\"\"", ",", "\n", "\r\n", "\r", "\t", " ", "\u00A0", "＋", "sour", "-").Array[1, 8]
         .Select(parts => string.Concat(parts));
 
@@ -67,7 +68,7 @@ public sealed class StockRoundTripTests
         return true;
     }
 
-    private static bool IsThere(Lot lot) => Asking.Need.UnitsOf(lot.Left) > 0;
+    private static bool IsThere(Lot lot) => Chat.Asking.Need.UnitsOf(lot.Left) > 0;
 
     // Not by way of the table that is tested.
     private static List<string> Standing(LiveStudio studio) => studio.Look(view =>
@@ -97,7 +98,7 @@ public sealed class StockRoundTripTests
         }
     }
 
-    private static void Come(StudioSession session, Material material, Delivery came, string? label, Act act)
+    private static void Come(StudioSession session, Material material, Delivery came, string? label, Booked act)
     {
         var id = session.Stock.Enter(
             new NewLot(material, Of(material, came.Units), act.HappenedAt.AddMilliseconds(-came.Age))
@@ -110,7 +111,7 @@ public sealed class StockRoundTripTests
         foreach (var share in came.Draws)
         {
             var lot = session.Lots.All().Single(one => one.Id == id);
-            var units = Asking.Need.UnitsOf(lot.Left) * 1000 is var left && material.Form == MaterialForm.Counted
+            var units = Chat.Asking.Need.UnitsOf(lot.Left) * 1000 is var left && material.Form == MaterialForm.Counted
                 ? (int)(left / 1000 * share / 1000)
                 : (int)(left * share / 1000);
             if (units > 0)
@@ -129,6 +130,8 @@ public sealed class StockRoundTripTests
             session.Stock.Stop(id, came.Why, act);
         }
     }
+
+    private static Gen<string> Any(params string[] parts) => Gen.Int[0, parts.Length - 1].Select(at => parts[at]);
 
     // So many of the book's whole units.
     private static Amount Of(Material material, int units) => material.Form switch
