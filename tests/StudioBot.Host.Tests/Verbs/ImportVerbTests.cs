@@ -22,11 +22,11 @@ public sealed class ImportVerbTests : IDisposable
         Assert.StartsWith("2 lots, worth 20.00, on the shelf of ", first.Out, StringComparison.Ordinal);
         Assert.Contains("New materials: chalk.", first.Lines);
 
-        Assert.Equal(0, (await BuiltProgram.Run(home, ["ask", "export stock", "--data", Data])).Code);
+        Assert.Equal(0, (await Export(Data)).Code);
         var exported = Path.Combine(Data, "exports", "stock.csv");
         var other = Path.Combine(home.Path, "other");
         Assert.Equal(0, (await Import(exported, other)).Code);
-        Assert.Equal(0, (await BuiltProgram.Run(home, ["ask", "export stock", "--data", other])).Code);
+        Assert.Equal(0, (await Export(other)).Code);
         Assert.Equal(File.ReadAllBytes(exported), File.ReadAllBytes(Path.Combine(other, "exports", "stock.csv")));
     }
 
@@ -62,4 +62,6 @@ public sealed class ImportVerbTests : IDisposable
     }
 
     private Task<Ended> Import(string file, string data) => BuiltProgram.Run(home, ["import", file, "--data", data]);
+
+    private Task<Ended> Export(string data) => BuiltProgram.Run(home, ["--data", data], "export stock\n");
 }
