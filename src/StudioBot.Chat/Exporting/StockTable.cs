@@ -6,6 +6,24 @@ namespace StudioBot.Chat.Exporting;
 /// <summary>What stands on the shelf now, one row a lot.</summary>
 internal sealed class StockTable : ExportTable
 {
+    /// <summary>The names of its columns, also where such a table is read.</summary>
+    public static IReadOnlyList<string> ColumnNames { get; } =
+    [
+        "material", "form", "lot", "bought_at", "bought", "left", "unit", "price", "value", "currency", "opened_at",
+        "stopped_at", "stopped_why",
+    ];
+
+    /// <summary>The word of each form, as it stands in the column.</summary>
+    public static IReadOnlyDictionary<MaterialForm, string> Forms { get; } = new Dictionary<MaterialForm, string>
+    {
+        [MaterialForm.Liquid] = "liquid",
+        [MaterialForm.Powder] = "powder",
+        [MaterialForm.Counted] = "counted",
+        [MaterialForm.Mixture] = "mixture",
+        [MaterialForm.ResinA] = "resin A",
+        [MaterialForm.HardenerB] = "hardener B",
+    };
+
     /// <inheritdoc/>
     public override string Name => "stock";
 
@@ -13,11 +31,7 @@ internal sealed class StockTable : ExportTable
     public override (string One, string Many) Rows => ("lot", "lots");
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> Columns { get; } =
-    [
-        "material", "form", "lot", "bought_at", "bought", "left", "unit", "price", "value", "currency", "opened_at",
-        "stopped_at", "stopped_why",
-    ];
+    public override IReadOnlyList<string> Columns => ColumnNames;
 
     /// <inheritdoc/>
     public override IEnumerable<IReadOnlyList<Cell>> Of(ExportScope scope)
@@ -29,7 +43,7 @@ internal sealed class StockTable : ExportTable
             .Select(lot => (IReadOnlyList<Cell>)
             [
                 Cell.Of(materials[lot.MaterialId].Name),
-                Cell.Of(Form(materials[lot.MaterialId].Form)),
+                Cell.Of(Forms[materials[lot.MaterialId].Form]),
                 Cell.Of(lot.Label),
                 Cell.Of(lot.BoughtAt, scope.Zone),
                 Cell.Of(lot.Bought),
@@ -43,15 +57,4 @@ internal sealed class StockTable : ExportTable
                 Cell.Of(lot.Stopped?.Why),
             ]);
     }
-
-    private static string Form(MaterialForm form) => form switch
-    {
-        MaterialForm.Liquid => "liquid",
-        MaterialForm.Powder => "powder",
-        MaterialForm.Counted => "counted",
-        MaterialForm.Mixture => "mixture",
-        MaterialForm.ResinA => "resin A",
-        MaterialForm.HardenerB => "hardener B",
-        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "A form without a word."),
-    };
 }

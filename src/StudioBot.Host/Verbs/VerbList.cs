@@ -11,6 +11,7 @@ internal static class VerbList
         new AskVerb(),
         new ReadVerb(),
         new SampleVerb(),
+        new ImportVerb(),
         new DemoVerb(),
         new RehearseVerb(),
         new ConfigVerb(),

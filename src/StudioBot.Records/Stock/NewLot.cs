@@ -17,4 +17,13 @@ public sealed record NewLot(Material Material, Amount Bought, DateTimeOffset At)
 
     /// <summary>What is left of it, where books open with a lot that is in use; none: all.</summary>
     public Amount? Left { get; init; }
+
+    /// <summary>What is left of it is worth, where books before had said; none: its part of the price.</summary>
+    public Money? Worth { get; init; }
+
+    /// <summary>When it was opened; none where nobody did.</summary>
+    public DateTimeOffset? OpenedAt { get; init; }
+
+    /// <summary>Since when it is not to be used, and why; none where it may be.</summary>
+    public LotStop? Stopped { get; init; }
 }

@@ -72,8 +72,9 @@ public sealed class StockRecords
 
     private const string NewLotRow = """
         insert into lot (
-            material_id, label, bought_at, price_cents, bought_microlitres, bought_milligrams, bought_pieces, act_id)
-        values ($material, $label, $at, $price, $microlitres, $milligrams, $pieces, $act)
+            material_id, label, bought_at, price_cents, bought_microlitres, bought_milligrams, bought_pieces, opened_at,
+            act_id)
+        values ($material, $label, $at, $price, $microlitres, $milligrams, $pieces, $opened, $act)
         returning id
         """;
 
@@ -94,14 +95,21 @@ public sealed class StockRecords
             microlitres,
             milligrams,
             pieces,
+            opened = lot.OpenedAt is { } opened ? Booked.At(opened) : (long?)null,
             act = act.Id,
         });
         if (AmountColumns.Of(lot.Left ?? lot.Bought) is { Whole: > 0 } columns)
         {
             var worth = reason == StockReason.Made
                 ? worths.OfParts(act)
-                : LotWorths.Part(lot.Price?.Cents ?? 0, columns.Whole, AmountColumns.Of(lot.Bought).Whole);
+                : lot.Worth?.Cents
+                    ?? LotWorths.Part(lot.Price?.Cents ?? 0, columns.Whole, AmountColumns.Of(lot.Bought).Whole);
             Book(lot.Material.Id, id, columns, worth, reason, act);
+        }
+
+        if (lot.Stopped is { } stop)
+        {
+            Stop(id, stop, act);
         }
 
         return id;
@@ -149,8 +157,10 @@ public sealed class StockRecords
         """;
 
     /// <summary>From now on nothing is drawn from this lot unless it is named.</summary>
-    public void Stop(long lotId, string? why, Act act) => kept.Change(act, KeptTable.LotStop, lotId, () =>
-        connection.Execute(StopOne, new { lot = lotId, why, at = Booked.At(act.HappenedAt) }));
+    public void Stop(long lotId, string? why, Act act) => Stop(lotId, new LotStop(act.HappenedAt, why), act);
+
+    private void Stop(long lotId, LotStop stop, Act act) => kept.Change(act, KeptTable.LotStop, lotId, () =>
+        connection.Execute(StopOne, new { lot = lotId, why = stop.Why, at = Booked.At(stop.At) }));
 
     private const string OpenOne = """
         update lot

@@ -1,0 +1,90 @@
+using StudioBot.Chat.Importing;
+using StudioBot.Craft.Practice;
+using StudioBot.Craft.Reminders;
+using StudioBot.Host.Settings;
+using StudioBot.Host.Turns;
+using StudioBot.Records;
+using StudioBot.Records.Acts;
+using StudioBot.Records.Members;
+
+namespace StudioBot.Host.Verbs;
+
+/// <summary><c>studiobot import FILE</c>: opens the shelf with what a table says, all of it or nothing.</summary>
+internal sealed class ImportVerb : Verb
+{
+    private const int MostTroubles = 10;
+    private const int MostNamed = 5;
+
+    /// <inheritdoc/>
+    public override string Word => "import";
+
+    /// <inheritdoc/>
+    public override string Usage => "import FILE [--data DIR]";
+
+    /// <inheritdoc/>
+    public override string Says => "Puts the lots of a table on the shelf.";
+
+    /// <inheritdoc/>
+    public override (int Fewest, int Most) Takes => (1, 1);
+
+    /// <inheritdoc/>
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation)
+    {
+        byte[] content;
+        try
+        {
+            content = File.ReadAllBytes(said.Words[0]);
+        }
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException)
+        {
+            place.Streams.Error.WriteLine($"Can't read {said.Words[0]}: {no.Message}");
+            return Task.FromResult(ExitCode.CheckFailed);
+        }
+
+        var path = CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath;
+        return Opening.WithPractice(place, practice => Task.FromResult(Opening.StudioIn(path, place, file =>
+            Told(Taken(file, content, Path.GetFileName(said.Words[0]), practice, place), path, place))));
+    }
+
+    private static Imported Taken(
+        StudioFile file, byte[] content, string name, TradePractice practice, Workplace place)
+    {
+        var now = place.Time.GetUtcNow();
+        Founding.Found(file, practice, now);
+        Founding.SeatTerminal(file, now);
+        return file.Write(session =>
+        {
+            var zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(session.Studio.Settings()!.Zone));
+            var steward = session.Members.ByAccount(MemberRecords.Terminal);
+            return StockImport.Into(
+                session, content, zone, new NewAct(StockImport.Kind, steward, $"{StockImport.Kind} {name}", now));
+        });
+    }
+
+    private static ExitCode Told(Imported imported, string path, Workplace place)
+    {
+        if (imported is Imported.Done done)
+        {
+            var (lots, named) = (done.Lots == 1 ? "1 lot" : $"{done.Lots} lots", done.Named.Take(MostNamed));
+            place.Streams.Out.WriteLine($"{lots}, worth {done.Worth}, on the shelf of {path}.");
+            if (done.Named.Count > 0)
+            {
+                place.Streams.Out.WriteLine(
+                    $"New materials: {string.Join(", ", named)}{(done.Named.Count > MostNamed ? " …" : "")}.");
+            }
+
+            place.Streams.Out.WriteLine("Nobody is credited. Take it back with “undo” in the chat.");
+            return ExitCode.Done;
+        }
+
+        var troubles = ((Imported.Refused)imported).Troubles;
+        foreach (var trouble in troubles.Take(MostTroubles))
+        {
+            place.Streams.Error.WriteLine(trouble);
+        }
+
+        var more = troubles.Count - MostTroubles;
+        place.Streams.Error.WriteLine(more > 0 ? $"And {more} more. Nothing was taken." : "Nothing was taken.");
+        return ExitCode.CheckFailed;
+    }
+}
