@@ -72,9 +72,9 @@ public sealed class Undo
 
     private static bool IsOurs(Act act) => act is { Author: null, Kind: not ActRecords.Opening };
 
-    // Stock: what drew more than would have been there without this act, or touched a lot that came by it; a later
-    // count, which found the level that this act had left. Pieces: what happened to one that came by this act, or
-    // changed a stage again. Batches and numbers: a piece poured since.
+    // Stock: what drew more than would have been there without this act, in units or in cents, or touched a lot that
+    // came by it; a later count, which found the level that this act had left. Pieces: what happened to one that came by
+    // this act, or changed a stage again. Batches and numbers: a piece poured since.
     private const string Resting = """
         with mine as materialized (
             select lot_id, material_id
@@ -82,20 +82,22 @@ public sealed class Undo
             where act_id = $act),
         without as (
             select entry.act_id, entry.lot_id,
-                   sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)) over (
-                       partition by entry.lot_id
-                       order by entry.id) as still_there
+                   sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)) over before as still_there,
+                   sum(entry.cents) over before as still_worth
             from stock_entry as entry
             where entry.lot_id in (select lot_id from mine)
               and entry.act_id <> $act
               and entry.undoes_id is null
-              and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)),
+              and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+            window before as (partition by entry.lot_id order by entry.id)),
         resting as (
             select without.act_id as id
             from without
             join lot on lot.id = without.lot_id
             where without.still_there < 0
                or lot.act_id = $act
+               or without.still_worth < 0
+               or (without.still_there = 0 and without.still_worth <> 0)
             union
             select entry.act_id
             from stock_entry as entry

@@ -4,7 +4,7 @@ using StudioBot.Records.Acts;
 
 namespace StudioBot.Records.Stock;
 
-/// <summary>Who used how much, as weights for what all of them bear.</summary>
+/// <summary>Who used how much, as weights for what all of them bear; what was undone is not among it.</summary>
 internal sealed class MemberUses(SqliteConnection connection)
 {
     private const string SinceCounted = """
@@ -19,6 +19,8 @@ internal sealed class MemberUses(SqliteConnection connection)
             from stock_entry
             where material_id = $material and reason = 'counted' and act_id <> $act), 0)
           and coalesce(act.for_id, act.author_id) is not null
+          and entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         group by coalesce(act.for_id, act.author_id)
         """;
 
@@ -30,6 +32,8 @@ internal sealed class MemberUses(SqliteConnection connection)
           and act.happened_at <= $until
           and entry.reason in ('used', 'poured', 'coated', 'returned')
           and coalesce(act.for_id, act.author_id) is not null
+          and entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         group by coalesce(act.for_id, act.author_id)
         """;
 

@@ -89,6 +89,23 @@ public sealed class ChargesTests : IDisposable
     }
 
     [Fact]
+    public void What_was_taken_back_weighs_nothing_whoever_took_it_back()
+    {
+        studio.Hear("used 100 ml white", "Pia");
+        studio.Now += TimeSpan.FromMinutes(5);
+        studio.Tells("used 100 ml white");
+        studio.Now += TimeSpan.FromMinutes(5);
+        var pias = studio.Look(view => view.Acts.Recent(null, studio.Now)).First(act => act.Author?.Name == "Pia");
+        studio.Hear($"undo act {pias.Id}");   // by Mira, a steward
+        var before = Sum(new Account.OfMember(Mira));
+
+        studio.Tells("count white 330 ml");   // 820 − 100 − 330 = 390 ml less: 6.83, all of it Mira's
+
+        Assert.Equal(new Money(-683), Sum(new Account.OfMember(Mira)) - before);
+        Assert.Equal(default, Sum(new Account.OfMember(studio.Look(view => view.Members.All()).First(one => one.Name == "Pia").Id)));
+    }
+
+    [Fact]
     public void What_is_shared_is_borne_by_all()
     {
         studio.Tells("material glove shared");

@@ -118,6 +118,32 @@ public sealed class UndoTests : IDisposable
         Assert.Equal(Ml(820), Level(white));
     }
 
+    // 10 ml at 0.10, and 90 ml at 5.00 are added; 10 of the 100 ml are used at 0.51: without what was added, that is all
+    // there was, and worth more than it.
+    [Fact]
+    public void What_made_a_lot_worth_more_stays_once_that_was_used()
+    {
+        var lot = 0L;
+        var medium = studio.File.Read(view => view.Materials.All()).First(one => one.Name == "medium");
+        Did("bought", (session, act) =>
+        {
+            lot = session.Stock.Enter(
+                new NewLot(medium, Ml(10), Morning) { Price = new Money(10) }, StockReason.Bought, act);
+            session.Stock.Enter(
+                new NewLot(white, Ml(90), Morning) { Price = new Money(500), Label = "W-9" }, StockReason.Bought, act);
+        });
+        var added = Did("batch", (session, act) =>
+        {
+            session.Stock.DrawFrom(session.Lots.All().Single(one => one.Label == "W-9"), white, Ml(90), StockReason.Mixed, act);
+            session.Stock.AddTo(lot, medium, Ml(90), StockReason.Made, act);
+        });
+        var used = Did("used", (session, act) => session.Stock.DrawFrom(
+            session.Lots.All().Single(one => one.Id == lot), medium, Ml(10), StockReason.Used, act));
+        Assert.Equal(459, studio.File.Read(view => view.Lots.All()).Single(one => one.Id == lot).Worth.Cents);
+
+        Assert.Equal([used], Assert.IsType<Undone.RestsOn>(Undo(added)).Later);
+    }
+
     [Fact]
     public void What_was_found_by_a_count_and_used_since_stays()
     {

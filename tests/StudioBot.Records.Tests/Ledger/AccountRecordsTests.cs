@@ -6,41 +6,32 @@ using static StudioBot.Records.Tests.Saying;
 
 namespace StudioBot.Records.Tests.Ledger;
 
-public sealed class AccountRecordsTests : IDisposable
+public sealed class AccountRecordsTests : TwoMembers
 {
-    private readonly TemporaryStudio studio = new();
-    private readonly Member mira;
-    private readonly Member pia;
-
-    public AccountRecordsTests() => (mira, pia) = studio.File.Write(session => (
-        session.Members.Add("Mira", Role.Steward, Morning), session.Members.Add("Pia", Role.Member, Morning)));
-
-    public void Dispose() => studio.Dispose();
-
     [Fact]
     public void An_account_is_listed_from_its_last_line_and_an_undo_says_what_it_takes_back()
     {
-        Used(pia, 120, 0, "used 20 ml white");
-        var second = Used(pia, 45, 1, "used 5 g blue");
-        Used(mira, 999, 2, "used 1 L white");
-        studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(second, mira)));
+        Used(Pia, 120, 0, "used 20 ml white");
+        var second = Used(Pia, 45, 1, "used 5 g blue");
+        Used(Mira, 999, 2, "used 1 L white");
+        Studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(second, Mira)));
 
-        var lines = studio.File.Read(view => view.Accounts.Newest(pia.Id, 10));
+        var lines = Studio.File.Read(view => view.Accounts.Newest(Pia.Id, 10));
 
         Assert.Equal([45, -45, -120], lines.Select(line => line.Sum.Cents));
         Assert.Equal(["used 5 g blue", "used 5 g blue", "used 20 ml white"], lines.Select(line => line.Words));
         Assert.Equal([true, false, false], lines.Select(line => line.IsUndo));
-        Assert.All(lines, line => Assert.Equal((pia.Id, "used"), (line.WhoseId, line.Kind)));
-        Assert.Equal(3, studio.File.Read(view => view.Accounts.Count(pia.Id)));
-        Assert.Equal([45, -45], studio.File.Read(view => view.Accounts.Newest(pia.Id, 2)).Select(line => line.Sum.Cents));
+        Assert.All(lines, line => Assert.Equal((Pia.Id, "used"), (line.WhoseId, line.Kind)));
+        Assert.Equal(3, Studio.File.Read(view => view.Accounts.Count(Pia.Id)));
+        Assert.Equal([45, -45], Studio.File.Read(view => view.Accounts.Newest(Pia.Id, 2)).Select(line => line.Sum.Cents));
     }
 
     [Fact]
     public void A_stretch_of_time_has_its_first_moment_and_not_the_one_behind_it()
     {
-        Used(pia, 120, 0, "used 20 ml white");
-        Used(pia, 45, 10, "used 5 g blue");
-        Used(mira, 10, 5, "used 2 cups");
+        Used(Pia, 120, 0, "used 20 ml white");
+        Used(Pia, 45, 10, "used 5 g blue");
+        Used(Mira, 10, 5, "used 2 cups");
 
         Assert.Equal([-120], Within(0, 10));
         Assert.Equal([-45, -120], Within(0, 10.1));
@@ -50,16 +41,16 @@ public sealed class AccountRecordsTests : IDisposable
     [Fact]
     public void The_kitty_is_an_account_of_its_own()
     {
-        studio.File.Write(session => session.Money.Book(session.Said("paid", pia), [
-            new MoneyLine(new Account.OfMember(pia.Id), new Money(900)), new MoneyLine(new Account.OfKitty(), new Money(-900))]));
+        Studio.File.Write(session => session.Money.Book(session.Said("paid", Pia), [
+            new MoneyLine(new Account.OfMember(Pia.Id), new Money(900)), new MoneyLine(new Account.OfKitty(), new Money(-900))]));
 
-        Assert.Equal([-900], studio.File.Read(view => view.Accounts.OfKitty(Morning, Morning.AddMinutes(1))).Select(line => line.Sum.Cents));
+        Assert.Equal([-900], Studio.File.Read(view => view.Accounts.OfKitty(Morning, Morning.AddMinutes(1))).Select(line => line.Sum.Cents));
     }
 
-    private IEnumerable<long> Within(double from, double until) => studio.File.Read(view =>
-        view.Accounts.Within(pia.Id, Morning.AddMinutes(from), Morning.AddMinutes(until))).Select(line => line.Sum.Cents);
+    private IEnumerable<long> Within(double from, double until) => Studio.File.Read(view =>
+        view.Accounts.Within(Pia.Id, Morning.AddMinutes(from), Morning.AddMinutes(until))).Select(line => line.Sum.Cents);
 
-    private Act Used(Member member, long cents, double minute, string words) => studio.File.Write(session =>
+    private Act Used(Member member, long cents, double minute, string words) => Studio.File.Write(session =>
     {
         var act = session.Said("used", member, words, minute);
         session.Money.Book(act, [

@@ -7,62 +7,53 @@ using static StudioBot.Records.Tests.Saying;
 
 namespace StudioBot.Records.Tests.Ledger;
 
-public sealed class PaymentRecordsTests : IDisposable
+public sealed class PaymentRecordsTests : TwoMembers
 {
-    private readonly TemporaryStudio studio = new();
-    private readonly Member mira;
-    private readonly Member pia;
-
-    public PaymentRecordsTests() => (mira, pia) = studio.File.Write(session => (
-        session.Members.Add("Mira", Role.Steward, Morning), session.Members.Add("Pia", Role.Member, Morning)));
-
-    public void Dispose() => studio.Dispose();
-
     [Fact]
     public void A_payment_is_open_for_both_until_it_is_confirmed_and_again_when_that_is_taken_back()
     {
-        var paid = Paid(new Account.OfMember(mira.Id), pia, 3000);
-        var open = Assert.Single(Open(pia));
-        Assert.Equal(new Payment(paid.Id, new Account.OfMember(mira.Id), pia.Id, new Money(3000), Morning), open);
-        Assert.Equal([open], Open(mira));
+        var paid = Paid(new Account.OfMember(Mira.Id), Pia, 3000);
+        var open = Assert.Single(Open(Pia));
+        Assert.Equal(new Payment(paid.Id, new Account.OfMember(Mira.Id), Pia.Id, new Money(3000), Morning), open);
+        Assert.Equal([open], Open(Mira));
 
         var receipt = Confirm(open);
-        Assert.Empty(Open(pia));
-        Assert.Empty(Open(mira));
+        Assert.Empty(Open(Pia));
+        Assert.Empty(Open(Mira));
 
-        studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(receipt)));
-        Assert.Equal([open], Open(pia));
+        Studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(receipt)));
+        Assert.Equal([open], Open(Pia));
     }
 
     [Fact]
     public void The_oldest_comes_first_and_the_kitty_pays_too()
     {
-        Paid(new Account.OfKitty(), pia, 500);
-        Paid(new Account.OfMember(mira.Id), pia, 700);
+        Paid(new Account.OfKitty(), Pia, 500);
+        Paid(new Account.OfMember(Mira.Id), Pia, 700);
 
-        Assert.Equal([500, 700], Open(pia).Select(payment => payment.Sum.Cents));
-        Assert.IsType<Account.OfKitty>(Open(pia)[0].From);
-        Assert.Single(Open(mira));
+        Assert.Equal([500, 700], Open(Pia).Select(payment => payment.Sum.Cents));
+        Assert.IsType<Account.OfKitty>(Open(Pia)[0].From);
+        Assert.Single(Open(Mira));
     }
 
     [Fact]
     public void What_was_taken_back_is_open_no_more_and_what_was_confirmed_can_be_taken_back()
     {
-        var first = Paid(new Account.OfMember(mira.Id), pia, 3000);
-        studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(first)));
-        Assert.Empty(Open(pia));
+        var first = Paid(new Account.OfMember(Mira.Id), Pia, 3000);
+        Studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(first)));
+        Assert.Empty(Open(Pia));
 
-        var second = Paid(new Account.OfMember(mira.Id), pia, 3000);
-        Confirm(Assert.Single(Open(pia)));
-        studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(second)));
-        Assert.Empty(studio.File.Read(view => view.Money.Balances()));
+        var second = Paid(new Account.OfMember(Mira.Id), Pia, 3000);
+        Confirm(Assert.Single(Open(Pia)));
+        Studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(second)));
+        Assert.Empty(Studio.File.Read(view => view.Money.Balances()));
     }
 
     [Fact]
     public void It_is_confirmed_once()
     {
-        Paid(new Account.OfMember(mira.Id), pia, 3000);
-        var open = Assert.Single(Open(pia));
+        Paid(new Account.OfMember(Mira.Id), Pia, 3000);
+        var open = Assert.Single(Open(Pia));
         Confirm(open);
 
         Assert.Throws<SqliteException>(() => Confirm(open));
@@ -71,24 +62,24 @@ public sealed class PaymentRecordsTests : IDisposable
     [Fact]
     public void A_payment_into_the_kitty_waits_for_nobody()
     {
-        studio.File.Write(session => session.Money.Book(session.Said("paid", mira), [
-            new MoneyLine(new Account.OfMember(mira.Id), new Money(900)), new MoneyLine(new Account.OfKitty(), new Money(-900))]));
+        Studio.File.Write(session => session.Money.Book(session.Said("paid", Mira), [
+            new MoneyLine(new Account.OfMember(Mira.Id), new Money(900)), new MoneyLine(new Account.OfKitty(), new Money(-900))]));
 
-        Assert.Empty(Open(mira));
+        Assert.Empty(Open(Mira));
     }
 
-    private IReadOnlyList<Payment> Open(Member member) => studio.File.Read(view => view.Payments.OpenOf(member.Id));
+    private IReadOnlyList<Payment> Open(Member member) => Studio.File.Read(view => view.Payments.OpenOf(member.Id));
 
-    private Act Confirm(Payment payment) => studio.File.Write(session =>
+    private Act Confirm(Payment payment) => Studio.File.Write(session =>
     {
-        var receipt = session.Said("received", pia);
+        var receipt = session.Said("received", Pia);
         session.Payments.Confirm(payment, receipt);
         return receipt;
     });
 
-    private Act Paid(Account from, Member to, long cents) => studio.File.Write(session =>
+    private Act Paid(Account from, Member to, long cents) => Studio.File.Write(session =>
     {
-        var act = session.Said("paid", mira);
+        var act = session.Said("paid", Mira);
         session.Money.Book(act, [new MoneyLine(from, new Money(cents)), new MoneyLine(new Account.OfMember(to.Id), new Money(-cents))]);
         return act;
     });

@@ -18,13 +18,13 @@ public sealed class HistoriesTests
 {
     private const int Histories = 40;
 
-    private const int Undo = 11;
+    private const int Undo = 12;
 
     [Theory]
-    [InlineData(0, 1, 2, Undo)]                                     // what is drawn, bought and counted
+    [InlineData(0, 1, 2, 11, Undo)]                                 // what is drawn, bought and counted
     [InlineData(4, 5, 5, 8, 9, Undo, Undo)]                         // pieces, their numbers and their pings
     [InlineData(6, 7, 10, Undo)]                                    // what is set
-    [InlineData(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, Undo, Undo, Undo)]
+    [InlineData(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, Undo, Undo, Undo)]
     public void The_books_add_up_at_every_step_and_undoing_all_of_it_leads_back_to_the_start(params int[] kinds)
     {
         Gen.Select(Gen.Int[0, kinds.Length - 1], Gen.Int[0, 999], Gen.Int[0, 999]).Array[0, 40].Sample(
@@ -81,7 +81,8 @@ public sealed class HistoriesTests
                 session.Stock.Draw(material, Ml(1 + b), StockReason.Used, act);
                 break;
             case 1:
-                session.Stock.Enter(new NewLot(material, Ml(1 + b), Morning), StockReason.Bought, act);
+                session.Stock.Enter(
+                    new NewLot(material, Ml(1 + b), Morning) { Price = new Money(a) }, StockReason.Bought, act);
                 break;
             case 2:
                 session.Stock.Count(material, Ml(b), act);
@@ -124,6 +125,15 @@ public sealed class HistoriesTests
                 session.Reminders.Plan(new NewReminder("ready", $"piece {piece}", Morning, $"ready {act.Id}"), act);
                 session.Reminders.Lift($"piece {pieces[a % pieces.Count].Number}", act);
                 break;
+            case 11:
+                var made = lots.Last(lot => lot.MaterialId == Medium(session).Id);
+                if (session.Stock.Draw(material, Ml(1 + b % 50), StockReason.Mixed, act) is Drawn.Taken)
+                {
+                    session.Stock.AddTo(made.Id, Medium(session), Ml(1 + b % 50), StockReason.Made, act);
+                }
+
+                session.Stock.Draw(Medium(session), Ml(1 + a), StockReason.Used, session.Said("used", mira));
+                break;
             default:
                 session.Members.MoveAccount(members[a % 2].Id, 7000 + act.Id, act);
                 session.Materials.Change(material with { SolidsShare = b / 1000.0, Packs = [] }, act);
@@ -131,6 +141,9 @@ public sealed class HistoriesTests
                 break;
         }
     }
+
+    private static Material Medium(StudioSession session) =>
+        session.Materials.All().First(one => one.Name == "medium");
 
     private static void TakeOneBack(StudioSession session, int which)
     {
@@ -166,6 +179,15 @@ public sealed class HistoriesTests
             Assert.Equal(sums.GetValueOrDefault(level.MaterialId), Size(level.Left), 6);
             Assert.Equal(
                 lots.Where(lot => lot.MaterialId == level.MaterialId).Sum(lot => Size(lot.Left)), Size(level.Left), 6);
+        }
+
+        var worths = session.Stock.Entries().GroupBy(line => line.LotId).ToDictionary(
+            lines => lines.Key,
+            lines => lines.Sum(line => line.Fills ? line.Worth.Cents : -line.Worth.Cents));
+        foreach (var lot in lots)
+        {
+            Assert.Equal(worths.GetValueOrDefault(lot.Id), lot.Worth.Cents);
+            Assert.InRange(lot.Worth.Cents, 0, Size(lot.Left) > 0 ? long.MaxValue : 0);
         }
 
         Assert.Equal(0, session.Money.Balances().Sum(balance => balance.Sum.Cents));
