@@ -18,8 +18,8 @@ internal sealed class PingTurn
     private readonly Dictionary<int, LaidCoat?> _coats = [];
     private readonly Lazy<IReadOnlyList<Member>> _members;
     private readonly Dictionary<int, Piece?> _pieces = [];
-    private readonly Lazy<Dictionary<long, ShelfNeed>> _needs;
-    private readonly Lazy<ILookup<long, Lot>> _lots;
+    private readonly ShelfNeeds _needs;
+    private readonly Dictionary<long, IReadOnlyList<Lot>> _lots = [];
     private readonly Lazy<Dictionary<long, Batch>> _batches;
 
     /// <summary>A look at this moment.</summary>
@@ -28,8 +28,7 @@ internal sealed class PingTurn
         (Studio, Now) = (studio, now);
         _reckoning = new(() => new PieceReckoning(studio.View, studio.Practice, now));
         _members = new(studio.View.Members.All);
-        _needs = new(() => ShelfNeed.All(studio, now).ToDictionary(need => need.Material.Id));
-        _lots = new(() => studio.View.Lots.All().ToLookup(lot => lot.MaterialId));
+        _needs = new ShelfNeeds(studio, now);
         _batches = new(() => studio.View.Batches.All().Where(batch => batch.LotId is not null)
             .ToDictionary(batch => batch.LotId!.Value));
     }
@@ -87,13 +86,21 @@ internal sealed class PingTurn
     public IEnumerable<Member> Stewards => _members.Value.Where(member => member.Role == Role.Steward);
 
     /// <summary>Whether this material is to be bought; none where there is none of this number.</summary>
-    public ShelfNeed? NeedOf(long material) => _needs.Value.GetValueOrDefault(material);
+    public ShelfNeed? NeedOf(long material) => _needs.Of(material);
 
     /// <summary>The lots of a material, the oldest first.</summary>
-    public IEnumerable<Lot> LotsOf(long material) => _lots.Value[material];
+    public IReadOnlyList<Lot> LotsOf(long material)
+    {
+        if (!_lots.TryGetValue(material, out var lots))
+        {
+            _lots[material] = lots = Studio.View.Lots.Of(material);
+        }
+
+        return lots;
+    }
 
     /// <summary>The lot of this number; none where it was taken back.</summary>
-    public Lot? Lot(long id) => _lots.Value.SelectMany(lots => lots).FirstOrDefault(lot => lot.Id == id);
+    public Lot? Lot(long id) => Studio.View.Lots.Find(id);
 
     /// <summary>The batch that became this lot; none where it was bought.</summary>
     public Batch? BatchOf(long lot) => _batches.Value.GetValueOrDefault(lot);
@@ -111,7 +118,7 @@ internal sealed class PingTurn
         .DistinctBy(member => member.Id);
 
     /// <summary>The numbers of all materials.</summary>
-    public IReadOnlyCollection<long> Materials => _needs.Value.Keys;
+    public IReadOnlyCollection<long> Materials => _needs.Materials;
 
     /// <summary>The quiet hours of this member; none: the studio's.</summary>
     public QuietHours QuietOf(long? member)

@@ -116,7 +116,7 @@ internal sealed class StockLowPing : Ping
     // By the mark there was when it was said, too: else one large use would lift the mark past all that was bought.
     private static double WellAbove(ShelfNeed need, DateTimeOffset said, PingTurn turn)
     {
-        var then = ShelfNeed.All(turn.Studio, said).First(one => one.Material.Id == need.Material.Id);
+        var then = new ShelfNeeds(turn.Studio, said).Of(need.Material);
         return Math.Min(need.WellAbove, then.WellAbove);
     }
 

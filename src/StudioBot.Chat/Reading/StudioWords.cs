@@ -23,9 +23,9 @@ internal static class StudioWords
             .Concat(view.Rooms.All().Select(room => (room.Name, new Named(NameKind.Room, room.Name))));
         return new Vocabulary(
             names,
-            view.Lots.All().Select(lot => lot.Label).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase),
-            view.Pieces.All().Select(piece => piece.Number),
-            view.Batches.All().Select(batch => batch.Number),
+            view.Lots.Labels(),
+            view.Pieces.Numbers(),
+            view.Batches.Numbers(),
             view.Rooms.Shelves().Select(shelf => shelf.Label),
             studio.Practice.Faults.Select(fault =>
                 new FaultWords(fault.Name, [.. fault.Words.Append(fault.Name).Select(Words)])),

@@ -8,6 +8,7 @@ public sealed class Vocabulary
 {
     private readonly Dictionary<string, List<Entry>> _byFirstWord = [];
     private readonly Dictionary<string, string> _lots;
+    private readonly Dictionary<string, string> _lotsUnhyphened;
     private readonly List<(string Word, Named Named)> _words = [];
     private readonly ConcurrentDictionary<Command, Lexicon> _lexicons = new();
 
@@ -42,7 +43,11 @@ public sealed class Vocabulary
             entries.Sort((left, right) => right.Stems.Length.CompareTo(left.Stems.Length));
         }
 
-        _lots = lots.ToDictionary(LotKey, label => label);
+        _lots = lots.ToDictionary(label => label, StringComparer.OrdinalIgnoreCase);
+
+        // A1-11 and A11-1 have to be typed with their hyphens.
+        _lotsUnhyphened = _lots.Values.GroupBy(Unhyphened).Where(alike => alike.Count() == 1)
+            .ToDictionary(alike => alike.Key, alike => alike.Single());
         Pieces = pieces.ToHashSet();
         Batches = batches.ToHashSet();
         Shelves = shelves.ToHashSet(StringComparer.OrdinalIgnoreCase);
@@ -118,7 +123,8 @@ public sealed class Vocabulary
     }
 
     /// <summary>The lot whose label this is, however its hyphen and case are typed; none where there is none.</summary>
-    internal string? Lot(string typed) => _lots.GetValueOrDefault(LotKey(typed));
+    internal string? Lot(string typed) =>
+        _lots.GetValueOrDefault(typed) ?? _lotsUnhyphened.GetValueOrDefault(Unhyphened(typed));
 
     /// <summary>The label of every lot.</summary>
     internal IEnumerable<string> Lots => _lots.Values;
@@ -136,7 +142,7 @@ public sealed class Vocabulary
     internal static string Stem(string word) =>
         word.Length > 3 && word[^1] == 's' && word[^2] != 's' ? word[..^1] : word;
 
-    private static string LotKey(string label) =>
+    private static string Unhyphened(string label) =>
         label.Replace("-", "", StringComparison.Ordinal).ToLowerInvariant();
 
     private static bool Fits(string[] stems, IReadOnlyList<string> words)

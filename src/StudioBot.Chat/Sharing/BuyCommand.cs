@@ -44,7 +44,7 @@ internal sealed class BuyCommand : Ask
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
-        List<ShelfNeed> all = [.. ShelfNeed.All(studio, turn.Now)
+        List<ShelfNeed> all = [.. new ShelfNeeds(studio, turn.Now).All()
             .Where(need => !said.Has(Materials) || said.Of(Materials).Contains(need.Material.Name))];
         return all is [var one] && said.Has(Materials) ? BuyPage.Of(one, turn, studio) : List(all, said, studio);
     }

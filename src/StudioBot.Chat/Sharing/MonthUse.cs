@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioBot.Chat.Asking;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Replies;
@@ -20,9 +19,9 @@ internal static class MonthUse
     {
         var id = studio.View.Members.Names().FirstOrDefault(member => member.Value == name).Key;
         var materials = studio.View.Materials.All().ToDictionary(material => material.Id, material => material.Name);
-        List<Figure> rows = [.. studio.View.Stock.Holding()
-            .Where(line => line.MemberId == id && StockUse.IsUse(line.Reason)
-                && MonthOf(line.HappenedAt, studio) == month)
+        var (from, until) = AccountMonth.Of(month, studio);
+        List<Figure> rows = [.. studio.View.Stock.HoldingBetween(from, until)
+            .Where(line => line.MemberId == id && StockUse.IsUse(line.Reason))
             .GroupBy(line => line.MaterialId)
             .Select(same => (
                 Name: materials[same.Key],
@@ -30,7 +29,6 @@ internal static class MonthUse
                 Used: same.Sum(line => line.Fills ? -Need.UnitsOf(line.Amount) : Need.UnitsOf(line.Amount))))
             .Where(row => row.Used > 0)
             .Select(row => new Figure(row.Name, Show.Amount(ShelfLevel.Like(row.Like, row.Used))))];
-        var (from, until) = AccountMonth.Of(month, studio);
         var moved = studio.View.Accounts.Within(id, from, until)
             .Aggregate(default(Money), (sum, entry) => sum + entry.Sum);
         var count = rows.Count == 1 ? "1 material" : $"{rows.Count} materials";
@@ -43,9 +41,6 @@ internal static class MonthUse
             new Button("Balance", isOwn ? "balance me" : $"balance {name}"),
             new Button("Entries", $"balance {month} {(isOwn ? "me" : name)} entries"));
     }
-
-    private static string MonthOf(DateTimeOffset moment, Studio studio) =>
-        WallTime.Of(moment, studio).ToString("yyyy-MM", CultureInfo.InvariantCulture);
 
     private static string Moved(Money moved, Studio studio)
     {

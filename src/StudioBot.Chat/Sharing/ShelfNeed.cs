@@ -18,8 +18,6 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
     // So far above the mark a level is well above it (common practice).
     private const double Well = 1.25;
 
-    private static readonly StockUse NoUse = new(new DailyUse(0, 0, IsLittleData: true), StockUse.MostDays, 0);
-
     /// <summary>What workshops to come take of it, the next first.</summary>
     public IReadOnlyList<Reservation> Reserved { get; init; } = [];
 
@@ -105,25 +103,6 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
                     ? $"{earliest} to {Show.Number(last, 0)}"
                     : null;
         }
-    }
-
-    /// <summary>All materials, in the order they were named.</summary>
-    public static IReadOnlyList<ShelfNeed> All(Studio studio, DateTimeOffset now)
-    {
-        var uses = StockUse.All(studio, now);
-        var reserved = Reservation.All(studio, now);
-        var orders = Ordered.All(studio);
-        return [.. ShelfLevel.All(studio).Select(level =>
-        {
-            var order = orders.GetValueOrDefault(level.Material.Id);
-            return new ShelfNeed(level, uses.GetValueOrDefault(level.Material.Id, NoUse))
-            {
-                Reserved = [.. reserved[level.Material.Id]],
-                Order = order,
-                IsOrdered = order?.Stands(now) == true,
-                Now = now,
-            };
-        })];
     }
 
     /// <summary>How long an order of this material takes.</summary>

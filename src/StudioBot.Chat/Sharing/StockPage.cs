@@ -14,9 +14,9 @@ internal static class StockPage
     /// <summary>The level first, then the lots that hold it, then what the book says of it.</summary>
     public static Reply Of(ShelfLevel level, Phrase said, Turn turn, Studio studio)
     {
-        List<Lot> lots = [.. studio.View.Lots.All()
-            .Where(lot => lot.MaterialId == level.Material.Id && Need.UnitsOf(lot.Left) > 0)];
-        var need = ShelfNeed.All(studio, turn.Now).First(one => one.Material.Id == level.Material.Id);
+        List<Lot> lots = [.. studio.View.Lots.Of(level.Material.Id)
+            .Where(lot => Need.UnitsOf(lot.Left) > 0)];
+        var need = new ShelfNeeds(studio, turn.Now).Of(level.Material);
         List<string> notes = [.. Notes(lots, turn, studio), .. Reserved(need, studio)];
         var whole = Page(withLast: true);
         return LineBudget.Of(whole) <= LineBudget.Lines ? whole : Page(withLast: false);

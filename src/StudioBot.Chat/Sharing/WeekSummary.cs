@@ -103,7 +103,7 @@ internal sealed class WeekSummary
             return "";
         }
 
-        List<Lot> lots = [.. _studio.View.Lots.All().Where(lot => bought.Contains(lot.Id))];
+        List<Lot> lots = [.. _studio.View.Lots.Of(bought)];
         var sum = lots.Select(lot => lot.Price).OfType<Money>().Aggregate(default(Money), (all, one) => all + one);
         var unpriced = lots.Count(lot => lot.Price is null);
         return (unpriced == lots.Count ? "" : $", for {sum} {_studio.View.Studio.Settings()?.Currency}".TrimEnd())
@@ -131,8 +131,7 @@ internal sealed class WeekSummary
         return count == 0 ? [] : [$"{count} {word}"];
     }
 
-    private IEnumerable<(int Piece, DateTimeOffset Closes)> Windows() => _studio.View.Pieces.All()
-        .Where(piece => piece.Stage is Stage.Coated)
+    private IEnumerable<(int Piece, DateTimeOffset Closes)> Windows() => _studio.View.Pieces.In(Stage.Coated)
         .Select(piece => CoatReckoning.Of(piece.Number, _studio.View, _studio.Practice))
         .OfType<CoatReckoning>()
         .Where(coat => coat is { HasFailed: false, IsSanded: false } && coat.KnownWindow?.ClosesFrom > _now)

@@ -60,6 +60,16 @@ public sealed class ActRecords
         order by act.written_at desc, act.id desc
         """;
 
+    private const string FirstSince = """
+        select coalesce(min(id), (select coalesce(max(id), 0) + 1 from act))
+        from act indexed by act_written
+        where written_at >= $since
+        """;
+
+    /// <summary>The number of the first act that was written since; of the next one where none was.</summary>
+    public long FirstWrittenSince(DateTimeOffset since) =>
+        connection.ExecuteScalar<long>(FirstSince, new { since = Booked.At(since) });
+
     private const string Newest = Written + """
         where act.author_id is not null
           and act.written_at >= $since

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Costs;
@@ -22,11 +23,37 @@ public sealed class LotRecords
         join lot_sum as held on held.lot_id = lot.id
         left join lot_stop as stop on stop.lot_id = lot.id
         where lot.undone_id is null
-        order by lot.bought_at, lot.id
+
         """;
 
+    private const string OfMaterial = "and lot.material_id = $material ";
+    private const string These = "and lot.id in (select value from json_each($lots)) ";
+    private const string ByAge = "order by lot.bought_at, lot.id";
+
     /// <summary>All lots, the oldest first: the first with something left is the next to be drawn from.</summary>
-    public IReadOnlyList<Lot> All() => [.. connection.Query<Row>(Bought).Select(row => row.From())];
+    public IReadOnlyList<Lot> All() => Those("", new { });
+
+    /// <summary>The lots of one material, the oldest first.</summary>
+    public IReadOnlyList<Lot> Of(long materialId) => Those(OfMaterial, new { material = materialId });
+
+    /// <summary>These lots, the oldest first; without those that were taken back.</summary>
+    public IReadOnlyList<Lot> Of(IEnumerable<long> ids) => Those(These, new { lots = JsonSerializer.Serialize(ids) });
+
+    /// <summary>The lot of this number; none where it was taken back.</summary>
+    public Lot? Find(long id) => Of([id]).SingleOrDefault();
+
+    private IReadOnlyList<Lot> Those(string which, object parameters) =>
+        [.. connection.Query<Row>(Bought + which + ByAge, parameters).Select(row => row.From())];
+
+    private const string AllLabels = """
+        select distinct label
+        from lot
+        where undone_id is null
+          and label is not null
+        """;
+
+    /// <summary>The labels of all lots; a kit's stands once, though it is on two.</summary>
+    public IReadOnlyList<string> Labels() => [.. connection.Query<string>(AllLabels)];
 
     // Settable, not positional: a sum has no declared type for a constructor to be matched by.
     private sealed record Row

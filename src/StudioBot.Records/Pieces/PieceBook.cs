@@ -84,11 +84,10 @@ internal sealed class PieceBook(SqliteConnection connection)
         join piece on piece.id = line.piece_id
         join act on act.id = line.act_id
         left join shelf on shelf.id = line.shelf_id
-        where ($number is null or piece.number = $number)
-          and ($from is null or act.happened_at >= $from)
-          and ($until is null or act.happened_at < $until)
-        order by act.happened_at, line.id
+
         """;
+
+    private const string InOrder = "order by act.happened_at, line.id";
 
     private const string Coats = """
         select coat.event_id as eventId, coat.a_microlitres as aMicrolitres, coat.b_microlitres as bMicrolitres,
@@ -97,7 +96,8 @@ internal sealed class PieceBook(SqliteConnection connection)
         from coat
         join live_piece_event as line on line.id = coat.event_id
         join piece on piece.id = line.piece_id
-        where $number is null or piece.number = $number
+        join act on act.id = line.act_id
+
         """;
 
     private const string CoatLots = """
@@ -105,17 +105,29 @@ internal sealed class PieceBook(SqliteConnection connection)
         from coat_lot as share
         join live_piece_event as line on line.id = share.event_id
         join piece on piece.id = line.piece_id
-        where $number is null or piece.number = $number
-        order by share.event_id, share.lot_id
+        join act on act.id = line.act_id
+
         """;
 
-    public IReadOnlyList<PieceLine> Read(int? number, long? from = null, long? until = null)
+    private const string ByLot = " order by share.event_id, share.lot_id";
+
+    // Each its own query: one for all that also finds some would read all.
+    private const string OfNumber = "where piece.number = $number ";
+    private const string Between = "where act.happened_at >= $from and act.happened_at < $until ";
+
+    public IReadOnlyList<PieceLine> All() => Read("", new { });
+
+    public IReadOnlyList<PieceLine> Of(int number) => Read(OfNumber, new { number });
+
+    public IReadOnlyList<PieceLine> Within(long from, long until) => Read(Between, new { from, until });
+
+    private IReadOnlyList<PieceLine> Read(string which, object parameters)
     {
-        var lots = connection.Query<CoatLotRow>(CoatLots, new { number })
+        var lots = connection.Query<CoatLotRow>(CoatLots + which + ByLot, parameters)
             .ToLookup(row => row.EventId, row => row.LotId);
-        var coats = connection.Query<CoatRow>(Coats, new { number })
+        var coats = connection.Query<CoatRow>(Coats + which, parameters)
             .ToDictionary(row => row.EventId, row => row.From([.. lots[row.EventId]]));
-        return [.. connection.Query<LineRow>(Lines, new { number, from, until }).Select(row => row.From(coats))];
+        return [.. connection.Query<LineRow>(Lines + which + InOrder, parameters).Select(row => row.From(coats))];
     }
 
     private sealed record LineRow(

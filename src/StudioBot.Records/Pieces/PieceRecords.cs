@@ -25,25 +25,15 @@ public sealed class PieceRecords
         select piece.id, piece.number, piece.shape, piece.width_micrometres as widthMicrometres,
                piece.height_micrometres as heightMicrometres, piece.depth_micrometres as depthMicrometres,
                piece.technique, piece.colours, recipe.name as recipe, batch.number as batch, member.name as maker,
-               piece.poured_at as pouredAt, staged.stage, shelf.label as shelf
+               piece.poured_at as pouredAt, stand.stage, shelf.label as shelf
         from piece
+        join piece_stand as stand on stand.piece_id = piece.id
         join member on member.id = piece.maker_id
         left join recipe on recipe.id = piece.recipe_id
         left join batch on batch.id = piece.batch_id
-        join piece_event as staged on staged.id = (
-            select max(line.id)
-            from live_piece_event as line
-            where line.piece_id = piece.id
-              and line.stage is not null)
-        left join piece_event as laid on laid.id = (
-            select max(line.id)
-            from live_piece_event as line
-            where line.piece_id = piece.id
-              and line.kind = 'shelved')
-        left join shelf on shelf.id = laid.shelf_id
+        left join shelf on shelf.id = stand.shelf_id
         where piece.undone_id is null
-          and ($number is null or piece.number = $number)
-        order by piece.number
+
         """;
 
     private const string PouredParts = """
@@ -53,28 +43,47 @@ public sealed class PieceRecords
         join piece on piece.id = part.piece_id
         join material on material.id = part.material_id
         where piece.undone_id is null
-          and ($number is null or piece.number = $number)
-        order by part.piece_id, part.position
+
         """;
 
+    // Each its own query: one for all that also finds one would read all.
+    private const string OfNumber = "and piece.number = $number ";
+    private const string InStage = "and piece.id in (select piece_id from piece_stand where stage = $stage) ";
+    private const string ByNumber = "order by piece.number";
+    private const string ByPlace = "order by part.piece_id, part.position";
+
     /// <summary>All pieces, by number.</summary>
-    public IReadOnlyList<Piece> All() => Numbered(null);
+    public IReadOnlyList<Piece> All() => Those("", new { });
+
+    /// <summary>The pieces that are in this stage now, by number.</summary>
+    public IReadOnlyList<Piece> In(Stage stage) => Those(InStage, new { stage = Stages.Words.Of(stage) });
 
     /// <summary>The piece of this number; none where there is no such piece.</summary>
-    public Piece? Find(int number) => Numbered(number).SingleOrDefault();
+    public Piece? Find(int number) => Those(OfNumber, new { number }).SingleOrDefault();
 
-    private IReadOnlyList<Piece> Numbered(int? number)
+    private IReadOnlyList<Piece> Those(string which, object parameters)
     {
-        var parts = connection.Query<PartRow>(PouredParts, new { number })
+        var parts = connection.Query<PartRow>(PouredParts + which + ByPlace, parameters)
             .ToLookup(row => row.Whole, row => row.From());
-        return [.. connection.Query<Row>(Poured, new { number }).Select(row => row.From([.. parts[row.Id]]))];
+        return [.. connection.Query<Row>(Poured + which + ByNumber, parameters)
+            .Select(row => row.From([.. parts[row.Id]]))];
     }
 
+    private const string AllNumbers = """
+        select number
+        from piece
+        where undone_id is null
+        order by number
+        """;
+
+    /// <summary>The numbers of all pieces.</summary>
+    public IReadOnlyList<int> Numbers() => [.. connection.Query<int>(AllNumbers)];
+
     /// <summary>What happened to all pieces and holds, by the moment it is about.</summary>
-    public IReadOnlyList<PieceLine> Lines() => book.Read(null);
+    public IReadOnlyList<PieceLine> Lines() => book.All();
 
     /// <summary>What happened to this piece and holds, by the moment it is about.</summary>
-    public IReadOnlyList<PieceLine> Lines(int number) => book.Read(number);
+    public IReadOnlyList<PieceLine> Lines(int number) => book.Of(number);
 
     private const string NumbersOfAct = """
         select distinct piece.number
@@ -91,7 +100,7 @@ public sealed class PieceRecords
     /// <param name="from">From this moment.</param>
     /// <param name="until">Until before this one.</param>
     public IReadOnlyList<PieceLine> LinesBetween(DateTimeOffset from, DateTimeOffset until) =>
-        book.Read(null, Booked.At(from), Booked.At(until));
+        book.Within(Booked.At(from), Booked.At(until));
 
     private const string Given = """
         select number, shape, width_micrometres as widthMicrometres, height_micrometres as heightMicrometres,

@@ -28,6 +28,16 @@ public sealed class BatchRecords
     public IReadOnlyList<Batch> All() =>
         [.. connection.Query<Row>(Mixed, new { number = (int?)null }).Select(row => row.From())];
 
+    private const string AllNumbers = """
+        select number
+        from batch
+        where undone_id is null
+        order by number
+        """;
+
+    /// <summary>The numbers of all batches.</summary>
+    public IReadOnlyList<int> Numbers() => [.. connection.Query<int>(AllNumbers)];
+
     /// <summary>The batch of this number; none where there is no such batch.</summary>
     public Batch? Find(int number) => connection.QuerySingleOrDefault<Row>(Mixed, new { number })?.From();
 

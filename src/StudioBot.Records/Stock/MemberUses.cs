@@ -19,7 +19,7 @@ internal sealed class MemberUses(SqliteConnection connection)
             from stock_entry
             where material_id = $material and reason = 'counted' and act_id <> $act), 0)
           and coalesce(act.for_id, act.author_id) is not null
-          and entry.undoes_id is null
+          and +entry.undoes_id is null
           and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         group by coalesce(act.for_id, act.author_id)
         """;
@@ -32,7 +32,7 @@ internal sealed class MemberUses(SqliteConnection connection)
           and act.happened_at <= $until
           and entry.reason in ('used', 'poured', 'coated', 'returned')
           and coalesce(act.for_id, act.author_id) is not null
-          and entry.undoes_id is null
+          and +entry.undoes_id is null
           and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         group by coalesce(act.for_id, act.author_id)
         """;

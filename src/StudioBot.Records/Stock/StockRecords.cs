@@ -22,6 +22,12 @@ public sealed class StockRecords
         (StockReason.Binned, "binned"),
         (StockReason.Returned, "returned"));
 
+    /// <summary>By which a material is used; what comes back is taken off again.</summary>
+    public static readonly IReadOnlySet<StockReason> Uses = new HashSet<StockReason>
+    {
+        StockReason.Used, StockReason.Mixed, StockReason.Poured, StockReason.Coated, StockReason.Returned,
+    };
+
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
     private readonly LotWorths worths;
@@ -181,6 +187,8 @@ public sealed class StockRecords
 
         """;
 
+    // The plus keeps a query from going through all lines that undo nothing, which nearly all do.
+
     private const string Lines = Columns + """
         where ($material is null or entry.material_id = $material)
           and ($act is null or entry.act_id = $act)
@@ -196,7 +204,7 @@ public sealed class StockRecords
         Listed(since, materialId, null);
 
     private const string Held = Columns + """
-        where entry.undoes_id is null
+        where +entry.undoes_id is null
           and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
           and ($material is null or entry.material_id = $material)
           and ($lot is null or entry.lot_id = $lot)
@@ -213,7 +221,7 @@ public sealed class StockRecords
     private const string HeldBetween = Columns + """
         where act.happened_at >= $from
           and act.happened_at < $until
-          and entry.undoes_id is null
+          and +entry.undoes_id is null
           and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         order by entry.id
         """;
@@ -239,17 +247,36 @@ public sealed class StockRecords
             .Select(row => row.From()),
     ];
 
-    private const string FirstOfEach = """
-        select lot.material_id as materialId, min(act.happened_at) as happenedAt
-        from lot
-        join act on act.id = lot.act_id
-        where lot.undone_id is null
-        group by lot.material_id
+    private const string HeldUses = Columns + """
+        where entry.material_id = $material
+          and entry.reason in ('used', 'mixed', 'poured', 'coated', 'returned')
+          and entry.act_id >= $first
+          and act.happened_at >= $since
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         """;
 
-    /// <summary>Since when each material is in the book; those of which nothing ever came are missing.</summary>
-    public IReadOnlyDictionary<long, DateTimeOffset> Begun() => connection.Query<FirstRow>(FirstOfEach)
-        .ToDictionary(row => row.MaterialId, row => Booked.Moment(row.HappenedAt));
+    /// <summary>The lines that hold by which a material was used, and what came back of it.</summary>
+    /// <param name="since">From this moment.</param>
+    /// <param name="materialId">Of which.</param>
+    /// <param name="firstAct">The first act that was written since: no use is written before it happens.</param>
+    public IReadOnlyList<StockLine> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
+    [
+        .. connection.Query<LineRow>(
+            HeldUses, new { material = materialId, since = Booked.At(since), first = firstAct }).Select(row => row.From()),
+    ];
+
+    private const string First = """
+        select min(act.happened_at)
+        from lot
+        join act on act.id = lot.act_id
+        where lot.material_id = $material
+          and lot.undone_id is null
+        """;
+
+    /// <summary>Since when a material is in the book; none where nothing of it ever came.</summary>
+    public DateTimeOffset? Begun(long materialId) =>
+        Booked.Moment(connection.ExecuteScalar<long?>(First, new { material = materialId }));
 
     /// <summary>What each member used of a material since it was last counted, in the book's whole units.</summary>
     /// <param name="materialId">Of which.</param>
@@ -350,14 +377,6 @@ public sealed class StockRecords
         public long Cents { get; init; }
 
         public LotInBook From() => new(Id, Label, new OpenLot(Label ?? string.Empty, Left, IsStopped), Cents);
-    }
-
-    // Settable likewise: a minimum.
-    private sealed record FirstRow
-    {
-        public long MaterialId { get; init; }
-
-        public long HappenedAt { get; init; }
     }
 
     private sealed record LineRow(

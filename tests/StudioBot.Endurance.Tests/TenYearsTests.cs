@@ -1,0 +1,99 @@
+using System.Diagnostics;
+using System.Globalization;
+using StudioBot.Chat;
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Tests.Support;
+using StudioBot.Craft.Reminders;
+using StudioBot.Host.Tests.Support;
+using StudioBot.Records;
+using Xunit.Abstractions;
+
+namespace StudioBot.Endurance.Tests;
+
+/// <summary>How long a member waits for the common questions after ten years of twenty members.</summary>
+public sealed class TenYearsTests(ITestOutputHelper output)
+{
+    private const int Warm = 5;
+    private const int Runs = 31;
+    private const double MostMilliseconds = 100;
+
+    [Fact]
+    public void The_week_the_stock_and_the_balance_are_quick_after_ten_years()
+    {
+        const int seed = 20261125;
+        using var folder = new TempFolder();
+        var lines = TenYears.WriteInto(folder.StudioPath, seed);
+        using var file = StudioFile.Open(folder.StudioPath);
+        Print($"ten years: seed {seed}, {lines} lines of stock, {new FileInfo(folder.StudioPath).Length / 1_000_000} MB");
+        Assert.True(lines >= 800_000);
+
+        Vocabulary? words = null;
+        Print($"ten years: words, median {Median(() => words = file.Read(Gathered)):0.0} ms");
+        foreach (var asked in new[] { "week", "stock", "balance", "week 30", "stock paint 07", "balance entries", "balance 2026-11", "buy", "pieces", "help today" })
+        {
+            var median = Median(() => file.Read(view => Answer(asked, view, words!)));
+            Print($"ten years: {asked}, median {median:0.0} ms");
+        }
+
+        foreach (var asked in new[] { "week", "stock", "balance" })
+        {
+            Assert.InRange(Median(() => file.Read(view => Answer(asked, view, words!))), 0, MostMilliseconds);
+        }
+
+        Print($"ten years: used 20 ml paint 07, median {Median(() => file.Write(session => Told("used 20 ml paint 07", session, words!))):0.0} ms");
+    }
+
+    private static Vocabulary Gathered(StudioView view) => new Studio(view, Sample.Practice, isSample: false).Words;
+
+    private static string Answer(string words, StudioView view, Vocabulary known)
+    {
+        var reply = Sample.Conversation.Answer(TurnOf(words, view), new Studio(view, Sample.Practice, isSample: false, known));
+        Assert.NotNull(reply);
+        Assert.False(reply.IsTrouble, reply.PlainText);
+        return reply.PlainText;
+    }
+
+    private static string Told(string words, StudioSession session, Vocabulary known)
+    {
+        var taken = Sample.Conversation.Take(
+            TurnOf(words, session) with { IsAgreed = true }, new Studio(session, Sample.Practice, isSample: false, known), session);
+        Assert.True(taken!.Recorded, taken.Reply.PlainText);
+        return taken.Reply.PlainText;
+    }
+
+    private static Turn TurnOf(string words, StudioView view)
+    {
+        var zone = new StudioZone(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna"));
+        var steward = view.Members.All()[0];
+        return new Turn(words, ChatKind.Private, new Speaker(steward.Name, IsSteward: true), zone.LocalOf(TenYears.Today))
+        {
+            Zone = zone, Now = TenYears.Today, Member = steward, UserId = steward.Id, ChatId = steward.Id,
+        };
+    }
+
+    private static double Median<T>(Func<T> work)
+    {
+        for (var run = 0; run < Warm; run++)
+        {
+            work();
+        }
+
+        var times = new double[Runs];
+        for (var run = 0; run < Runs; run++)
+        {
+            var start = Stopwatch.GetTimestamp();
+            work();
+            times[run] = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+        }
+
+        Array.Sort(times);
+        return times[Runs / 2];
+    }
+
+    private void Print(FormattableString line)
+    {
+        var words = line.ToString(CultureInfo.InvariantCulture);
+        output.WriteLine(words);
+        Console.WriteLine(words);
+    }
+}
