@@ -175,7 +175,8 @@ internal sealed class UsedCommand : Act
 
         var low = taking.Taken.Select(one => levels.Low(one.Need.Material)).OfType<string>();
         var piece = said.Has(Piece) ? [$"Noted with piece {said.Of(Piece)[0]}."] : Array.Empty<string>();
-        blocks.AddRange(Promised(taking, levels, writing).Concat(piece).Concat(grounds).Concat(low).Take(2).Select(line => new Block.Line(line)));
+        string[] lines = [.. Promised(taking, levels, writing), .. piece, .. grounds, .. low];
+        blocks.AddRange(lines.Take(2).Select(line => new Block.Line(line)));
         return new Reply(blocks, []);
     }
 
