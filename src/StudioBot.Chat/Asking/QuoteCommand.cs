@@ -31,6 +31,15 @@ internal sealed class QuoteCommand : Ask
         Most = 1000,
     };
 
+    private static readonly NumberSlot Overhead = new(
+        Measure.Money, "overhead", "the studio's rent, heat and light for an hour", "overhead 4")
+    {
+        Leads = ["overhead"],
+        TakesBare = true,
+        Least = 0,
+        Most = 1000,
+    };
+
     private static readonly NumberSlot Markup = new(Measure.Percent, "markup_pct", "a markup", "markup 60%")
     {
         Leads = ["markup"],
@@ -51,11 +60,12 @@ internal sealed class QuoteCommand : Ask
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "quote", Room.Asking, "What a piece costs to make, and a price.",
-        [Rate, Markup, Work, Coats, Size, Way, Resin, Colours, Detail],
+        [Rate, Overhead, Markup, Work, Coats, Size, Way, Resin, Colours, Detail],
         [
             "quote 40cm round bloom resin 2 coats",
             "what should I charge for a 30cm bloom?",
             "quote 30cm panel rate 20 markup 80%",
+            "quote 30cm panel labour 90 min rate 18 overhead 4",
         ])
     {
         Also = ["price"],
@@ -97,7 +107,8 @@ internal sealed class QuoteCommand : Ask
             : UsualWork.On(size.Count, coat is null ? 0 : said.Or(Coats, 1));
         var rate = said.Has(Rate) ? Money.Rounded(said.Of(Rate)) : UsualWork.RatePerHour;
         var markup = said.Has(Markup) ? (decimal)said.Of(Markup) / 100 : UsualWork.Markup;
-        var cost = new PieceCost(stock.Total, work, rate, UsualWork.OverheadPerHour);
+        var overhead = said.Has(Overhead) ? Money.Rounded(said.Of(Overhead)) : UsualWork.OverheadPerHour;
+        var cost = new PieceCost(stock.Total, work, rate, overhead);
         return QuoteShow.Price(
             Quote.ByMarkup(cost.Total, markup),
             cost,

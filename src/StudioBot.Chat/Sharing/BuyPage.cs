@@ -38,11 +38,14 @@ internal static class BuyPage
             rows.Add(new Figure("Your own low level", Show.Amount(low)));
         }
 
-        return new Reply(
+        var whole = Page(Even(need));
+        return LineBudget.Of(whole) <= LineBudget.Lines ? whole : Page(null);
+
+        Reply Page(string? even) => new(
             [
                 new Block.Headline(Headline(need, studio)),
                 new Block.Figures(rows),
-                .. Grounds(need, turn, studio).Select(words => new Block.Line(words)),
+                .. Grounds(need, turn, studio).Append(even).OfType<string>().Select(words => new Block.Line(words)),
                 .. studio.IsSample ? (Block[])[new Block.Line(Sentences.Invented(studio).Trim())] : [],
             ],
             [
@@ -52,6 +55,19 @@ internal static class BuyPage
                 new Button("What to buy", "buy"),
                 new Button(Labels.Short($"Stock {need.Material.Name}"), $"stock {need.Material.Name}"),
             ]);
+    }
+
+    // What a spreadsheet would say, for who checks it there; a guess is not worth it.
+    private static string? Even(ShelfNeed need)
+    {
+        if (need.Use.Rate is { PerDay: <= 0 } or { IsLittleData: true })
+        {
+            return null;
+        }
+
+        var plain = ReorderPoint.Plain(need.Use.Rate, need.Lead, ServiceLevel.Usual);
+        return "At that point an order is late once in 20; for even use it would be "
+            + $"{Show.Amount(new Need(need.Material, plain).Amount)}.";
     }
 
     private static string Headline(ShelfNeed need, Studio studio)

@@ -18,10 +18,11 @@ internal static class StockPage
             .Where(lot => Need.UnitsOf(lot.Left) > 0)];
         var need = new ShelfNeeds(studio, turn.Now).Of(level.Material);
         List<string> notes = [.. Notes(lots, turn, studio), .. Reserved(need, studio)];
-        var whole = Page(withLast: true);
-        return LineBudget.Of(whole) <= LineBudget.Lines ? whole : Page(withLast: false);
+        var worth = StockWorth.Words(level.Material, lots, studio);
+        Reply[] pages = [Page(withLast: true, worth), Page(withLast: false, worth), Page(withLast: false, null)];
+        return pages.FirstOrDefault(page => LineBudget.Of(page) <= LineBudget.Lines) ?? pages[^1];
 
-        Reply Page(bool withLast) => RowPages.Of(
+        Reply Page(bool withLast, string? worth) => RowPages.Of(
             Headline(level),
             [],
             [
@@ -33,7 +34,7 @@ internal static class StockPage
                     ]),
             ],
             [
-                .. notes.Select(note => new Block.Line(note)),
+                .. notes.Append(worth).OfType<string>().Select(note => new Block.Line(note)),
                 new Block.Line(string.Join(' ', StockOrigin.Of(need, turn, studio, withLast))
                     + Sentences.Invented(studio)),
             ],

@@ -175,7 +175,23 @@ internal sealed class UsedCommand : Act
 
         var low = taking.Taken.Select(one => levels.Low(one.Need.Material)).OfType<string>();
         var piece = said.Has(Piece) ? [$"Noted with piece {said.Of(Piece)[0]}."] : Array.Empty<string>();
-        blocks.AddRange(piece.Concat(grounds).Concat(low).Take(2).Select(line => new Block.Line(line)));
+        string[] lines = [.. Promised(taking, levels, writing), .. piece, .. grounds, .. low];
+        blocks.AddRange(lines.Take(2).Select(line => new Block.Line(line)));
         return new Reply(blocks, []);
     }
+
+    // Workshops want 500 ml white: 120 ml short.
+    private static IEnumerable<string> Promised(Taking taking, Levels levels, Writing writing)
+    {
+        var reserved = Reservation.All(writing.Studio, writing.Now);
+        return taking.Taken
+            .Select(one => (one.Need.Material, Units: reserved[one.Need.Material.Id].Sum(part => part.Units)))
+            .Select(one => (one.Material, one.Units, Short: one.Units - Need.UnitsOf(levels.Of(one.Material))))
+            .Where(one => one is { Units: > 0, Short: > 0 })
+            .Take(1)
+            .Select(one => $"Workshops want {Say(one.Material, one.Units)} {one.Material.Name}: "
+                + $"{Say(one.Material, one.Short)} short.");
+    }
+
+    private static string Say(Material material, double units) => Show.Amount(new Need(material, units).Amount);
 }

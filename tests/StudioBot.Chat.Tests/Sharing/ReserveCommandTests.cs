@@ -35,6 +35,17 @@ public sealed class ReserveCommandTests : IDisposable
     }
 
     [Fact]
+    public void Who_uses_what_is_set_aside_is_told()
+    {
+        _studio.Tells(Saturday);
+
+        // Worked by hand: 16 of 26 are set aside, so 10 are free and the 12th leaves 2 too few.
+        Assert.DoesNotContain("short", _studio.Tells("used 10 tiles 10cm"), StringComparison.Ordinal);
+        _studio.Now = _studio.Now.AddMinutes(5);
+        Assert.Contains("Workshops want 16 tile 10cm: 2 short.", _studio.Tells("used 2 tiles 10cm").Replace('\n', ' '), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Once_it_began_it_reserves_nothing()
     {
         _studio.Tells(Saturday);

@@ -68,4 +68,17 @@ public sealed class TradeArithmeticTests : IDisposable
         Assert.StartsWith($"Ask {price} EUR", said, StringComparison.Ordinal);
         Assert.Matches(@"Cost +40\.00", said);
     }
+
+    [Fact]
+    public void A_piece_costs_materials_work_and_overhead()
+    {
+        // CST-06: 14.20 + 1.5 h x (18 + 4) = 47.20: worked by hand; only the tile has a price here
+        studio.Tells("bought 1 tile 10cm 14.20");
+
+        var said = studio.Hear("quote 10cm tile labour 1.5 h rate 18 overhead 4 markup 0%");
+
+        Assert.StartsWith("Ask 47.20 EUR", said, StringComparison.Ordinal);
+        Assert.Matches(@"Materials +14\.20", said);
+        Assert.Matches(@"Overhead +6\.00", said);
+    }
 }
