@@ -20,7 +20,7 @@ internal static class Charges
             return null;
         }
 
-        var lines = writing.Session.Stock.Of(writing.Act).Where(line => line.Worth != default).ToList();
+        var lines = writing.Session.Stock.Of(writing.Act);
         if (lines.Count == 0)
         {
             return null;
@@ -28,12 +28,22 @@ internal static class Charges
 
         var materials = writing.Session.Materials.All().ToDictionary(material => material.Id);
         var own = Sum(lines.Where(line => IsOwn(line, materials[line.MaterialId])));
-        List<MoneyLine> shared = [.. lines
-            .Where(line => IsShared(line, materials[line.MaterialId]))
+        var borne = lines.Where(line => IsShared(line, materials[line.MaterialId])).ToList();
+        List<MoneyLine> shared = [.. borne
             .GroupBy(line => line.MaterialId)
             .SelectMany(same => SharingRule.Split(Sum(same), materials[same.Key], writing.Act, writing.Session))];
+
+        // What was found in order to be used is the studio's: who uses it pays for it.
+        if (writing.Act.Kind == CountCommand.Word)
+        {
+            var counted = lines.Where(line => line.Reason == StockReason.Counted).ToList();
+            borne.AddRange(counted);
+            shared.AddRange(counted.Select(line => line.MaterialId).Distinct()
+                .SelectMany(id => CountShares.Of(materials[id], writing)));
+        }
+
         Book([new MoneyLine(new Account.OfMember(writing.Whose.Id), own), .. shared], writing);
-        return Said(own, Sum(lines.Where(line => IsShared(line, materials[line.MaterialId]))), writing);
+        return Said(own, Sum(borne), new Money(shared.Sum(line => line.Sum.Cents)), writing);
     }
 
     private static bool IsOwn(StockLine line, Material material) => line.Reason switch
@@ -46,7 +56,7 @@ internal static class Charges
 
     private static bool IsShared(StockLine line, Material material) => line.Reason switch
     {
-        StockReason.Counted or StockReason.Binned => true,
+        StockReason.Binned => true,
         StockReason.Used or StockReason.Poured or StockReason.Coated or StockReason.Returned => material.IsShared,
         _ => false,
     };
@@ -68,7 +78,7 @@ internal static class Charges
         writing.Session.Money.Book(writing.Act, members);
     }
 
-    private static string? Said(Money own, Money shared, Writing writing)
+    private static string? Said(Money own, Money shared, Money onMembers, Writing writing)
     {
         if (writing.Turn.Chat == ChatKind.Group)
         {
@@ -83,10 +93,21 @@ internal static class Charges
                 : $"{own} back on {writing.Whose.Name}'s account");
         }
 
-        if (shared != default)
+        var rule = SharingRule.Of(writing.Session);
+        if (onMembers != default)
         {
-            var what = shared < default(Money) ? $"{-shared} borne" : $"{shared} given back";
-            words.Add($"{what} {SharingRule.Said(SharingRule.Of(writing.Session))}");
+            var how = rule == SharingRule.Nobody ? "as before" : SharingRule.Said(rule);
+            words.Add($"{(onMembers < default(Money) ? $"{-onMembers} borne" : $"{onMembers} given back")} {how}");
+        }
+
+        var rest = shared - onMembers;
+        if (rest < default(Money))
+        {
+            words.Add($"{-rest} borne by nobody; it stays with the studio");
+        }
+        else if (rest > default(Money))
+        {
+            words.Add($"{rest} found stays with the studio");
         }
 
         return words.Count == 0 ? null : $"Booked: {string.Join("; ", words)}.";
