@@ -7,8 +7,10 @@ namespace StudioBot.Chat.Sharing;
 
 /// <summary>Books as money what a record moved on the shelf: who used it is charged with what it had cost, and what
 /// nobody took alone is borne by the studio's rule.</summary>
-/// <remarks>The studio's account is minus what the shelf is worth. A price that was paid is booked by who says so; what
-/// the books opened with was nobody's.</remarks>
+/// <remarks>The studio's account is minus what members paid for and nobody was charged with: what lies on the shelf and
+/// what was lost and borne by nobody; less what is its own, as what it was given or what use of a find was charged. A
+/// price that was paid is booked by who says so; what the books opened with was nobody's, and using it is charged.
+/// </remarks>
 internal static class Charges
 {
     /// <summary>Books them.</summary>

@@ -283,6 +283,14 @@ public sealed class StockRecords
     public IReadOnlyDictionary<long, long> WorthUsedBetween(DateTimeOffset from, DateTimeOffset until) =>
         uses.WorthBetween(from, until);
 
+    private const string OnShelf = """
+        select coalesce(sum(cents), 0)
+        from lot_sum
+        """;
+
+    /// <summary>What all lots together are worth, by what they had cost.</summary>
+    public Money Worth() => new(connection.ExecuteScalar<long>(OnShelf));
+
     private const string MovedOnes = """
         select distinct material_id
         from stock_entry

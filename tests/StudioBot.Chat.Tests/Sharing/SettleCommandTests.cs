@@ -57,6 +57,21 @@ public sealed class SettleCommandTests : IDisposable
     }
 
     [Fact]
+    public void What_was_lost_and_borne_by_nobody_does_not_lie_on_the_shelf()
+    {
+        using var empty = LiveStudio.Empty();
+        empty.Tells("studio sharing nobody");
+        empty.Tells("material new pearl ink 1 L");
+        empty.Tells("bought 1 L pearl ink 20.00");
+        empty.Tells("count pearl ink 200 ml");   // 800 ml less, at 20.00 a litre: 16.00
+
+        Assert.Contains(
+            "4.00 lies on the shelf: the studio's, owed until it is used. 16.00 lost and borne by nobody.",
+            empty.Hear("settle"),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void It_is_for_stewards_in_private()
     {
         Assert.True(studio.Say("settle", "Pia").Reply.IsTrouble);
