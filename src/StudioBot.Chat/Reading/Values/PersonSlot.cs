@@ -51,6 +51,12 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
             return lead + 1;
         }
 
+        // Paid 5 to me.
+        if (!MayBeMe && IsRequired && lead > 0 && atom.IsWord("me", "myself"))
+        {
+            draft.Slip(at + lead, 1, "is you: name the other");
+        }
+
         return 0;
     }
 
