@@ -16,6 +16,7 @@ internal sealed class ReceivedCommand : Act
     {
         Leads = ["from", "by"],
         Purse = KittyCash.Word,
+        MayHaveLeft = true,
         IsRequired = true,
     };
 

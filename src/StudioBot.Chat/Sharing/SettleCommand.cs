@@ -48,7 +48,7 @@ internal sealed class SettleCommand : Ask
             ],
             [new Block.Line(Rest(settled, studio) + Sentences.Invented(studio))],
             said,
-            Buttons(settled, names, turn));
+            Buttons(settled, names, turn, studio));
     }
 
     private static string Headline(Settlement settled) => settled switch
@@ -83,15 +83,19 @@ internal sealed class SettleCommand : Ask
         return string.Join(' ', said);
     }
 
-    // What a steward can say: the kitty hands out what is in it now, and they pay in their own.
+    // What a steward can say: the kitty hands out what is in it now, they pay in their own, and who
+    // has left says nothing.
     private static IReadOnlyList<Button> Buttons(
-        Settlement settled, Dictionary<long, string> names, Turn turn)
+        Settlement settled, Dictionary<long, string> names, Turn turn, Studio studio)
     {
+        var here = studio.View.Members.All().Select(member => member.Id).ToHashSet();
         var own = settled.In.Where(one => names[one.Member] == turn.Who.Name)
             .Select(one => new Button($"I paid {one.Sum}", $"paid {one.Sum} to kitty"));
         var others = settled.Out.Select(one => new Button(
             $"{one.Sum} to {Short(names[one.Member])}", $"paid {one.Sum} from kitty to {names[one.Member]}"));
-        return [.. own.Concat(others).Take(MostButtons)];
+        var gone = settled.In.Where(one => !here.Contains(one.Member)).Select(one => new Button(
+            $"{one.Sum} by {Short(names[one.Member])}", $"paid {one.Sum} from {names[one.Member]} to kitty"));
+        return [.. own.Concat(others).Concat(gone).Take(MostButtons)];
     }
 
     private static string Short(string name) => name.Length <= LongestName ? name : name[..(LongestName - 1)] + "…";
