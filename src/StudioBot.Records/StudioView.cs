@@ -22,6 +22,7 @@ public class StudioView
         Reminders = new ReminderRecords(connection);
         Wishes = new WishRecords(connection);
         Stock = new StockRecords(connection);
+        Counts = new CountRecords(connection);
         Trails = new TrailRecords(connection);
         Money = new MoneyRecords(connection);
         Accounts = new AccountRecords(connection);
@@ -48,6 +49,9 @@ public class StudioView
 
     /// <summary>What came into the stock and what left it.</summary>
     public StockRecords Stock { get; }
+
+    /// <summary>Who got or bore what by counts.</summary>
+    public CountRecords Counts { get; }
 
     /// <summary>Where lots went.</summary>
     public TrailRecords Trails { get; }

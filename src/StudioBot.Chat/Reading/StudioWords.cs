@@ -36,7 +36,7 @@ internal static class StudioWords
         {
             Scoop = view.Studio.Settings()?.Scoop ?? studio.Practice.Pours.Tools.Scoop.Value,
             Former = view.Members.Names().Values.Except(view.Members.All().Select(member => member.Name))
-                .Select(name => name.ToLowerInvariant()).ToHashSet(),
+                .ToDictionary(name => name.ToLowerInvariant()),
             Namesakes = FirstNames.Namesakes(members),
             Reserved = view.Pieces.Reserved().Select(reserved => reserved.Number).ToHashSet(),
         };

@@ -34,7 +34,7 @@ internal static class Unknowns
         }
 
         var isPurpose = draft.At(at + 1) is { Kind: AtomKind.Word } next && !IsCapital(draft, next);
-        if (draft.Vocabulary.Former.Contains(draft.Atoms[at].Lower)
+        if (draft.Vocabulary.Former.ContainsKey(draft.Atoms[at].Lower)
             || (IsCapital(draft, draft.Atoms[at]) && !isPurpose))
         {
             draft.Slip(at, 1, "is no member here");

@@ -68,8 +68,8 @@ public sealed class Vocabulary
     /// <summary>What this studio's scoop holds.</summary>
     internal Volume Scoop { get; init; } = Volume.FromMillilitres(UnitWords.Of("scoop")!.Factor);
 
-    /// <summary>How those are called, in lower case, who left.</summary>
-    internal IReadOnlySet<string> Former { get; init; } = new HashSet<string>();
+    /// <summary>How those are called who left, by their names in lower case.</summary>
+    internal IReadOnlyDictionary<string, string> Former { get; init; } = new Dictionary<string, string>();
 
     /// <summary>The numbers that wait for their pours.</summary>
     internal IReadOnlySet<int> Reserved { get; init; } = new HashSet<int>();

@@ -10,7 +10,7 @@ namespace StudioBot.Chat.Sharing;
 internal sealed class BalanceCommand : Ask
 {
     private static readonly PeriodSlot Month = new();
-    private static readonly PersonSlot Whose = new("member") { MayBeMe = true };
+    private static readonly PersonSlot Whose = new("member") { MayHaveLeft = true, MayBeMe = true };
     private static readonly ChoiceSlot Entries = new("", "entries", ["entries"]);
 
     /// <inheritdoc/>

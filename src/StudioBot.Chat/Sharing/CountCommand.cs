@@ -4,22 +4,29 @@ using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
+using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Sharing;
 
 /// <summary><c>count white 430 ml</c>: a stocktake.</summary>
 internal sealed class CountCommand : Act
 {
+    /// <summary>Its word, and that of the acts it books.</summary>
+    public const string Word = "count";
+
     // So far apart, a count and the book still say the same (common practice: what a bottle keeps on its walls).
     private const double Alike = 0.05;
     private const int MostRows = 7;
+
+    // So many times the level in the book is asked about (common practice).
+    private const double Unlikely = 5;
 
     private static readonly ChoiceSlot Gross = new("", "gross", ["gross"]);
     private static readonly ItemsSlot Items = new() { IsRequired = true, MayBeNothing = true };
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
-        "count", Room.Sharing, "A stocktake.",
+        Word, Room.Sharing, "A stocktake.",
         [Gross, Items, RecordSlots.Day],
         ["count white 430 ml", "count white 612 g gross"])
     {
@@ -45,7 +52,7 @@ internal sealed class CountCommand : Act
         }
 
         var (own, trouble) = OwnMeasure.Of(items, writing, mayBeNothing: true);
-        if ((trouble ?? Moved(said, own, writing)) is { } refused)
+        if ((trouble ?? Moved(said, own, writing) ?? Doubtful(said, own, writing)) is { } refused)
         {
             return refused;
         }
@@ -115,6 +122,43 @@ internal sealed class CountCommand : Act
                 moved.Form == MaterialForm.Counted ? $"count 8 {moved.Name}" : $"count {moved.Name} 430 ml",
                 writing)
             : null;
+    }
+
+    // More is found than ever came, or many times the level: a slip of the unit, most likely.
+    private static Reply? Doubtful(Phrase said, IReadOnlyList<OwnMeasure> own, Writing writing)
+    {
+        if (writing.Turn.IsAgreed || own.Select(one => one.Need).FirstOrDefault(need => IsDoubtful(need, writing)) is not
+            { Material: var material } counted)
+        {
+            return null;
+        }
+
+        return new Reply(
+            [
+                new Block.Headline($"{Show.Amount(counted.Amount)} of {material.Name}? Nothing recorded."),
+                new Block.Line($"The book says {new Levels(writing).Say(material)}. If so much is there, agree; "
+                    + "if more came, say so first:"),
+                new Block.Sample(Typed.In(writing.Turn, $"bought {AmountWords.Say(counted.Amount)} {material.Name}")),
+            ],
+            [new Button("It is there", said.Line) { Agrees = true }])
+        {
+            IsTrouble = true,
+        };
+    }
+
+    private static bool IsDoubtful(Need counted, Writing writing)
+    {
+        var level = Need.UnitsOf(new Levels(writing).Of(counted.Material));
+        var over = counted.Units - level;
+        if (over <= 0)
+        {
+            return false;
+        }
+
+        var came = writing.Session.Stock.Holding(counted.Material.Id)
+            .Where(line => line.Reason is StockReason.Opening or StockReason.Bought or StockReason.Made && line.Fills)
+            .Sum(line => Need.UnitsOf(line.Amount));
+        return (came > 0 && over > came) || (level > 0 && over > Unlikely * level);
     }
 
     private static Reply Counted(

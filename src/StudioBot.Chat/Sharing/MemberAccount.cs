@@ -41,8 +41,9 @@ internal sealed class MemberAccount
         List<Figure> parts = [.. _studio.View.Accounts.Within(_id, from, until)
             .GroupBy(Part)
             .OrderBy(part => part.Key, StringComparer.Ordinal)
-            .Select(part => new Figure(
-                part.Key, SignedSum.Of(part.Aggregate(default(Money), (sum, entry) => sum + entry.Sum))))];
+            .Select(part => (What: part.Key, Sum: new Money(part.Sum(entry => entry.Sum.Cents))))
+            .Where(part => part.Sum != default)
+            .Select(part => new Figure(part.What, SignedSum.Of(part.Sum)))];
         if (parts.Count > 0)
         {
             blocks.Add(new Block.Line($"In {AccountMonth.Words(AccountMonth.Now(_turn))}:"));
@@ -121,7 +122,8 @@ internal sealed class MemberAccount
     private string What(AccountEntry entry)
     {
         var day = Chat.Replies.Show.Date(DateOnly.FromDateTime(WallTime.Of(entry.HappenedAt, _studio)), _turn);
-        var by = entry.WhoseId is { } whose && whose != _id ? _names[whose] + ": " : "";
+        var writer = entry.WhoseId == _id ? entry.AuthorId : entry.WhoseId;
+        var by = writer is { } other && other != _id ? _names[other] + ": " : "";
         var words = string.Join(' ', entry.Words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         var what = $"{day} {(entry.IsUndo ? "undo " : "")}{by}{words}";
         return what.Length > LongestName ? what[..LongestName] : what;

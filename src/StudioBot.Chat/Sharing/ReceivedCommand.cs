@@ -16,6 +16,7 @@ internal sealed class ReceivedCommand : Act
     {
         Leads = ["from", "by"],
         Purse = KittyCash.Word,
+        MayHaveLeft = true,
         IsRequired = true,
     };
 
@@ -75,10 +76,11 @@ internal sealed class ReceivedCommand : Act
             : $"“{from}”: nothing they paid you waits for your word. Nothing recorded.";
         if (shown.Count == 0)
         {
+            var isKitty = from == KittyCash.Word;
             return OwnMeasure.Trouble(
                 headline.Replace(". Nothing recorded.", "", StringComparison.Ordinal),
-                "No payment to you is open. Who paid writes it down:",
-                $"paid {sum} to {writing.Author.Name}",
+                $"No payment to you is open. {(isKitty ? "A steward who hands it out" : "Who paid")} writes it down:",
+                $"paid {sum} {(isKitty ? "from kitty " : "")}to {writing.Author.Name}",
                 writing);
         }
 

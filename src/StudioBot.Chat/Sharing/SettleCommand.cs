@@ -48,7 +48,7 @@ internal sealed class SettleCommand : Ask
             ],
             [new Block.Line(Rest(settled, studio) + Sentences.Invented(studio))],
             said,
-            Buttons(settled, names, turn));
+            Buttons(settled, names, turn, studio));
     }
 
     private static string Headline(Settlement settled) => settled switch
@@ -61,26 +61,41 @@ internal sealed class SettleCommand : Ask
     private static List<Figure> Rows(IReadOnlyList<Balance> sums, Dictionary<long, string> names) =>
         [.. sums.OrderByDescending(one => one.Sum).Select(one => new Figure(names[one.Member], one.Sum.ToString()))];
 
-    // What lies on the shelf was paid by members and used by nobody yet: it is the studio's.
+    // What lies on the shelf was paid by members and used by nobody yet: it is the studio's. What it owes beyond the
+    // shelf's worth is gone, and nobody bore it.
     private static string Rest(Settlement settled, Studio studio)
     {
         var studios = studio.View.Money.Balances().Where(line => line.Account is Account.OfStudio)
             .Aggregate(default(Money), (sum, line) => sum + line.Sum);
-        var kitty = $"In the kitty then: {SignedSum.Plain(settled.InCash)}.";
-        return settled.Left.Count > 0 && studios.Cents < 0
-            ? $"{kitty} {-studios} lies on the shelf: the studio's, owed until it is used."
-            : studios.Cents > 0 ? $"{kitty} {studios} of all is the studio's own." : kitty;
+        List<string> said = [$"In the kitty then: {SignedSum.Plain(settled.InCash)}."];
+        if (studios.Cents > 0)
+        {
+            said.Add($"{studios} of all is the studio's own.");
+        }
+        else if (settled.Left.Count > 0)
+        {
+            var there = new Money(Math.Clamp(studio.View.Stock.Worth().Cents, 0, -studios.Cents));
+            var gone = -studios - there;
+            said.AddRange(there == default ? [] : [$"{there} lies on the shelf: the studio's, owed until it is used."]);
+            said.AddRange(gone == default ? [] : [$"{gone} lost and borne by nobody."]);
+        }
+
+        return string.Join(' ', said);
     }
 
-    // What a steward can say: the kitty hands out what is in it now, and they pay in their own.
+    // What a steward can say: the kitty hands out what is in it now, they pay in their own, and who
+    // has left says nothing.
     private static IReadOnlyList<Button> Buttons(
-        Settlement settled, Dictionary<long, string> names, Turn turn)
+        Settlement settled, Dictionary<long, string> names, Turn turn, Studio studio)
     {
+        var here = studio.View.Members.All().Select(member => member.Id).ToHashSet();
         var own = settled.In.Where(one => names[one.Member] == turn.Who.Name)
             .Select(one => new Button($"I paid {one.Sum}", $"paid {one.Sum} to kitty"));
         var others = settled.Out.Select(one => new Button(
             $"{one.Sum} to {Short(names[one.Member])}", $"paid {one.Sum} from kitty to {names[one.Member]}"));
-        return [.. own.Concat(others).Take(MostButtons)];
+        var gone = settled.In.Where(one => !here.Contains(one.Member)).Select(one => new Button(
+            $"{one.Sum} by {Short(names[one.Member])}", $"paid {one.Sum} from {names[one.Member]} to kitty"));
+        return [.. own.Concat(others).Concat(gone).Take(MostButtons)];
     }
 
     private static string Short(string name) => name.Length <= LongestName ? name : name[..(LongestName - 1)] + "…";

@@ -1,7 +1,10 @@
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Craft.Costs;
 using StudioBot.Records.Acts;
+using StudioBot.Records.Ledger;
+using StudioBot.Records.Members;
 
 namespace StudioBot.Chat.Sharing;
 
@@ -75,7 +78,7 @@ internal sealed class UndoCommand : Act
     // Who is said to have got money knows best whether it came.
     private static bool IsPaidTo(Records.Acts.Act act, Writing writing) => act.Kind == "paid"
         && writing.Session.Money.Of(act).Any(line =>
-            line.Account is Records.Ledger.Account.OfMember { MemberId: var id } && id == writing.Author.Id);
+            line.Account is Account.OfMember { MemberId: var id } && id == writing.Author.Id);
 
     private static Reply Done(Undone.Done done, Writing writing)
     {
@@ -90,16 +93,7 @@ internal sealed class UndoCommand : Act
                 new Block.Sample(done.What.Words)));
         }
 
-        // Who paid hears that it did not come.
-        if (done.What is { Kind: "paid", Author: { } payer }
-            && payer.Id != writing.Author.Id
-            && writing.Session.Members.All().FirstOrDefault(member => member.Id == payer.Id) is { } unpaid)
-        {
-            writing.Tell(unpaid, new Reply(
-                new Block.Line($"{writing.Author.Name} took back what you paid:"),
-                new Block.Sample(done.What.Words)));
-        }
-
+        TellOfPayment(done.What, writing);
         var along = done.Along.Take(MostNamed).Select(act => act.Words).ToList();
         IEnumerable<Block> with = along.Count > 0 ? [new Block.Line($"With it: {string.Join(", ", along)}.")] : [];
         return new Reply(
@@ -110,6 +104,34 @@ internal sealed class UndoCommand : Act
                 new Block.Line("Its opposite is booked, its reminders are lifted; nothing is erased."),
             ],
             []);
+    }
+
+    // Who paid hears that it did not come, and who was asked whether it came that they were not paid.
+    private static void TellOfPayment(Records.Acts.Act what, Writing writing)
+    {
+        if (what.Kind != "paid")
+        {
+            return;
+        }
+
+        var members = writing.Session.Members.All().Where(member => member.Id != writing.Author.Id).ToList();
+        if (members.FirstOrDefault(member => member.Id == what.Author?.Id) is { } payer)
+        {
+            writing.Tell(payer, new Reply(
+                new Block.Line($"{writing.Author.Name} took back what you paid:"),
+                new Block.Sample(what.Words)));
+        }
+
+        foreach (var receiver in writing.Session.Money.Of(what)
+            .Where(line => line.Sum < default(Money) && line.Account is Account.OfMember)
+            .Select(line => members.FirstOrDefault(member => line.Account == new Account.OfMember(member.Id)))
+            .OfType<Member>()
+            .Where(member => member.Id != what.Author?.Id))
+        {
+            writing.Tell(receiver, new Reply(
+                new Block.Line($"{writing.Author.Name} took back what was said to be paid to you:"),
+                new Block.Sample(what.Words)));
+        }
     }
 
     private static Reply Rests(Undone.RestsOn rests, Writing writing)

@@ -91,7 +91,8 @@ internal sealed class UsedCommand : Act
 
     private static bool IsSpoon(string word) => UnitWords.Of(word.ToLowerInvariant())?.IsSpoon == true;
 
-    // What is used was there: the newest lot in use held more than its book says.
+    // What is used was there: the newest lot in use held more than its book says. Nobody is given it back: who uses it
+    // pays for it at the lot's rate, and that is the studio's.
     private static bool Find(Need need, Writing writing)
     {
         var (material, session) = (need.Material, writing.Session);

@@ -74,7 +74,8 @@ public sealed class Undo
 
     // Stock: what drew more than would have been there without this act, in units or in cents, or touched a lot that
     // came by it; a later count, which found the level that this act had left. Pieces: what happened to one that came
-    // by this act, or changed a stage again. Batches and numbers: a piece poured since.
+    // by this act, or changed a stage again. Batches and numbers: a piece poured since. Payments: the word that it
+    // came.
     private const string Resting = """
         with mine as materialized (
             select lot_id, material_id
@@ -126,7 +127,11 @@ public sealed class Undo
             select piece.act_id
             from piece_number as given
             join piece on piece.number = given.number and piece.undone_id is null
-            where given.act_id = $act)
+            where given.act_id = $act
+            union
+            select receipt_act_id
+            from payment_receipt
+            where act_id = $act)
         select resting.id
         from resting
         join act on act.id = resting.id

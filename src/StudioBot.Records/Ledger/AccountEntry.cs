@@ -11,4 +11,8 @@ namespace StudioBot.Records.Ledger;
 /// <param name="Sum">Above zero: the others owe it more.</param>
 /// <param name="HappenedAt">The moment it is about, UTC.</param>
 public sealed record AccountEntry(
-    long ActId, string Kind, string Words, long? WhoseId, bool IsUndo, Money Sum, DateTimeOffset HappenedAt);
+    long ActId, string Kind, string Words, long? WhoseId, bool IsUndo, Money Sum, DateTimeOffset HappenedAt)
+{
+    /// <summary>Who wrote it; of an undo, who took it back; none: the studio itself.</summary>
+    public long? AuthorId { get; init; }
+}

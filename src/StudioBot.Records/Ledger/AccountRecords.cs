@@ -14,7 +14,7 @@ public sealed class AccountRecords
     private const string Columns = """
         select act.id as actId, coalesce(undone.kind, act.kind) as kind, coalesce(undone.words, act.words) as words,
                coalesce(undone.for_id, undone.author_id, act.for_id, act.author_id) as whoseId,
-               act.undoes_id is not null as isUndo, entry.cents, act.happened_at as happenedAt
+               act.author_id as authorId, act.undoes_id is not null as isUndo, entry.cents, act.happened_at as happenedAt
 
         """;
 
@@ -79,6 +79,8 @@ public sealed class AccountRecords
 
         public long? WhoseId { get; init; }
 
+        public long? AuthorId { get; init; }
+
         public bool IsUndo { get; init; }
 
         public long Cents { get; init; }
@@ -86,6 +88,6 @@ public sealed class AccountRecords
         public long HappenedAt { get; init; }
 
         public AccountEntry From() =>
-            new(ActId, Kind, Words, WhoseId, IsUndo, new Money(Cents), Booked.Moment(HappenedAt));
+            new(ActId, Kind, Words, WhoseId, IsUndo, new Money(Cents), Booked.Moment(HappenedAt)) { AuthorId = AuthorId };
     }
 }

@@ -16,11 +16,15 @@ internal sealed class LotWorths(SqliteConnection connection)
 
     private const string Rate = """
         select coalesce(held.cents, (
-                   select sum(cents) from stock_entry where lot_id = $lot and cents > 0), 0) as cents,
+                   select sum(cents)
+                   from stock_entry
+                   where lot_id = $lot and cents > 0 and reason <> 'counted'), 0) as cents,
                coalesce(held.units, (
                    select sum(coalesce(microlitres, milligrams, pieces))
                    from stock_entry
-                   where lot_id = $lot and coalesce(microlitres, milligrams, pieces) > 0), 0) as units
+                   where lot_id = $lot
+                     and coalesce(microlitres, milligrams, pieces) > 0
+                     and reason <> 'counted'), 0) as units
         from (select $lot as id) as asked
         left join lot_sum as held on held.lot_id = asked.id and held.units > 0
         """;

@@ -132,16 +132,38 @@ public sealed class StockRecords
         Book(material.Id, lotId, columns, worth, reason, act);
     }
 
+    // What fills goes before what draws, so that no lot is short on the way.
+    private const string TakeBackRun = "with " + CountRecords.Holding + """
+
+        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, cents, reason)
+        select $act, $material, lot_id,
+               iif($column = 1, -sum(units), null), iif($column = 2, -sum(units), null),
+               iif($column = 3, -sum(units), null), -sum(cents), 'counted'
+        from run
+        group by lot_id
+        having sum(units) <> 0
+        order by sum(units)
+        """;
+
     /// <summary>Somebody counted: the book takes the level that was found.</summary>
     /// <remarks>What is missing leaves the oldest lots, those in use before stopped ones; what is over goes into the
-    /// newest lot, at what that one is worth, or into an unlabelled one where there is none.</remarks>
+    /// newest lot, at what that one is worth, or into an unlabelled one where there is none. A count that nothing but
+    /// counts came before is booked in place of those: the lots come to stand as if it had been the first.</remarks>
     /// <exception cref="ArgumentException">The amount is not measured as the material's form is.</exception>
     public Stocktake Count(Material material, Amount counted, Act act)
     {
         Measure.Check(material.Form, counted);
+        var columns = AmountColumns.Of(counted);
+        var before = AmountColumns.Like(counted, Lots(material.Id).Sum(lot => lot.Open.Left));
+        if (columns.Whole == before.Whole)
+        {
+            return new Stocktake(before.Known(), counted);
+        }
+
+        var column = columns.Microlitres is not null ? 1 : columns.Milligrams is not null ? 2 : 3;
+        connection.Execute(TakeBackRun, new { act = act.Id, material = material.Id, column });
         var lots = Lots(material.Id);
-        var before = AmountColumns.Like(counted, lots.Sum(lot => lot.Open.Left));
-        var over = AmountColumns.Of(counted).Whole - before.Whole;
+        var over = columns.Whole - lots.Sum(lot => lot.Open.Left);
         if (over < 0)
         {
             IReadOnlyList<LotInBook> all = [.. lots.OrderBy(lot => lot.Open.IsStopped).Select(AsOpen)];
@@ -278,15 +300,23 @@ public sealed class StockRecords
     public DateTimeOffset? Begun(long materialId) =>
         Booked.Moment(connection.ExecuteScalar<long?>(First, new { material = materialId }));
 
-    /// <summary>What each member used of a material since it was last counted, in the book's whole units.</summary>
+    /// <summary>What each member used of a material before it was last counted, since the count before.</summary>
     /// <param name="materialId">Of which.</param>
-    /// <param name="act">The act that asks, whose own count is not the last one.</param>
-    public IReadOnlyDictionary<long, long> UsedSinceCount(long materialId, Act act) =>
+    /// <param name="act">The act that asks; counts with nothing else between are one.</param>
+    public IReadOnlyDictionary<long, MemberUse> UsedSinceCount(long materialId, Act act) =>
         uses.SinceCount(materialId, act);
 
     /// <summary>What each member used of all materials in a time, in cents.</summary>
     public IReadOnlyDictionary<long, long> WorthUsedBetween(DateTimeOffset from, DateTimeOffset until) =>
         uses.WorthBetween(from, until);
+
+    private const string OnShelf = """
+        select coalesce(sum(cents), 0)
+        from lot_sum
+        """;
+
+    /// <summary>What all lots together are worth, by what they had cost.</summary>
+    public Money Worth() => new(connection.ExecuteScalar<long>(OnShelf));
 
     private const string MovedOnes = """
         select distinct material_id

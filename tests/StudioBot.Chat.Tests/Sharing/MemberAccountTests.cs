@@ -69,6 +69,26 @@ public sealed class MemberAccountTests : IDisposable
     }
 
     [Fact]
+    public void What_was_taken_back_altogether_is_no_part_of_it()
+    {
+        studio.Tells("paid 30 to Pia");
+        Assert.True(studio.Say("undo").Recorded);
+        Assert.DoesNotContain("Got", studio.Hear("balance", "Pia"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_another_wrote_for_one_names_who_wrote_it()
+    {
+        studio.Tells("bought 1 L white 18.50", "Pia");
+        studio.Tells("used 100 ml white for Mira", "Pia");
+        studio.Tells("used 50 ml white");
+
+        var said = studio.Hear("balance me entries");
+        Assert.Contains("25 Nov Pia: u", said, StringComparison.Ordinal);   // cut to the phone's width
+        Assert.Contains("25 Nov used 5", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Others_entries_are_for_stewards_and_none_are_told_in_a_group()
     {
         studio.Tells("paid 12 to kitty", "Pia");

@@ -41,6 +41,12 @@ public sealed class PaidCommandTests : IDisposable
         Assert.Empty(studio.Balances());
     }
 
+    [Theory]
+    [InlineData("paid 5 to me")]
+    [InlineData("received 5 from me")]
+    public void Oneself_is_the_word_at_fault(string words) =>
+        Assert.Contains("“me” is you", studio.Refuses(words, "Pia").PlainText, StringComparison.Ordinal);
+
     [Fact]
     public void A_steward_hands_out_what_is_in_the_kitty()
     {

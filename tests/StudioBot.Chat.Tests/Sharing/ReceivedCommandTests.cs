@@ -52,12 +52,40 @@ public sealed class ReceivedCommandTests : IDisposable
     }
 
     [Fact]
-    public void What_was_confirmed_can_still_be_taken_back_by_who_paid()
+    public void What_was_confirmed_rests_on_that_word_until_it_is_taken_back()
     {
         studio.Tells("paid 30 to Pia", "Tomas");
         studio.Tells("received 30 from Tomas", "Pia");
+        var before = studio.Whole();
+
+        var refused = studio.Say("undo", "Tomas").Reply;
+        Assert.StartsWith("Not taken back: later records rest on it.\n  received 30 from Tomas", Shelves.Words(refused), StringComparison.Ordinal);
+        Assert.Equal(before, studio.Whole());
+
+        Assert.True(studio.Say("undo", "Pia").Recorded);
         Assert.True(studio.Say("undo", "Tomas").Recorded);
         Assert.Empty(studio.Balances());
+    }
+
+    [Theory]
+    [InlineData("Tomas")]
+    [InlineData("Mira")]
+    public void Who_was_to_get_it_hears_that_it_was_taken_back(string by)
+    {
+        studio.Tells("paid 30 to Pia", "Tomas");
+        var act = studio.Look(view => view.Acts.Recent(null, studio.Now)).First(one => one.Kind == "paid");
+
+        var told = studio.Say($"undo act {act.Id}", by).Asides.Single(aside => aside.To.Name == "Pia");
+        Assert.Equal($"{by} took back what was said to be paid to you:\n  paid 30 to Pia", Shelves.Words(told.Reply));
+    }
+
+    [Fact]
+    public void What_the_kitty_is_said_to_have_paid_is_written_down_by_a_steward()
+    {
+        var refused = studio.Refuses("received 5 from kitty", "Pia");
+
+        Assert.Contains("A steward who hands it out writes it down:", refused.PlainText, StringComparison.Ordinal);
+        Assert.EndsWith("paid 5.00 from kitty to Pia", refused.PlainText, StringComparison.Ordinal);
     }
 
     [Fact]

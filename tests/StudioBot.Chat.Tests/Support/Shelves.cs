@@ -77,7 +77,7 @@ internal static class Shelves
 
     private static string Named(Account account, Records.StudioView view) => account switch
     {
-        Account.OfMember member => view.Members.All().Single(one => one.Id == member.MemberId).Name,
+        Account.OfMember member => view.Members.Names()[member.MemberId],
         Account.OfKitty => "kitty",
         _ => "studio",
     };

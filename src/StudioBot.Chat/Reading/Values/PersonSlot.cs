@@ -19,12 +19,18 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
     /// <summary>Whether a name that nobody has yet is welcome.</summary>
     public bool MayBeNew { get; init; }
 
+    /// <summary>Whether who has left is meant too: their account may be open.</summary>
+    public bool MayHaveLeft { get; init; }
+
+    /// <summary>Whether nobody else is meant.</summary>
+    public bool HasLeft { get; init; }
+
     /// <summary>Another purse than a member's: the kitty.</summary>
     public string? Purse { get; init; }
 
     internal override bool NamesStrictly => Leads.Count == 0 && !MayBeNew && !MayBeMe;
 
-    internal override IReadOnlyCollection<NameKind> NameKinds => MayBeNew ? [] : [NameKind.Member];
+    internal override IReadOnlyCollection<NameKind> NameKinds => MayBeNew || HasLeft ? [] : [NameKind.Member];
 
     internal override int Take(PhraseDraft draft, int at)
     {
@@ -39,6 +45,17 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
             return TakeNew(draft, at + lead) is > 0 and var words ? lead + words : 0;
         }
 
+        if ((HasLeft || MayHaveLeft && atom.Members.Count == 0) && Gone(draft, at + lead) is (var gone, var taken))
+        {
+            draft.Said.Put(this, gone);
+            return lead + taken;
+        }
+
+        if (HasLeft)
+        {
+            return 0;
+        }
+
         if (atom.Members is [var first, ..] members)
         {
             TakeMember(draft, at + lead, first, members);
@@ -51,7 +68,27 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
             return lead + 1;
         }
 
+        // Paid 5 to me.
+        if (!MayBeMe && IsRequired && lead > 0 && atom.IsWord("me", "myself"))
+        {
+            draft.Slip(at + lead, 1, "is you: name the other");
+        }
+
         return 0;
+    }
+
+    // The longest name of who has left: it is no name of the studio any more, so its words stand alone.
+    private static (string Name, int Words)? Gone(PhraseDraft draft, int at)
+    {
+        for (var words = Math.Min(MostWords, draft.Atoms.Count - at); words > 0; words--)
+        {
+            if (draft.Vocabulary.Former.TryGetValue(draft.Typed(at, words).ToLowerInvariant(), out var name))
+            {
+                return (name, words);
+            }
+        }
+
+        return null;
     }
 
     // Pia Berg and Pia Holm are both Pia: which is asked, and so it is where one is Pia and nothing else.
