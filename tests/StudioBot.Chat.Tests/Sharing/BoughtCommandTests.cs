@@ -21,6 +21,15 @@ public sealed class BoughtCommandTests : IDisposable
         Assert.Equal(new() { ["Mira"] = 2490, ["studio"] = -2490 }, studio.Balances());
     }
 
+    [Theory]
+    [InlineData("bought 500 ml white 5 lot =HYPERLINK", "=HYPERLINK")]
+    [InlineData("bought 500 ml white lot winterberry 5", "winterberry")]
+    public void What_can_be_no_label_is_not_dropped_in_silence(string words, string label) =>
+        Assert.StartsWith(
+            $"“{label}” can't be a lot's label: it has a digit, or four letters at most. Nothing recorded.",
+            studio.Refuses(words).PlainText,
+            StringComparison.Ordinal);
+
     [Fact]
     public void Each_says_the_price_of_one_pack()
     {

@@ -50,6 +50,10 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
         {
             draft.Said.Put(this, labels);
         }
+        else if (lead > 0 && taken == lead)
+        {
+            return Odd(draft, at + lead) is > 0 and var odd ? lead + odd : 0;
+        }
 
         return taken == lead ? 0 : taken;
     }
@@ -63,6 +67,23 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
     private static bool IsLabel(Atom word) => word.IsNumber
         || word.Lower.Any(char.IsAsciiDigit)
         || (word.Lower.Length <= 4 && !Fillers.Holds(word.Lower));
+
+    // A word that stands where a label stands, and is none: =cmd, winterberry; not a lot of.
+    private int Odd(PhraseDraft draft, int at)
+    {
+        var count = draft.At(at) is { Kind: AtomKind.Mark } mark && draft.At(at + 1) is { } next && mark.End == next.Start
+            ? 2
+            : 1;
+        if (draft.At(at + count - 1) is not { Kind: AtomKind.Word } word || (count == 1 && Fillers.Holds(word.Lower)))
+        {
+            return 0;
+        }
+
+        draft.Slips.Add(new Slip(draft.Atoms[at].Start, draft.Chunk(at), MayBeNew
+            ? "can't be a lot's label: it has a digit, or four letters at most"
+            : "is no lot here"));
+        return count;
+    }
 
     private void Unknown(PhraseDraft draft, int at, List<string> labels)
     {
