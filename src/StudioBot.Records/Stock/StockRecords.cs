@@ -58,17 +58,11 @@ public sealed class StockRecords
     public Drawn Draw(Material material, Amount amount, StockReason reason, Act act) =>
         Draw(material, amount, Lots(material.Id), reason, act);
 
-    /// <summary>Draws from this lot only, stopped or not: what was done is booked; all of it or nothing.</summary>
+    /// <summary>Draws from these lots only, the first one first, stopped or not: what was done is booked; all of it or
+    /// nothing.</summary>
     /// <inheritdoc cref="Draw(Material, Amount, StockReason, Act)"/>
-    public Drawn DrawFrom(Lot lot, Material material, Amount amount, StockReason reason, Act act)
-    {
-        if (lot.MaterialId != material.Id)
-        {
-            throw new ArgumentException($"Lot {lot.Id} is not of {material.Name}.", nameof(lot));
-        }
-
-        return Draw(material, amount, [.. Lots(material.Id, lot.Id).Select(AsOpen)], reason, act);
-    }
+    public Drawn DrawFrom(IReadOnlyList<Lot> lots, Material material, Amount amount, StockReason reason, Act act) =>
+        Draw(material, amount, Named(lots, material), reason, act);
 
     private const string NewLotRow = """
         insert into lot (
@@ -331,6 +325,11 @@ public sealed class StockRecords
 
     private IReadOnlyList<LotInBook> Lots(long material, long? lot = null) =>
         [.. connection.Query<LotRow>(OpenLots, new { material, lot }).Select(row => row.From())];
+
+    private IReadOnlyList<LotInBook> Named(IReadOnlyList<Lot> lots, Material material) =>
+        lots.FirstOrDefault(lot => lot.MaterialId != material.Id) is { } other
+            ? throw new ArgumentException($"Lot {other.Id} is not of {material.Name}.", nameof(lots))
+            : [.. lots.SelectMany(lot => Lots(material.Id, lot.Id)).Select(AsOpen)];
 
     private static LotInBook AsOpen(LotInBook lot) => lot with { Open = lot.Open with { IsStopped = false } };
 

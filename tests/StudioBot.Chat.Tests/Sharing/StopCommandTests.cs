@@ -78,7 +78,7 @@ public sealed class StopCommandTests : IDisposable
         var act = session.Acts.Begin(new NewAct("coat", mira, $"coat {piece} lots {label}", studio.Now));
         var lot = session.Lots.All().Single(one => one.Label == label);
         var material = session.Materials.All().Single(one => one.Id == lot.MaterialId);
-        session.Stock.DrawFrom(lot, material, new Amount.ByVolume(Volume.FromMillilitres(50)), StockReason.Coated, act);
+        session.Stock.DrawFrom([lot], material, new Amount.ByVolume(Volume.FromMillilitres(50)), StockReason.Coated, act);
         session.Pieces.Book(
             piece,
             new PieceEvent.Coated(new Coat(Volume.FromMillilitres(100), Volume.FromMillilitres(50)) { LotIds = [lot.Id] }),

@@ -58,7 +58,7 @@ public sealed class StockRecordsTests : IDisposable
             return (
                 session.Stock.Draw(white, Ml(781), StockReason.Used, session.Said("used", mira)),
                 session.Stock.DrawFrom(
-                    Named(session, "W-1"), white, Ml(30), StockReason.Used, session.Said("used", mira)));
+                    [Named(session, "W-1")], white, Ml(30), StockReason.Used, session.Said("used", mira)));
         });
 
         Assert.Equal(new Drawn.Short(Ml(1)), least);
@@ -72,7 +72,7 @@ public sealed class StockRecordsTests : IDisposable
     public void A_named_lot_gives_no_more_than_it_holds()
     {
         var drawn = studio.File.Write(session => session.Stock.DrawFrom(
-            Named(session, "W-1"), white, Ml(50), StockReason.Used, session.Said("used", mira)));
+            [Named(session, "W-1")], white, Ml(50), StockReason.Used, session.Said("used", mira)));
 
         Assert.Equal(new Drawn.Short(Ml(10)), drawn);
         Assert.Equal(Ml(820), Level());
@@ -85,7 +85,7 @@ public sealed class StockRecordsTests : IDisposable
         {
             var black = session.Materials.Add(new NewMaterial("black", MaterialForm.Liquid));
             session.Stock.DrawFrom(
-                Named(session, "W-1"), black, Ml(5), StockReason.Used, session.Said("used", mira));
+                [Named(session, "W-1")], black, Ml(5), StockReason.Used, session.Said("used", mira));
         }));
     }
 
