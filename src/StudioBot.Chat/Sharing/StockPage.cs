@@ -17,7 +17,7 @@ internal static class StockPage
         List<Lot> lots = [.. studio.View.Lots.All()
             .Where(lot => lot.MaterialId == level.Material.Id && Need.UnitsOf(lot.Left) > 0)];
         var need = ShelfNeed.All(studio, turn.Now).First(one => one.Material.Id == level.Material.Id);
-        List<string> notes = [.. Notes(lots, turn, studio), .. Reserved(need, studio)];
+        List<string> notes = [.. Notes(level, lots, turn, studio), .. Reserved(need, studio)];
         var whole = Page(withLast: true);
         return LineBudget.Of(whole) <= LineBudget.Lines ? whole : Page(withLast: false);
 
@@ -81,7 +81,8 @@ internal static class StockPage
         }
     }
 
-    private static IEnumerable<string> Notes(IReadOnlyList<Lot> lots, Turn turn, Studio studio)
+    private static IEnumerable<string> Notes(
+        ShelfLevel level, IReadOnlyList<Lot> lots, Turn turn, Studio studio)
     {
         var opened = lots.Where(lot => lot.OpenedAt is not null)
             .Select(lot => $"{Called(lot)} {WallTime.Day(lot.OpenedAt!.Value, turn, studio)}")
@@ -96,7 +97,8 @@ internal static class StockPage
             .ToList();
         if (stopped.Count > 0)
         {
-            yield return $"Stopped, drawn from only by name: {string.Join(", ", stopped)}.";
+            yield return $"Apart from it {Show.Amount(level.Stopped)} stopped, drawn from only by name: "
+                + $"{string.Join(", ", stopped)}.";
         }
     }
 }

@@ -88,6 +88,30 @@ public sealed class StockCommandTests
         Assert.Contains("Last in: 200 ml bought 23 Nov by Mira. Last out: 50 ml used 24 Nov by Pia.", said, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(21, "Counted 150 ml 22 Nov by Pia. Since then 30 ml out.")]
+    [InlineData(23, "Counted 150 ml 22 Nov by Pia. Since then 30 ml out, 100 ml stopped.")]    // the 150 were 50 and these 100
+    public void A_lot_that_was_stopped_is_in_a_count_before_it_only(int stopped, string expected)
+    {
+        var white = _studio.Liquid("white");
+        var (first, _) = (_studio.Bought(white, 100, 12, "W-2"), _studio.Bought(white, 200, 11, "W-1"));
+        void Stop() => _studio.Write(session => session.Stock.Stop(first, null, _studio.Said(session, "stop", stopped)));
+        if (stopped < 22)
+        {
+            Stop();
+        }
+
+        _studio.Write(session => session.Stock.Count(white, StockedStudio.Ml(150), _studio.Said(session, "count", 22, who: _studio.Pia)));
+        if (stopped > 22)
+        {
+            Stop();
+        }
+
+        _studio.Went(white, 30, 24);
+
+        Assert.Contains(expected, _studio.Says("stock white"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_was_undone_neither_came_nor_went()
     {
@@ -162,7 +186,7 @@ public sealed class StockCommandTests
         var said = _studio.Says("stock white");
 
         Assert.Contains("Opened: W-2 12 Nov.", said, StringComparison.Ordinal);
-        Assert.Contains("Stopped, drawn from only by name: W-1 (yellowed).", said, StringComparison.Ordinal);
+        Assert.Contains("Apart from it 100 ml stopped, drawn from only by name: W-1 (yellowed).", said, StringComparison.Ordinal);
     }
 
     [Fact]
