@@ -42,10 +42,11 @@ public sealed class StockRecords
         left join lot_stop as stop on stop.lot_id = lot.id
         where held.material_id = $material
           and (held.units > 0 or lot.id = $lot or $lot is null and lot.id = (
-            select id
-            from lot
-            where material_id = $material and undone_id is null
-            order by bought_at desc, id desc
+            select newest.id
+            from lot as newest
+            where newest.material_id = $material and newest.undone_id is null
+              and newest.id not in (select lot_id from lot_stop)
+            order by newest.bought_at desc, newest.id desc
             limit 1))
           and lot.undone_id is null
           and ($lot is null or lot.id = $lot)
@@ -120,20 +121,23 @@ public sealed class StockRecords
         Book(material.Id, lotId, columns, worth, reason, act);
     }
 
-    /// <summary>Somebody counted: the book takes the level that was found.</summary>
-    /// <remarks>What is missing leaves the oldest lots, those in use before stopped ones; what is over goes into the
-    /// newest lot, at what that one is worth, or into an unlabelled one where there is none.</remarks>
+    /// <summary>Somebody counted: the book takes the level that was found in the lots in use, or in those named.
+    /// </summary>
+    /// <remarks>What is missing leaves the oldest lots; what is over goes into the newest one, at what that one is
+    /// worth, or into an unlabelled one where there is none. Stopped lots stay as they are unless they are named.
+    /// </remarks>
     /// <exception cref="ArgumentException">The amount is not measured as the material's form is.</exception>
-    public Stocktake Count(Material material, Amount counted, Act act)
+    public Stocktake Count(Material material, Amount counted, Act act, IReadOnlyList<Lot>? named = null)
     {
         Measure.Check(material.Form, counted);
-        var lots = Lots(material.Id);
+        IReadOnlyList<LotInBook> lots = named is { Count: > 0 }
+            ? Named(named, material)
+            : [.. Lots(material.Id).Where(lot => !lot.Open.IsStopped)];
         var before = AmountColumns.Like(counted, lots.Sum(lot => lot.Open.Left));
         var over = AmountColumns.Of(counted).Whole - before.Whole;
         if (over < 0)
         {
-            IReadOnlyList<LotInBook> all = [.. lots.OrderBy(lot => lot.Open.IsStopped).Select(AsOpen)];
-            Draw(material, AmountColumns.Like(counted, -over).Known(), all, StockReason.Counted, act);
+            Draw(material, AmountColumns.Like(counted, -over).Known(), lots, StockReason.Counted, act);
         }
         else if (over > 0)
         {

@@ -69,6 +69,14 @@ public sealed class StockRecordsTests : IDisposable
     }
 
     [Fact]
+    public void What_is_stopped_is_no_part_of_the_level()
+    {
+        studio.File.Write(session => session.Stock.Stop(Named(session, "W-1").Id, null, session.Said("stop", mira)));
+
+        Assert.Equal(new Level(white.Id, Ml(780), Ml(40)), Assert.Single(studio.File.Read(view => view.Materials.Levels())));
+    }
+
+    [Fact]
     public void A_named_lot_gives_no_more_than_it_holds()
     {
         var drawn = studio.File.Write(session => session.Stock.DrawFrom(
@@ -104,13 +112,18 @@ public sealed class StockRecordsTests : IDisposable
     }
 
     [Fact]
-    public void A_count_reaches_into_stopped_lots_when_nothing_else_is_left()
+    public void A_count_leaves_stopped_lots_alone_unless_they_are_named()
     {
         studio.File.Write(session => session.Stock.Stop(Named(session, "W-1").Id, null, session.Said("stop", mira)));
 
-        studio.File.Write(session => session.Stock.Count(white, Ml(25), session.Said("count", mira)));
+        var count = studio.File.Write(session => session.Stock.Count(white, Ml(25), session.Said("count", mira)));
 
-        Assert.Equal([("W-1", Ml(25)), ("W-2", Ml(0))], Left());
+        Assert.Equal(new Stocktake(Ml(780), Ml(25)), count);
+        Assert.Equal([("W-1", Ml(40)), ("W-2", Ml(25))], Left());
+
+        studio.File.Write(session => session.Stock.Count(white, Ml(5), session.Said("count", mira), [Named(session, "W-1")]));
+
+        Assert.Equal([("W-1", Ml(5)), ("W-2", Ml(25))], Left());
     }
 
     [Fact]
