@@ -27,7 +27,9 @@ internal static class StockOrigin
 
         var names = studio.View.Members.Names();
         List<string> sentences = [.. Since(level, held, names, turn, studio)];
-        var moved = held.Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted)).ToList();
+        List<StockLine> moved = [.. held
+            .Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted))
+            .OrderBy(line => line.HappenedAt)];
         if (withLast && moved.LastOrDefault(line => line.Fills) is { } came)
         {
             sentences.Add("Last in: " + Told(came));

@@ -113,6 +113,21 @@ public sealed class StockCommandTests
     }
 
     [Fact]
+    public void The_last_is_the_last_that_happened_however_late_it_was_written()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 1000, 20);
+        _studio.Went(white, 50, 24);
+        _studio.Bought(white, 200, 10);
+        _studio.Went(white, 70, 22, who: _studio.Pia);
+
+        Assert.Contains(
+            "Last in: 1000 ml bought 20 Nov by Mira. Last out: 50 ml used 24 Nov by Mira.",
+            _studio.Says("stock white"),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_was_undone_neither_came_nor_went()
     {
         var white = _studio.Liquid("white");
