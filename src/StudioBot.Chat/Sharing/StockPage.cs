@@ -60,9 +60,14 @@ internal static class StockPage
         };
     }
 
-    // 40 of 1000 ml: a row has no room for the same unit twice.
+    // 40 of 1000 ml: a row has no room for the same unit twice. A count may find more than came.
     private static string Left(Lot lot)
     {
+        if (Need.UnitsOf(lot.Left) > Need.UnitsOf(lot.Bought))
+        {
+            return Show.Amount(lot.Left);
+        }
+
         var (left, whole) = (Show.Amount(lot.Left), Show.Amount(lot.Bought));
         var unit = whole.LastIndexOf(' ') is >= 0 and var at ? whole[at..] : "";
         return $"{(left.EndsWith(unit, StringComparison.Ordinal) ? left[..^unit.Length] : left)} of {whole}";

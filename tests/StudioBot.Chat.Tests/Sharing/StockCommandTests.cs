@@ -128,6 +128,16 @@ public sealed class StockCommandTests
     }
 
     [Fact]
+    public void Where_a_count_found_more_than_came_what_came_is_no_whole()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 1000, 20);
+        _studio.Write(session => session.Stock.Count(white, StockedStudio.Ml(2000), _studio.Said(session, "count", 22)));
+
+        Assert.Matches(@"no label, 20 Nov +2000 ml\s", _studio.Says("stock white"));
+    }
+
+    [Fact]
     public void What_was_undone_neither_came_nor_went()
     {
         var white = _studio.Liquid("white");
