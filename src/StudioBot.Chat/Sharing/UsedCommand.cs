@@ -43,9 +43,10 @@ internal sealed class UsedCommand : Act
 
         IReadOnlyList<Need> needs = [.. own.Select(one => one.Need)];
         var labels = said.Or(Lots, []);
-        if (LotsNamed.Against(labels, needs, $"{Sheet.Word} {Items.Say(said.Of(Items))}", writing) is { } unknown)
+        if ((LotsNamed.Against(labels, needs, $"{Sheet.Word} {Items.Say(said.Of(Items))}", writing)
+            ?? FirstCame.Against(needs, said, writing, labels)) is { } doubted)
         {
-            return unknown;
+            return doubted;
         }
 
         List<string> found = [];
