@@ -144,7 +144,8 @@ internal sealed class CountCommand : Act
         if (counts is [var (only, before)])
         {
             var where = string.Concat(lots[only.Material.Id].Select(lot => $", {lot.Label}"));
-            blocks.Add(new Block.Headline($"{Sentences.Capital(only.Material.Name)}{where}: {Show.Amount(only.Amount)}, "
+            blocks.Add(new Block.Headline(
+                $"{Sentences.Capital(only.Material.Name)}{where}: {Show.Amount(only.Amount)}, "
                 + (Agrees(only, before) ? "agrees." : "differs.")));
             blocks.Add(new Block.Line(Sentences.Capital(Difference(only, before))));
         }

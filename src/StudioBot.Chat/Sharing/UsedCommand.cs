@@ -198,7 +198,8 @@ internal sealed class UsedCommand : Act
         var low = taking.Taken.Select(one => levels.Low(one.Need.Material)).OfType<string>();
         var piece = said.Has(Piece) ? [$"Noted with piece {said.Of(Piece)[0]}."] : Array.Empty<string>();
         var stopped = LotsNamed.Stopped(taking.Taken.SelectMany(one => one.From), writing);
-        blocks.AddRange(piece.Prepend(stopped).OfType<string>().Concat(grounds).Concat(low).Take(2).Select(line => new Block.Line(line)));
+        blocks.AddRange(piece.Prepend(stopped).OfType<string>().Concat(grounds).Concat(low).Take(2)
+            .Select(line => new Block.Line(line)));
         return new Reply(blocks, []);
     }
 }

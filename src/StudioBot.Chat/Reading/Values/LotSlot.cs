@@ -71,9 +71,8 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
     // A word that stands where a label stands, and is none: =cmd, winterberry; not a lot of.
     private int Odd(PhraseDraft draft, int at)
     {
-        var count = draft.At(at) is { Kind: AtomKind.Mark } mark && draft.At(at + 1) is { } next && mark.End == next.Start
-            ? 2
-            : 1;
+        var isGlued = draft.At(at) is { Kind: AtomKind.Mark } mark && draft.At(at + 1)?.Start == mark.End;
+        var count = isGlued ? 2 : 1;
         if (draft.At(at + count - 1) is not { Kind: AtomKind.Word } word || (count == 1 && Fillers.Holds(word.Lower)))
         {
             return 0;
