@@ -31,6 +31,16 @@ public sealed class BoughtCommandTests : IDisposable
             StringComparison.Ordinal);
 
     [Fact]
+    public void A_price_or_a_small_word_is_no_label_though_a_lot_is_called_so()
+    {
+        studio.Tells("bought 500 ml white 5.00 lot 18");
+        studio.Tells("bought 500 ml magenta 5.00 lot A");
+
+        Assert.Contains("18.00: credited to Mira.", studio.Tells("bought 1 L white 18"), StringComparison.Ordinal);
+        Assert.Contains("\nFrom W-1.\n", studio.Tells("used 20 ml white for a friend"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Each_says_the_price_of_one_pack()
     {
         Assert.Contains("54.00, each 18.00: credited to Mira.", studio.Tells("bought 3 x 50g blue mica 18 each"), StringComparison.Ordinal);

@@ -30,7 +30,7 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
         var taken = lead;
         while (draft.At(at + taken) is { Kind: AtomKind.Word or AtomKind.Number } word)
         {
-            if (draft.Vocabulary.Lot(draft.Typed(at + taken)) is { } label)
+            if ((lead > 0 || MayStandBare(word)) && draft.Vocabulary.Lot(draft.Typed(at + taken)) is { } label)
             {
                 labels.Add(label);
             }
@@ -63,6 +63,9 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
 
     internal override string Say(IReadOnlyList<string> value) =>
         (TakesBare ? "" : value.Count == 1 ? "lot " : "lots ") + string.Join(' ', value);
+
+    // Somebody may have labelled a lot 18, or A: behind no lead that is a price, or a word between.
+    private bool MayStandBare(Atom word) => IsRequired || !(word.IsNumber || Fillers.Holds(word.Lower));
 
     private static bool IsLabel(Atom word) => word.IsNumber
         || word.Lower.Any(char.IsAsciiDigit)
