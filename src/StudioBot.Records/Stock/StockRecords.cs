@@ -26,6 +26,7 @@ public sealed class StockRecords
     private readonly KeptRows kept;
     private readonly LotWorths worths;
     private readonly MemberUses uses;
+    private readonly StockLines lines;
 
     internal StockRecords(SqliteConnection connection)
     {
@@ -33,6 +34,7 @@ public sealed class StockRecords
         kept = new KeptRows(connection);
         worths = new LotWorths(connection);
         uses = new MemberUses(connection);
+        lines = new StockLines(connection);
     }
 
     private const string OpenLots = """
@@ -170,84 +172,33 @@ public sealed class StockRecords
     public void Opened(long lotId, Act act) => kept.Change(act, KeptTable.Lot, lotId, () =>
         connection.Execute(OpenOne, new { lot = lotId, at = Booked.At(act.HappenedAt) }));
 
-    private const string Columns = """
-        select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
-               entry.milligrams, entry.pieces, entry.cents, entry.reason, act.author_id as authorId,
-               act.for_id as forId, act.happened_at as happenedAt
-        from stock_entry as entry
-        join act on act.id = entry.act_id
-
-        """;
-
-    private const string Lines = Columns + """
-        where ($material is null or entry.material_id = $material)
-          and ($act is null or entry.act_id = $act)
-          and act.happened_at >= $since
-        order by entry.id
-        """;
-
     /// <summary>The lines of the book, in the order they were booked; an undone line is followed by its opposite.
     /// </summary>
     /// <param name="since">The moment from which the acts are about; none: from the beginning.</param>
     /// <param name="materialId">Of this material only; none: of all.</param>
     public IReadOnlyList<StockLine> Entries(DateTimeOffset? since = null, long? materialId = null) =>
-        Listed(since, materialId, null);
-
-    private const string Held = Columns + """
-        where entry.undoes_id is null
-          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
-          and ($material is null or entry.material_id = $material)
-          and ($lot is null or entry.lot_id = $lot)
-        order by entry.id
-        """;
+        lines.Listed(since, materialId, null);
 
     /// <summary>The lines of the book that hold, in the order they were booked: what was undone is not among them.
     /// </summary>
     /// <param name="materialId">Of this material only; none: of all.</param>
     /// <param name="lotId">Of this lot only; none: of all.</param>
     public IReadOnlyList<StockLine> Holding(long? materialId = null, long? lotId = null) =>
-        [.. connection.Query<LineRow>(Held, new { material = materialId, lot = lotId }).Select(row => row.From())];
-
-    private const string HeldBetween = Columns + """
-        where act.happened_at >= $from
-          and act.happened_at < $until
-          and entry.undoes_id is null
-          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
-        order by entry.id
-        """;
+        lines.Holding(materialId, lotId);
 
     /// <summary>The lines that hold of acts about this time, in the order they were booked.</summary>
     /// <param name="from">From this moment.</param>
     /// <param name="until">Until before this one.</param>
     public IReadOnlyList<StockLine> HoldingBetween(DateTimeOffset from, DateTimeOffset until) =>
-        [.. connection.Query<LineRow>(HeldBetween, new { from = Booked.At(from), until = Booked.At(until) })
-            .Select(row => row.From())];
-
-    private const string WrittenLater = Columns + """
-        where entry.act_id in (select id from act where written_at > $moment)
-          and entry.material_id = $material
-        order by entry.id
-        """;
+        lines.HoldingBetween(from, until);
 
     /// <summary>The lines of a material that were written after this moment, undone ones and their opposites too.
     /// </summary>
     public IReadOnlyList<StockLine> WrittenAfter(DateTimeOffset moment, long materialId) =>
-    [
-        .. connection.Query<LineRow>(WrittenLater, new { moment = Booked.At(moment), material = materialId })
-            .Select(row => row.From()),
-    ];
-
-    private const string FirstOfEach = """
-        select lot.material_id as materialId, min(act.happened_at) as happenedAt
-        from lot
-        join act on act.id = lot.act_id
-        where lot.undone_id is null
-        group by lot.material_id
-        """;
+        lines.WrittenAfter(moment, materialId);
 
     /// <summary>Since when each material is in the book; those of which nothing ever came are missing.</summary>
-    public IReadOnlyDictionary<long, DateTimeOffset> Begun() => connection.Query<FirstRow>(FirstOfEach)
-        .ToDictionary(row => row.MaterialId, row => Booked.Moment(row.HappenedAt));
+    public IReadOnlyDictionary<long, DateTimeOffset> Begun() => lines.Begun();
 
     /// <summary>What each member used of a material since it was last counted, in the book's whole units.</summary>
     /// <param name="materialId">Of which.</param>
@@ -269,13 +220,7 @@ public sealed class StockRecords
     public IReadOnlyList<long> MovedBy(Act act) => [.. connection.Query<long>(MovedOnes, new { act = act.Id })];
 
     /// <summary>The lines of one act.</summary>
-    public IReadOnlyList<StockLine> Of(Act act) => Listed(null, null, act.Id);
-
-    private IReadOnlyList<StockLine> Listed(DateTimeOffset? since, long? material, long? act)
-    {
-        var from = since is { } moment ? Booked.At(moment) : long.MinValue;
-        return [.. connection.Query<LineRow>(Lines, new { material, act, since = from }).Select(row => row.From())];
-    }
+    public IReadOnlyList<StockLine> Of(Act act) => lines.Listed(null, null, act.Id);
 
     private Drawn Draw(
         Material material, Amount amount, IReadOnlyList<LotInBook> lots, StockReason reason, Act act)
@@ -353,44 +298,5 @@ public sealed class StockRecords
         public long Cents { get; init; }
 
         public LotInBook From() => new(Id, Label, new OpenLot(Label ?? string.Empty, Left, IsStopped), Cents);
-    }
-
-    // Settable likewise: a minimum.
-    private sealed record FirstRow
-    {
-        public long MaterialId { get; init; }
-
-        public long HappenedAt { get; init; }
-    }
-
-    private sealed record LineRow(
-        long ActId,
-        long MaterialId,
-        long LotId,
-        long? Microlitres,
-        long? Milligrams,
-        long? Pieces,
-        long Cents,
-        string Reason,
-        long? AuthorId,
-        long? ForId,
-        long HappenedAt)
-    {
-        public StockLine From()
-        {
-            var signed = new AmountColumns(Microlitres, Milligrams, Pieces);
-            return new StockLine(
-                ActId,
-                MaterialId,
-                LotId,
-                signed.Magnitude().Known(),
-                signed.Whole > 0,
-                Reasons.Read(Reason),
-                ForId ?? AuthorId,
-                Booked.Moment(HappenedAt))
-            {
-                Worth = new Money(Math.Abs(Cents)),
-            };
-        }
     }
 }
