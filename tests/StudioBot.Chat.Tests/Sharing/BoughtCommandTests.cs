@@ -24,9 +24,10 @@ public sealed class BoughtCommandTests : IDisposable
     [Theory]
     [InlineData("bought 500 ml white 5 lot =HYPERLINK", "=HYPERLINK")]
     [InlineData("bought 500 ml white lot winterberry 5", "winterberry")]
+    [InlineData("bought 500 ml white 5 lot -W9", "-W9")]
     public void What_can_be_no_label_is_not_dropped_in_silence(string words, string label) =>
         Assert.StartsWith(
-            $"“{label}” can't be a lot's label: it has a digit, or four letters at most. Nothing recorded.",
+            $"“{label}” can't be a lot's label: that is a bare word with a digit, or of four letters at most. Nothing recorded.",
             studio.Refuses(words).PlainText,
             StringComparison.Ordinal);
 

@@ -82,7 +82,7 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
         }
 
         draft.Slips.Add(new Slip(draft.Atoms[at].Start, draft.Chunk(at), MayBeNew
-            ? "can't be a lot's label: it has a digit, or four letters at most"
+            ? "can't be a lot's label: that is a bare word with a digit, or of four letters at most"
             : "is no lot here"));
         return count;
     }

@@ -17,8 +17,8 @@ public sealed class LotSlotTests
 
     [Theory]
     [InlineData("lot z-99", "lot=Z-99")]
-    [InlineData("lot winterberry", "“winterberry” can't be a lot's label: it has a digit, or four letters at most")]
-    [InlineData("lot =HYPERLINK", "“=HYPERLINK” can't be a lot's label: it has a digit, or four letters at most")]
+    [InlineData("lot winterberry", "“winterberry” can't be a lot's label: that is a bare word with a digit, or of four letters at most")]
+    [InlineData("lot =HYPERLINK", "“=HYPERLINK” can't be a lot's label: that is a bare word with a digit, or of four letters at most")]
     public void A_delivery_may_bring_a_new_one(string typed, string understood) =>
         Assert.Equal(understood, OneSlot.Read(new LotSlot { MayBeNew = true }, typed));
 }
