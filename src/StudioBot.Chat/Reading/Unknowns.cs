@@ -15,10 +15,22 @@ internal static class Unknowns
         {
             if (IsStray(draft, at))
             {
+                Lot(draft, at);
                 Person(draft, at);
                 InRoom(draft, at);
                 Material(draft, at);
             }
+        }
+    }
+
+    // Mix medium 400 ml lot W-1: what is drawn is not what was meant.
+    private static void Lot(PhraseDraft draft, int at)
+    {
+        if (draft.Slips.Count == 0
+            && draft.At(at - 1)?.IsWord("lot", "lots") == true
+            && draft.Vocabulary.Lot(draft.Typed(at)) is not null)
+        {
+            draft.Doubt(at - 1, 2, $"is passed over: {draft.Form.Sheet.Word} takes no lot by name");
         }
     }
 

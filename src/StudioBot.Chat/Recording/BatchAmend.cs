@@ -49,6 +49,11 @@ internal sealed class BatchAmend : Act
                 $"Nothing is left of batch {number}", "What is mixed anew is a batch of its own.");
         }
 
+        if (FirstCame.Against(needs, said, writing) is { } early)
+        {
+            return early;
+        }
+
         var taking = Taking.Of(needs, StockReason.Mixed, writing);
         return taking.Short.Count > 0 ? Short(number, taking, writing) : Grown(batch, taking, writing);
     }

@@ -35,7 +35,7 @@ internal sealed class BatchBin : Act
             return BatchMaking.Trouble($"Nothing is left of batch {batch.Number}", "So nothing is thrown away.");
         }
 
-        writing.Session.Stock.DrawFrom(lot, material, lot.Left, StockReason.Binned, writing.Act);
+        writing.Session.Stock.DrawFrom([lot], material, lot.Left, StockReason.Binned, writing.Act);
         var why = said.Has(Why) ? $": {said.Of(Why)}" : "";
         return new Reply(
             new Block.Headline($"Batch {batch.Number}: {Show.Amount(lot.Left)} thrown away{why}."),

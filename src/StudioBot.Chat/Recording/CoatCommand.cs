@@ -3,6 +3,7 @@ using StudioBot.Chat.Coats;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Craft;
 using StudioBot.Craft.Air;
 using StudioBot.Craft.Coats;
@@ -82,7 +83,9 @@ internal sealed class CoatCommand : Act
             ResinTaken.From(MaterialForm.ResinA, mix.NamedA, labels, mix.A, writing),
             ResinTaken.From(MaterialForm.HardenerB, mix.NamedB, labels, mix.B, writing),
         ];
-        var doubts = Doubts(pieces, mix, shares, taken).ToList();
+        var materials = writing.Session.Materials.All().Where(one => taken.Any(part => part.Name == one.Name));
+        var early = FirstCame.Doubt(materials, labels, writing);
+        List<string> doubts = [.. Doubts(pieces, mix, shares, taken), .. early is null ? (string[])[] : [early]];
         if (doubts.Count > 0 && !writing.Turn.IsAgreed)
         {
             return Asked(doubts, mix, said, writing);

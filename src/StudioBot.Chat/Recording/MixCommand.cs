@@ -64,6 +64,11 @@ internal sealed class MixCommand : Act
                 writing);
         }
 
+        if (FirstCame.Against(making.Parts, said, writing) is { } early)
+        {
+            return early;
+        }
+
         var taking = Taking.Of(making.Parts, StockReason.Mixed, writing);
         if (taking.Short.Count > 0)
         {

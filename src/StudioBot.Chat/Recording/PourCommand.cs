@@ -3,6 +3,7 @@ using StudioBot.Chat.Asking;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Surfaces;
@@ -84,6 +85,11 @@ internal sealed class PourCommand : Act
         var amounts = PourAmounts.For(
             technique, surfaces, colours?.Count ?? pours.UsualColours.Value, pours.SideFilm.Value);
         var stock = PourStock.Take(amounts, colours, parts, recipe, batch, writing);
+        if (FirstCame.Against(stock.Taken.Select(one => one.Need), said, writing) is { } early)
+        {
+            return early;
+        }
+
         var numbers = Poured(surfaces, stock, measured, writing, new NewPiece(
             surfaces.Groups[0].Surface, technique.Name, writing.Whose, writing.HappenedAt)
         {

@@ -216,7 +216,7 @@ internal sealed class PourStock
             : null;
         var drawn = lot is null
             ? stock.Draw(need.Material, need.Amount, StockReason.Poured, _writing.Act)
-            : stock.DrawFrom(lot, need.Material, need.Amount, StockReason.Poured, _writing.Act);
+            : stock.DrawFrom([lot], need.Material, need.Amount, StockReason.Poured, _writing.Act);
         switch (drawn)
         {
             case Drawn.Taken taken:

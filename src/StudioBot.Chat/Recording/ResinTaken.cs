@@ -78,26 +78,12 @@ internal sealed record ResinTaken(
     private static ResinTaken Named(Material material, List<Lot> lots, Volume wanted, Writing writing)
     {
         var own = lots.Where(lot => lot.MaterialId == material.Id).ToList();
-        var here = own.Aggregate(default(Volume), (sum, lot) => sum + Volume(lot.Left));
-        if (here < wanted)
+        var drawn = writing.Session.Stock.DrawFrom(
+            own, material, new Amount.ByVolume(wanted), StockReason.Coated, writing.Act);
+        if (drawn is not Drawn.Taken { FromLots: var shares })
         {
+            var here = own.Aggregate(default(Volume), (sum, lot) => sum + Volume(lot.Left));
             return Short(material, wanted, here, $" {string.Join(", ", own.Select(lot => lot.Label))}", writing);
-        }
-
-        List<LotShare> shares = [];
-        var open = wanted.Millilitres;
-        foreach (var lot in own.Where(lot => Volume(lot.Left).Millilitres > 0))
-        {
-            var take = Math.Min(open, Volume(lot.Left).Millilitres);
-            if (take < 0.001)
-            {
-                break;
-            }
-
-            var drawn = writing.Session.Stock.DrawFrom(
-                lot, material, Of(take), StockReason.Coated, writing.Act);
-            shares.AddRange(((Drawn.Taken)drawn).FromLots);
-            open -= take;
         }
 
         var stop = own.FirstOrDefault(lot => lot.Stopped is not null && shares.Any(share => share.LotId == lot.Id));
@@ -122,7 +108,4 @@ internal sealed record ResinTaken(
         Volume(writing.Session.Materials.Levels().First(level => level.MaterialId == material.Id).Left);
 
     private static Volume Volume(Amount amount) => amount is Amount.ByVolume volume ? volume.Volume : default;
-
-    private static Amount.ByVolume Of(double millilitres) =>
-        new(Craft.Units.Volume.FromMillilitres(millilitres));
 }

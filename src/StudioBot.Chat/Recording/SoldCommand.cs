@@ -131,7 +131,7 @@ internal sealed class SoldCommand : Act
 
         if (said.Remark.Length > 0)
         {
-            blocks.Add(new Block.Line($"“{said.Remark}”"));
+            blocks.Add(new Block.Line($"Noted: {said.Remark.TrimEnd('.')}."));
         }
 
         blocks.Add(new Block.Line(cost is null

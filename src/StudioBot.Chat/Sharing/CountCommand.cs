@@ -24,11 +24,14 @@ internal sealed class CountCommand : Act
     private static readonly ChoiceSlot Gross = new("", "gross", ["gross"]);
     private static readonly ItemsSlot Items = new() { IsRequired = true, MayBeNothing = true };
 
+    // Whether such a lot is here, the materials beside it say.
+    private static readonly LotSlot Lots = new() { MayBeNew = true };
+
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         Word, Room.Sharing, "A stocktake.",
-        [Gross, Items, RecordSlots.Day],
-        ["count white 430 ml", "count white 612 g gross"])
+        [Gross, Items, Lots, RecordSlots.Day],
+        ["count white 430 ml", "count white 612 g gross", "count white 40 ml lot W-1"])
     {
         Also = ["counted", "counting", "stocktake"],
     };
@@ -52,19 +55,34 @@ internal sealed class CountCommand : Act
         }
 
         var (own, trouble) = OwnMeasure.Of(items, writing, mayBeNothing: true);
-        if ((trouble ?? Moved(said, own, writing) ?? Doubtful(said, own, writing)) is { } refused)
+        var labels = said.Or(Lots, []);
+        if ((trouble ?? Unknown(labels, own, said, writing) ?? Moved(said, own, writing)
+            ?? Doubtful(said, own, writing)) is { } refused)
         {
             return refused;
         }
 
-        List<(Need Counted, double Before)> counts = [.. own.Select(one => (one.Need, Book(one.Need, writing)))];
-        IEnumerable<string> bottles = said.Has(Gross) ? ["Less the empty bottle."] : [];
-        return Counted(counts, [.. bottles, .. own.Select(one => one.Grounds).OfType<string>()], writing);
+        var lots = LotsNamed.Of(labels, writing).ToLookup(one => one.Material.Id, one => one.Lot);
+        List<(Need Counted, double Before)> counts =
+            [.. own.Select(one => (one.Need, Book(one.Need, [.. lots[one.Need.Material.Id]], writing)))];
+        var levels = new Levels(writing);
+        IEnumerable<string?> grounds =
+        [
+            said.Has(Gross) ? "Less the empty bottle." : null,
+            .. own.Select(one => one.Grounds),
+            .. own.Select(one => lots.Contains(one.Need.Material.Id) ? null : levels.Stopped(one.Need.Material)),
+        ];
+        return Counted(counts, lots, [.. grounds.OfType<string>()], writing);
     }
 
+    private Reply? Unknown(
+        IReadOnlyList<string> labels, IReadOnlyList<OwnMeasure> own, Phrase said, Writing writing) =>
+        LotsNamed.Against(
+            labels, [.. own.Select(one => one.Need)], $"{Sheet.Word} {Items.Say(said.Of(Items))}", writing);
+
     // The level in the book before it took the counted one.
-    private static double Book(Need counted, Writing writing) =>
-        Need.UnitsOf(writing.Session.Stock.Count(counted.Material, counted.Amount, writing.Act).Before);
+    private static double Book(Need counted, IReadOnlyList<Lot> lots, Writing writing) =>
+        Need.UnitsOf(writing.Session.Stock.Count(counted.Material, counted.Amount, writing.Act, lots).Before);
 
     // What stands on the scale, less the bottle it stands in.
     private static (ItemList? Net, Reply? Trouble) Net(ItemList items, Writing writing)
@@ -162,12 +180,17 @@ internal sealed class CountCommand : Act
     }
 
     private static Reply Counted(
-        List<(Need Counted, double Before)> counts, IReadOnlyList<string> grounds, Writing writing)
+        List<(Need Counted, double Before)> counts,
+        ILookup<long, Lot> lots,
+        IReadOnlyList<string> grounds,
+        Writing writing)
     {
         List<Block> blocks = [];
         if (counts is [var (only, before)])
         {
-            blocks.Add(new Block.Headline($"{Sentences.Capital(only.Material.Name)}: {Show.Amount(only.Amount)}, "
+            var where = string.Concat(lots[only.Material.Id].Select(lot => $", {lot.Label}"));
+            blocks.Add(new Block.Headline(
+                $"{Sentences.Capital(only.Material.Name)}{where}: {Show.Amount(only.Amount)}, "
                 + (Agrees(only, before) ? "agrees." : "differs.")));
             blocks.Add(new Block.Line(Sentences.Capital(Difference(only, before))));
         }

@@ -6,7 +6,10 @@ using StudioBot.Records.Materials;
 namespace StudioBot.Chat.Sharing;
 
 /// <summary>What is left of a material.</summary>
-internal sealed record ShelfLevel(Material Material, Amount Left)
+/// <param name="Material">Of which.</param>
+/// <param name="Left">What is in use.</param>
+/// <param name="Stopped">What stands in stopped lots, apart from it.</param>
+internal sealed record ShelfLevel(Material Material, Amount Left, Amount Stopped)
 {
     /// <summary>Whether nothing is left.</summary>
     public bool IsOut => Need.UnitsOf(Left) <= 0;
@@ -20,8 +23,9 @@ internal sealed record ShelfLevel(Material Material, Amount Left)
     /// <summary>All materials, in the order they were named.</summary>
     public static IReadOnlyList<ShelfLevel> All(Studio studio)
     {
-        var left = studio.View.Materials.Levels().ToDictionary(level => level.MaterialId, level => level.Left);
-        return [.. studio.View.Materials.All().Select(material => new ShelfLevel(material, left[material.Id]))];
+        var levels = studio.View.Materials.Levels().ToDictionary(level => level.MaterialId);
+        return [.. studio.View.Materials.All().Select(material =>
+            new ShelfLevel(material, levels[material.Id].Left, levels[material.Id].Stopped))];
     }
 
     /// <summary>So many millilitres, grams or pieces, measured as this amount is.</summary>

@@ -27,7 +27,9 @@ internal static class StockOrigin
 
         var names = studio.View.Members.Names();
         List<string> sentences = [.. Since(level, held, names, turn, studio)];
-        var moved = held.Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted)).ToList();
+        List<StockLine> moved = [.. held
+            .Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted))
+            .OrderBy(line => line.HappenedAt)];
         if (withLast && moved.LastOrDefault(line => line.Fills) is { } came)
         {
             sentences.Add("Last in: " + Told(came));
@@ -58,13 +60,15 @@ internal static class StockOrigin
         Studio studio)
     {
         var material = level.Material;
-        var count = held.LastOrDefault(line => line.Reason == StockReason.Counted);
+        var stops = studio.View.Lots.All().Where(lot => lot.MaterialId == material.Id && lot.Stopped is not null)
+            .ToDictionary(lot => lot.Id);
+        var count = held.LastOrDefault(line => line.Reason == StockReason.Counted && !IsApart(line, line.HappenedAt));
         var first = held.FirstOrDefault(line => line.Reason == StockReason.Opening);
         var start = 0.0;
         if (count is not null)
         {
             start = studio.View.Stock.Entries(materialId: material.Id)
-                .Where(line => line.ActId <= count.ActId)
+                .Where(line => line.ActId <= count.ActId && !IsApart(line, count.HappenedAt))
                 .Sum(Signed);
             yield return $"Counted {Amount(material, start)} {WallTime.Day(count.HappenedAt, turn, studio)}"
                 + $"{By(count, names)}.";
@@ -78,13 +82,16 @@ internal static class StockOrigin
 
         var later = held.Where(line => count is null
             ? line.Reason != StockReason.Opening
-            : line.ActId > count.ActId).ToList();
+            : line.ActId > count.ActId && !IsApart(line, count.HappenedAt)).ToList();
+        var stopped = stops.Values.Where(lot => count is null || lot.Stopped!.At > count.HappenedAt)
+            .Sum(lot => Need.UnitsOf(lot.Left));
         var (came, went) = (later.Where(line => line.Fills).Sum(Signed), -later.Where(line => !line.Fills).Sum(Signed));
-        var undone = Need.UnitsOf(level.Left) - start - came + went;
+        var undone = Need.UnitsOf(level.Left) + stopped - start - came + went;
         List<string> parts =
         [
             .. came > Nothing ? (string[])[$"{Amount(material, came)} in"] : [],
             .. went > Nothing ? (string[])[$"{Amount(material, went)} out"] : [],
+            .. stopped > Nothing ? (string[])[$"{Amount(material, stopped)} stopped"] : [],
             .. Math.Abs(undone) > Nothing
                 ? (string[])[$"{Amount(material, Math.Abs(undone))} {(undone > 0 ? "put back" : "taken back")} by undo"]
                 : [],
@@ -93,6 +100,10 @@ internal static class StockOrigin
         {
             yield return $"{(count is null && first is null ? "All told" : "Since then")} {string.Join(", ", parts)}.";
         }
+
+        // A count does not look at lots that were stopped before it.
+        bool IsApart(StockLine line, DateTimeOffset counted) =>
+            stops.TryGetValue(line.LotId, out var lot) && lot.Stopped!.At <= counted;
     }
 
     private static string? Lasts(ShelfNeed need)

@@ -17,7 +17,7 @@ internal static class StockPage
         List<Lot> lots = [.. studio.View.Lots.Of(level.Material.Id)
             .Where(lot => Need.UnitsOf(lot.Left) > 0)];
         var need = new ShelfNeeds(studio, turn.Now).Of(level.Material);
-        List<string> notes = [.. Notes(lots, turn, studio), .. Reserved(need, studio)];
+        List<string> notes = [.. Notes(level, lots, turn, studio), .. Reserved(need, studio)];
         var worth = StockWorth.Words(level.Material, lots, studio);
         Reply[] pages = [Page(withLast: true, worth), Page(withLast: false, worth), Page(withLast: false, null)];
         return pages.FirstOrDefault(page => LineBudget.Of(page) <= LineBudget.Lines) ?? pages[^1];
@@ -61,9 +61,14 @@ internal static class StockPage
         };
     }
 
-    // 40 of 1000 ml: a row has no room for the same unit twice.
+    // 40 of 1000 ml: a row has no room for the same unit twice. A count may find more than came.
     private static string Left(Lot lot)
     {
+        if (Need.UnitsOf(lot.Left) > Need.UnitsOf(lot.Bought))
+        {
+            return Show.Amount(lot.Left);
+        }
+
         var (left, whole) = (Show.Amount(lot.Left), Show.Amount(lot.Bought));
         var unit = whole.LastIndexOf(' ') is >= 0 and var at ? whole[at..] : "";
         return $"{(left.EndsWith(unit, StringComparison.Ordinal) ? left[..^unit.Length] : left)} of {whole}";
@@ -82,7 +87,8 @@ internal static class StockPage
         }
     }
 
-    private static IEnumerable<string> Notes(IReadOnlyList<Lot> lots, Turn turn, Studio studio)
+    private static IEnumerable<string> Notes(
+        ShelfLevel level, IReadOnlyList<Lot> lots, Turn turn, Studio studio)
     {
         var opened = lots.Where(lot => lot.OpenedAt is not null)
             .Select(lot => $"{Called(lot)} {WallTime.Day(lot.OpenedAt!.Value, turn, studio)}")
@@ -97,7 +103,8 @@ internal static class StockPage
             .ToList();
         if (stopped.Count > 0)
         {
-            yield return $"Stopped, drawn from only by name: {string.Join(", ", stopped)}.";
+            yield return $"Apart from it {Show.Amount(level.Stopped)} stopped, drawn from only by name: "
+                + $"{string.Join(", ", stopped)}.";
         }
     }
 }

@@ -125,11 +125,6 @@ internal sealed class StopCommand : Act
         string.Join(' ', pieces.Take(MostNamed).Select(piece => piece.End.Number))
         + (pieces.Count > MostNamed ? $" and {pieces.Count - MostNamed} more" : "");
 
-    private static string InUse(Material material, Writing writing)
-    {
-        var left = writing.Session.Lots.All()
-            .Where(lot => lot.MaterialId == material.Id && lot.Stopped is null)
-            .Sum(lot => Need.UnitsOf(lot.Left));
-        return $"{Sentences.Capital(material.Name)} in use: {Show.Amount(new Need(material, left).Amount)}.";
-    }
+    private static string InUse(Material material, Writing writing) =>
+        $"{Sentences.Capital(material.Name)} in use: {new Levels(writing).Say(material)}.";
 }

@@ -17,14 +17,17 @@ internal sealed class UsedCommand : Act
     private static readonly PiecesSlot Piece = new() { Leads = ["for", "on"] };
     private static readonly ItemsSlot Items = new() { IsRequired = true };
 
+    // Whether such a lot is here, the materials beside it say.
+    private static readonly LotSlot Lots = new() { MayBeNew = true };
+
     // It was there, whatever the book says.
     private static readonly ChoiceSlot Anyway = new("", "anyway", ["anyway"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "used", Room.Sharing, "What left the shelf.",
-        [Piece, Items, Anyway, RecordSlots.Day, RecordSlots.For],
-        ["used 20 ml white", "used 20ml white, 2 g blue mica", "used 8 cups"])
+        [Piece, Items, Lots, Anyway, RecordSlots.Day, RecordSlots.For],
+        ["used 20 ml white", "used 20ml white, 2 g blue mica", "used 8 cups", "used 20 ml white lot W-1"])
     {
         Also = ["use", "took", "taken"],
     };
@@ -39,15 +42,22 @@ internal sealed class UsedCommand : Act
         }
 
         IReadOnlyList<Need> needs = [.. own.Select(one => one.Need)];
+        var labels = said.Or(Lots, []);
+        if ((LotsNamed.Against(labels, needs, $"{Sheet.Word} {Items.Say(said.Of(Items))}", writing)
+            ?? FirstCame.Against(needs, said, writing, labels)) is { } doubted)
+        {
+            return doubted;
+        }
+
         List<string> found = [];
         if (said.Has(Anyway))
         {
             var before = new Levels(writing);
-            found.AddRange(needs.Where(need => Find(need, writing)).Select(need =>
+            found.AddRange(needs.Where(need => Find(need, labels, writing)).Select(need =>
                 $"The book had {before.Say(need.Material)} {need.Material.Name}: the rest is booked as found."));
         }
 
-        var taking = Taking.Of(needs, StockReason.Used, writing);
+        var taking = Taking.Of(needs, StockReason.Used, writing, labels);
         if (taking.Short.Count > 0)
         {
             return Short(taking, needs, said, writing);
@@ -91,12 +101,17 @@ internal sealed class UsedCommand : Act
 
     private static bool IsSpoon(string word) => UnitWords.Of(word.ToLowerInvariant())?.IsSpoon == true;
 
-    // What is used was there: the newest lot in use held more than its book says. Nobody is given it back: who uses it
-    // pays for it at the lot's rate, and that is the studio's.
-    private static bool Find(Need need, Writing writing)
+    // What is used was there: the lot that was named, else the newest in use, held more than its book says. Nobody is
+    // given it back: who uses it pays for it at the lot's rate, and that is the studio's.
+    private static bool Find(Need need, IReadOnlyList<string> labels, Writing writing)
     {
         var (material, session) = (need.Material, writing.Session);
-        List<Lot> open = [.. session.Lots.All().Where(lot => lot.MaterialId == material.Id && lot.Stopped is null)];
+        List<Lot> open = [.. LotsNamed.Of(labels, writing).Select(one => one.Lot).Where(Is)];
+        if (open.Count == 0)
+        {
+            open = [.. session.Lots.All().Where(lot => Is(lot) && lot.Stopped is null)];
+        }
+
         var missing = need with { Units = need.Units - open.Sum(lot => Need.UnitsOf(lot.Left)) };
         if (missing.Units < 0.0005)
         {
@@ -114,12 +129,19 @@ internal sealed class UsedCommand : Act
         }
 
         return true;
+
+        bool Is(Lot lot) => lot.MaterialId == material.Id;
     }
 
     private Reply Short(Taking taking, IReadOnlyList<Need> needs, Phrase said, Writing writing)
     {
         var (asked, here) = taking.Short[0];
         List<string> others = [.. taking.Short.Skip(1).Take(MostLots).Select(one => one.Asked.Material.Name)];
+        var own = LotsNamed.Of(said.Or(Lots, []), writing).Where(one => one.Material.Id == asked.Material.Id)
+            .Select(one => one.Lot.Label!).ToList();
+        var (where, passed, lot) = own.Count > 0
+            ? ($"in {Sentences.And(own)}", "Other lots are left alone.", " " + Lots.Say(own))
+            : ("in use here", "Stopped lots are not taken from.", "");
         var more = others.Count > 0 ? $" Short too: {Sentences.And(others)}." : "";
         List<Item> there = [.. needs
             .Select(need => taking.Short.FirstOrDefault(one => one.Asked == need).Here ?? need)
@@ -134,11 +156,11 @@ internal sealed class UsedCommand : Act
         return new Reply(
             [
                 new Block.Headline(
-                    $"{Sentences.Capital(asked.Material.Name)} is short: {Show.Amount(here.Amount)} in use here, "
+                    $"{Sentences.Capital(asked.Material.Name)} is short: {Show.Amount(here.Amount)} {where}, "
                         + $"{Show.Amount(asked.Amount)} asked. Nothing recorded."),
-                new Block.Line($"Stopped lots are not taken from.{more} Count it first, like this?"),
+                new Block.Line($"{passed}{more} Count it first, like this?"),
                 new Block.Sample(Typed.In(
-                    writing.Turn, $"count {asked.Material.Name} {AmountWords.Say(asked.Amount)}")),
+                    writing.Turn, $"count {asked.Material.Name} {AmountWords.Say(asked.Amount)}{lot}")),
             ],
             buttons)
         {
@@ -176,7 +198,11 @@ internal sealed class UsedCommand : Act
 
         var low = taking.Taken.Select(one => levels.Low(one.Need.Material)).OfType<string>();
         var piece = said.Has(Piece) ? [$"Noted with piece {said.Of(Piece)[0]}."] : Array.Empty<string>();
-        string[] lines = [.. Promised(taking, levels, writing), .. piece, .. grounds, .. low];
+        var stopped = LotsNamed.Stopped(taking.Taken.SelectMany(one => one.From), writing);
+        string[] lines =
+        [
+            .. piece.Prepend(stopped).OfType<string>(), .. Promised(taking, levels, writing), .. grounds, .. low,
+        ];
         blocks.AddRange(lines.Take(2).Select(line => new Block.Line(line)));
         return new Reply(blocks, []);
     }

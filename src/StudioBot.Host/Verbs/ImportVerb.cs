@@ -30,20 +30,32 @@ internal sealed class ImportVerb : Verb
     /// <inheritdoc/>
     public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation)
     {
-        byte[] content;
-        try
+        var table = said.Words[0];
+        if (Read(table) is not { } content)
         {
-            content = File.ReadAllBytes(said.Words[0]);
-        }
-        catch (Exception no) when (no is IOException or UnauthorizedAccessException)
-        {
-            place.Streams.Error.WriteLine($"Can't read {said.Words[0]}: {no.Message}");
-            return Task.FromResult(ExitCode.CheckFailed);
+            var why = Directory.Exists(table) ? $"{table} is a folder, not a table."
+                : File.Exists(table) ? $"{table} can't be read."
+                : $"There is no file {table}.";
+            place.Streams.Error.WriteLine($"{why} Name a table:  studiobot import stock.csv");
+            return Task.FromResult(ExitCode.CommandLine);
         }
 
         var path = CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath;
         return Opening.WithPractice(place, practice => Task.FromResult(Opening.StudioIn(path, place, file =>
-            Told(Taken(file, content, Path.GetFileName(said.Words[0]), practice, place), path, place))));
+            Told(Taken(file, content, Path.GetFileName(table), practice, place), path, place))));
+    }
+
+    // None where there is no such file, or it may not be read.
+    private static byte[]? Read(string table)
+    {
+        try
+        {
+            return File.ReadAllBytes(table);
+        }
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
     }
 
     private static Imported Taken(

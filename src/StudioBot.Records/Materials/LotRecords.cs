@@ -55,6 +55,14 @@ public sealed class LotRecords
     /// <summary>The labels of all lots; a kit's stands once, though it is on two.</summary>
     public IReadOnlyList<string> Labels() => [.. connection.Query<string>(AllLabels)];
 
+    private const string OnShelf = """
+        select coalesce(sum(cents), 0)
+        from lot_sum
+        """;
+
+    /// <summary>What all lots together are worth, by what they had cost.</summary>
+    public Money Worth() => new(connection.ExecuteScalar<long>(OnShelf));
+
     // Settable, not positional: a sum has no declared type for a constructor to be matched by.
     private sealed record Row
     {

@@ -49,15 +49,17 @@ public sealed class MaterialRecords
 
     private const string Held = """
         select material.id, material.form,
-               coalesce((
-                   select sum(held.units)
-                   from lot_sum as held
-                   where held.material_id = material.id and held.units > 0), 0) as units
+               coalesce(sum(held.units) filter (where stop.lot_id is null), 0) as units,
+               coalesce(sum(held.units) filter (where stop.lot_id is not null), 0) as stopped
         from material
+        left join lot_sum as held on held.material_id = material.id and held.units > 0
+        left join lot_stop as stop on stop.lot_id = held.lot_id
+        group by material.id
         order by material.id
         """;
 
-    /// <summary>What is left of every material: the sum of its lines in the book.</summary>
+    /// <summary>What is left of every material, in use and stopped: together the sum of its lines in the book.
+    /// </summary>
     public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(Held).Select(row => row.From())];
 
     private const string NewOne = """
@@ -201,11 +203,15 @@ public sealed class MaterialRecords
 
         public long Units { get; init; }
 
-        public Level From() => new(Id, Forms.Read(Form) switch
+        public long Stopped { get; init; }
+
+        public Level From() => new(Id, Measured(Units), Measured(Stopped));
+
+        private Amount Measured(long units) => Forms.Read(Form) switch
         {
-            MaterialForm.Powder => new Amount.ByMass(Booked.Mass(Units)),
-            MaterialForm.Counted => new Amount.ByCount(checked((int)Units)),
-            _ => new Amount.ByVolume(Booked.Volume(Units)),
-        });
+            MaterialForm.Powder => new Amount.ByMass(Booked.Mass(units)),
+            MaterialForm.Counted => new Amount.ByCount(checked((int)units)),
+            _ => new Amount.ByVolume(Booked.Volume(units)),
+        };
     }
 }

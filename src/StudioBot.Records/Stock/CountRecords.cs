@@ -1,7 +1,9 @@
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Costs;
 using StudioBot.Records.Acts;
+using StudioBot.Records.Materials;
 
 namespace StudioBot.Records.Stock;
 
@@ -19,7 +21,7 @@ public sealed class CountRecords
                        where share.act_id = entry.act_id and share.material_id = $material)) as is_count
             from stock_entry as entry
             where entry.material_id = $material
-              and entry.undoes_id is null
+              and +entry.undoes_id is null
               and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)),
         run as (
             select id, act_id, lot_id, cents, units
@@ -31,6 +33,31 @@ public sealed class CountRecords
     private readonly SqliteConnection connection;
 
     internal CountRecords(SqliteConnection connection) => this.connection = connection;
+
+    // What fills goes before what draws, so that no lot is short on the way.
+    private const string Opposite = "with " + Holding + """
+
+        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, cents, reason)
+        select $act, $material, lot_id,
+               iif($column = 1, -sum(units), null), iif($column = 2, -sum(units), null),
+               iif($column = 3, -sum(units), null), -sum(cents), 'counted'
+        from run
+        where ($named is null and lot_id not in (select lot_id from lot_stop))
+           or lot_id in (select value from json_each($named))
+        group by lot_id
+        having sum(units) <> 0
+        order by sum(units)
+        """;
+
+    /// <summary>The lots that this count is about come to stand as they did before the run that it is in.</summary>
+    internal void TakeBackRun(long materialId, AmountColumns like, IReadOnlyList<Lot>? named, Act count) =>
+        connection.Execute(Opposite, new
+        {
+            act = count.Id,
+            material = materialId,
+            column = like.Microlitres is not null ? 1 : like.Milligrams is not null ? 2 : 3,
+            named = named is { Count: > 0 } ? JsonSerializer.Serialize(named.Select(lot => lot.Id)) : null,
+        });
 
     private const string Standing = "with " + Holding + """
 

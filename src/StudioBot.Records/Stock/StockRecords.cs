@@ -1,6 +1,5 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using StudioBot.Craft.Costs;
 using StudioBot.Craft.Stock;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Materials;
@@ -32,6 +31,8 @@ public sealed class StockRecords
     private readonly KeptRows kept;
     private readonly LotWorths worths;
     private readonly MemberUses uses;
+    private readonly CountRecords counts;
+    private readonly StockLines lines;
 
     internal StockRecords(SqliteConnection connection)
     {
@@ -39,6 +40,8 @@ public sealed class StockRecords
         kept = new KeptRows(connection);
         worths = new LotWorths(connection);
         uses = new MemberUses(connection);
+        counts = new CountRecords(connection);
+        lines = new StockLines(connection);
     }
 
     private const string OpenLots = """
@@ -48,10 +51,11 @@ public sealed class StockRecords
         left join lot_stop as stop on stop.lot_id = lot.id
         where held.material_id = $material
           and (held.units > 0 or lot.id = $lot or $lot is null and lot.id = (
-            select id
-            from lot
-            where material_id = $material and undone_id is null
-            order by bought_at desc, id desc
+            select newest.id
+            from lot as newest
+            where newest.material_id = $material and newest.undone_id is null
+              and newest.id not in (select lot_id from lot_stop)
+            order by newest.bought_at desc, newest.id desc
             limit 1))
           and lot.undone_id is null
           and ($lot is null or lot.id = $lot)
@@ -64,17 +68,11 @@ public sealed class StockRecords
     public Drawn Draw(Material material, Amount amount, StockReason reason, Act act) =>
         Draw(material, amount, Lots(material.Id), reason, act);
 
-    /// <summary>Draws from this lot only, stopped or not: what was done is booked; all of it or nothing.</summary>
+    /// <summary>Draws from these lots only, the first one first, stopped or not: what was done is booked; all of it or
+    /// nothing.</summary>
     /// <inheritdoc cref="Draw(Material, Amount, StockReason, Act)"/>
-    public Drawn DrawFrom(Lot lot, Material material, Amount amount, StockReason reason, Act act)
-    {
-        if (lot.MaterialId != material.Id)
-        {
-            throw new ArgumentException($"Lot {lot.Id} is not of {material.Name}.", nameof(lot));
-        }
-
-        return Draw(material, amount, [.. Lots(material.Id, lot.Id).Select(AsOpen)], reason, act);
-    }
+    public Drawn DrawFrom(IReadOnlyList<Lot> lots, Material material, Amount amount, StockReason reason, Act act) =>
+        Draw(material, amount, Named(lots, material), reason, act);
 
     private const string NewLotRow = """
         insert into lot (
@@ -132,42 +130,28 @@ public sealed class StockRecords
         Book(material.Id, lotId, columns, worth, reason, act);
     }
 
-    // What fills goes before what draws, so that no lot is short on the way.
-    private const string TakeBackRun = "with " + CountRecords.Holding + """
-
-        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, cents, reason)
-        select $act, $material, lot_id,
-               iif($column = 1, -sum(units), null), iif($column = 2, -sum(units), null),
-               iif($column = 3, -sum(units), null), -sum(cents), 'counted'
-        from run
-        group by lot_id
-        having sum(units) <> 0
-        order by sum(units)
-        """;
-
-    /// <summary>Somebody counted: the book takes the level that was found.</summary>
-    /// <remarks>What is missing leaves the oldest lots, those in use before stopped ones; what is over goes into the
-    /// newest lot, at what that one is worth, or into an unlabelled one where there is none. A count that nothing but
-    /// counts came before is booked in place of those: the lots come to stand as if it had been the first.</remarks>
+    /// <summary>Somebody counted: the book takes the level that was found in the lots in use, or in those named.
+    /// </summary>
+    /// <remarks>What is missing leaves the oldest lots; what is over goes into the newest one, at what that one is
+    /// worth, or into an unlabelled one where there is none. Stopped lots stay as they are unless they are named. A
+    /// count that nothing but counts came before is booked in place of those: the lots come to stand as if it had been
+    /// the first.</remarks>
     /// <exception cref="ArgumentException">The amount is not measured as the material's form is.</exception>
-    public Stocktake Count(Material material, Amount counted, Act act)
+    public Stocktake Count(Material material, Amount counted, Act act, IReadOnlyList<Lot>? named = null)
     {
         Measure.Check(material.Form, counted);
-        var columns = AmountColumns.Of(counted);
-        var before = AmountColumns.Like(counted, Lots(material.Id).Sum(lot => lot.Open.Left));
-        if (columns.Whole == before.Whole)
+        var found = AmountColumns.Of(counted);
+        var before = AmountColumns.Like(counted, Counted(named, material).Sum(lot => lot.Open.Left));
+        if (found != before)
         {
-            return new Stocktake(before.Known(), counted);
+            counts.TakeBackRun(material.Id, found, named, act);
         }
 
-        var column = columns.Microlitres is not null ? 1 : columns.Milligrams is not null ? 2 : 3;
-        connection.Execute(TakeBackRun, new { act = act.Id, material = material.Id, column });
-        var lots = Lots(material.Id);
-        var over = columns.Whole - lots.Sum(lot => lot.Open.Left);
+        var lots = Counted(named, material);
+        var over = found.Whole - lots.Sum(lot => lot.Open.Left);
         if (over < 0)
         {
-            IReadOnlyList<LotInBook> all = [.. lots.OrderBy(lot => lot.Open.IsStopped).Select(AsOpen)];
-            Draw(material, AmountColumns.Like(counted, -over).Known(), all, StockReason.Counted, act);
+            Draw(material, AmountColumns.Like(counted, -over).Known(), lots, StockReason.Counted, act);
         }
         else if (over > 0)
         {
@@ -176,6 +160,10 @@ public sealed class StockRecords
 
         return new Stocktake(before.Known(), counted);
     }
+
+    private IReadOnlyList<LotInBook> Counted(IReadOnlyList<Lot>? named, Material material) => named is { Count: > 0 }
+        ? Named(named, material)
+        : [.. Lots(material.Id).Where(lot => !lot.Open.IsStopped)];
 
     private const string StopOne = """
         insert into lot_stop (lot_id, why, stopped_at)
@@ -200,123 +188,48 @@ public sealed class StockRecords
     public void Opened(long lotId, Act act) => kept.Change(act, KeptTable.Lot, lotId, () =>
         connection.Execute(OpenOne, new { lot = lotId, at = Booked.At(act.HappenedAt) }));
 
-    private const string Columns = """
-        select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
-               entry.milligrams, entry.pieces, entry.cents, entry.reason, act.author_id as authorId,
-               act.for_id as forId, act.happened_at as happenedAt
-        from stock_entry as entry
-        join act on act.id = entry.act_id
-
-        """;
-
-    // The plus keeps a query from going through all lines that undo nothing, which nearly all do.
-
-    private const string Lines = Columns + """
-        where ($material is null or entry.material_id = $material)
-          and ($act is null or entry.act_id = $act)
-          and act.happened_at >= $since
-        order by entry.id
-        """;
-
     /// <summary>The lines of the book, in the order they were booked; an undone line is followed by its opposite.
     /// </summary>
     /// <param name="since">The moment from which the acts are about; none: from the beginning.</param>
     /// <param name="materialId">Of this material only; none: of all.</param>
     public IReadOnlyList<StockLine> Entries(DateTimeOffset? since = null, long? materialId = null) =>
-        Listed(since, materialId, null);
-
-    private const string Held = Columns + """
-        where +entry.undoes_id is null
-          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
-          and ($material is null or entry.material_id = $material)
-          and ($lot is null or entry.lot_id = $lot)
-        order by entry.id
-        """;
+        lines.Listed(since, materialId, null);
 
     /// <summary>The lines of the book that hold, in the order they were booked: what was undone is not among them.
     /// </summary>
     /// <param name="materialId">Of this material only; none: of all.</param>
     /// <param name="lotId">Of this lot only; none: of all.</param>
     public IReadOnlyList<StockLine> Holding(long? materialId = null, long? lotId = null) =>
-        [.. connection.Query<LineRow>(Held, new { material = materialId, lot = lotId }).Select(row => row.From())];
-
-    private const string HeldBetween = Columns + """
-        where act.happened_at >= $from
-          and act.happened_at < $until
-          and +entry.undoes_id is null
-          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
-        order by entry.id
-        """;
+        lines.Holding(materialId, lotId);
 
     /// <summary>The lines that hold of acts about this time, in the order they were booked.</summary>
     /// <param name="from">From this moment.</param>
     /// <param name="until">Until before this one.</param>
     public IReadOnlyList<StockLine> HoldingBetween(DateTimeOffset from, DateTimeOffset until) =>
-        [.. connection.Query<LineRow>(HeldBetween, new { from = Booked.At(from), until = Booked.At(until) })
-            .Select(row => row.From())];
-
-    private const string WrittenLater = Columns + """
-        where entry.act_id in (select id from act where written_at > $moment)
-          and entry.material_id = $material
-        order by entry.id
-        """;
+        lines.HoldingBetween(from, until);
 
     /// <summary>The lines of a material that were written after this moment, undone ones and their opposites too.
     /// </summary>
     public IReadOnlyList<StockLine> WrittenAfter(DateTimeOffset moment, long materialId) =>
-    [
-        .. connection.Query<LineRow>(WrittenLater, new { moment = Booked.At(moment), material = materialId })
-            .Select(row => row.From()),
-    ];
-
-    private const string HeldUses = Columns + """
-        where entry.material_id = $material
-          and entry.reason in ('used', 'mixed', 'poured', 'coated', 'returned')
-          and entry.act_id >= $first
-          and act.happened_at >= $since
-          and +entry.undoes_id is null
-          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
-        """;
+        lines.WrittenAfter(moment, materialId);
 
     /// <summary>The lines that hold by which a material was used, and what came back of it.</summary>
     /// <param name="since">From this moment.</param>
     /// <param name="materialId">Of which.</param>
     /// <param name="firstAct">The first act that was written since: no use is written before it happens.</param>
     public IReadOnlyList<StockLine> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
-    [
-        .. connection.Query<LineRow>(
-            HeldUses, new { material = materialId, since = Booked.At(since), first = firstAct }).Select(row => row.From()),
-    ];
-
-    private const string First = """
-        select min(act.happened_at)
-        from lot
-        join act on act.id = lot.act_id
-        where lot.material_id = $material
-          and lot.undone_id is null
-        """;
+        lines.UsesSince(since, materialId, firstAct);
 
     /// <summary>Since when a material is in the book; none where nothing of it ever came.</summary>
-    public DateTimeOffset? Begun(long materialId) =>
-        Booked.Moment(connection.ExecuteScalar<long?>(First, new { material = materialId }));
+    public DateTimeOffset? Begun(long materialId) => lines.Begun(materialId);
 
-    /// <summary>What each member used of a material before it was last counted, since the count before.</summary>
-    /// <param name="materialId">Of which.</param>
-    /// <param name="act">The act that asks; counts with nothing else between are one.</param>
+    /// <summary>What each member used of a material between this run of counts and the one before.</summary>
     public IReadOnlyDictionary<long, MemberUse> UsedSinceCount(long materialId, Act act) =>
         uses.SinceCount(materialId, act);
 
     /// <summary>What each member used of all materials in a time, in cents.</summary>
     public IReadOnlyDictionary<long, long> WorthUsedBetween(DateTimeOffset from, DateTimeOffset until) =>
         uses.WorthBetween(from, until);
-
-    private const string OnShelf = """
-        select coalesce(sum(cents), 0)
-        from lot_sum
-        """;
-
-    /// <summary>What all lots together are worth, by what they had cost.</summary>
-    public Money Worth() => new(connection.ExecuteScalar<long>(OnShelf));
 
     private const string MovedOnes = """
         select distinct material_id
@@ -328,13 +241,7 @@ public sealed class StockRecords
     public IReadOnlyList<long> MovedBy(Act act) => [.. connection.Query<long>(MovedOnes, new { act = act.Id })];
 
     /// <summary>The lines of one act.</summary>
-    public IReadOnlyList<StockLine> Of(Act act) => Listed(null, null, act.Id);
-
-    private IReadOnlyList<StockLine> Listed(DateTimeOffset? since, long? material, long? act)
-    {
-        var from = since is { } moment ? Booked.At(moment) : long.MinValue;
-        return [.. connection.Query<LineRow>(Lines, new { material, act, since = from }).Select(row => row.From())];
-    }
+    public IReadOnlyList<StockLine> Of(Act act) => lines.Listed(null, null, act.Id);
 
     private Drawn Draw(
         Material material, Amount amount, IReadOnlyList<LotInBook> lots, StockReason reason, Act act)
@@ -389,6 +296,11 @@ public sealed class StockRecords
     private IReadOnlyList<LotInBook> Lots(long material, long? lot = null) =>
         [.. connection.Query<LotRow>(OpenLots, new { material, lot }).Select(row => row.From())];
 
+    private IReadOnlyList<LotInBook> Named(IReadOnlyList<Lot> lots, Material material) =>
+        lots.FirstOrDefault(lot => lot.MaterialId != material.Id) is { } other
+            ? throw new ArgumentException($"Lot {other.Id} is not of {material.Name}.", nameof(lots))
+            : [.. lots.SelectMany(lot => Lots(material.Id, lot.Id)).Select(AsOpen)];
+
     private static LotInBook AsOpen(LotInBook lot) => lot with { Open = lot.Open with { IsStopped = false } };
 
     private sealed record LotInBook(long Id, string? Label, OpenLot Open, long Cents);
@@ -407,36 +319,5 @@ public sealed class StockRecords
         public long Cents { get; init; }
 
         public LotInBook From() => new(Id, Label, new OpenLot(Label ?? string.Empty, Left, IsStopped), Cents);
-    }
-
-    private sealed record LineRow(
-        long ActId,
-        long MaterialId,
-        long LotId,
-        long? Microlitres,
-        long? Milligrams,
-        long? Pieces,
-        long Cents,
-        string Reason,
-        long? AuthorId,
-        long? ForId,
-        long HappenedAt)
-    {
-        public StockLine From()
-        {
-            var signed = new AmountColumns(Microlitres, Milligrams, Pieces);
-            return new StockLine(
-                ActId,
-                MaterialId,
-                LotId,
-                signed.Magnitude().Known(),
-                signed.Whole > 0,
-                Reasons.Read(Reason),
-                ForId ?? AuthorId,
-                Booked.Moment(HappenedAt))
-            {
-                Worth = new Money(Math.Abs(Cents)),
-            };
-        }
     }
 }

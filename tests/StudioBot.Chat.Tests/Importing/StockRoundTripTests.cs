@@ -116,7 +116,7 @@ public sealed class StockRoundTripTests
                 : (int)(left * share / 1000);
             if (units > 0)
             {
-                session.Stock.DrawFrom(lot, material, Of(material, units), StockReason.Used, act);
+                session.Stock.DrawFrom([lot], material, Of(material, units), StockReason.Used, act);
             }
         }
 

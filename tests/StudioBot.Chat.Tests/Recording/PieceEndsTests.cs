@@ -14,6 +14,7 @@ public sealed class PieceEndsTests : IDisposable
     public void A_sale_keeps_price_share_and_words()
     {
         var reply = _studio.Hear("sold 14 85 gallery 40%");
+        Assert.Contains("\nNoted: gallery.\n", reply, StringComparison.Ordinal);
 
         Assert.StartsWith("14 is sold for 85.00 EUR.", reply, StringComparison.Ordinal);
         Assert.Contains("The maker's share  51.00", reply, StringComparison.Ordinal);   // 85.00 less 34.00

@@ -21,6 +21,26 @@ public sealed class BoughtCommandTests : IDisposable
         Assert.Equal(new() { ["Mira"] = 2490, ["studio"] = -2490 }, studio.Balances());
     }
 
+    [Theory]
+    [InlineData("bought 500 ml white 5 lot =HYPERLINK", "=HYPERLINK")]
+    [InlineData("bought 500 ml white lot winterberry 5", "winterberry")]
+    [InlineData("bought 500 ml white 5 lot -W9", "-W9")]
+    public void What_can_be_no_label_is_not_dropped_in_silence(string words, string label) =>
+        Assert.StartsWith(
+            $"“{label}” can't be a lot's label: that is a bare word with a digit, or of four letters at most. Nothing recorded.",
+            studio.Refuses(words).PlainText,
+            StringComparison.Ordinal);
+
+    [Fact]
+    public void A_price_or_a_small_word_is_no_label_though_a_lot_is_called_so()
+    {
+        studio.Tells("bought 500 ml white 5.00 lot 18");
+        studio.Tells("bought 500 ml magenta 5.00 lot A");
+
+        Assert.Contains("18.00: credited to Mira.", studio.Tells("bought 1 L white 18"), StringComparison.Ordinal);
+        Assert.Contains("\nFrom W-1.\n", studio.Tells("used 20 ml white for a friend"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Each_says_the_price_of_one_pack()
     {

@@ -31,6 +31,44 @@ public sealed class CountCommandTests : IDisposable
         Assert.Equal(counted, studio.Level("white"));
     }
 
+    [Theory]
+    [InlineData(100, "White: 100 ml, differs.\nThe book said 780 ml; 680 ml less booked as counted.")]
+    [InlineData(800, "White: 800 ml, agrees.\nThe book said 780 ml; 20 ml more booked as counted.")]
+    public void Stopped_lots_are_left_alone_and_said_to_stand_apart(int counted, string said)
+    {
+        studio.Tells("stop lot W-1 yellowed");
+
+        var words = studio.Tells($"count white {counted} ml");
+        Assert.StartsWith(said, words, StringComparison.Ordinal);
+        Assert.Contains("\nApart from it 40 ml white stopped, not counted.\n", words, StringComparison.Ordinal);
+        Assert.Equal((40, counted, counted), (studio.Left("W-1"), studio.Left("W-2"), studio.Level("white")));
+    }
+
+    [Fact]
+    public void What_is_found_beside_a_stopped_lot_goes_into_one_of_its_own()
+    {
+        studio.Tells("stop lots W-1 W-2");
+
+        studio.Tells("count white 50 ml");
+
+        Assert.Equal((40, 780, 50), (studio.Left("W-1"), studio.Left("W-2"), studio.Level("white")));
+    }
+
+    [Fact]
+    public void A_lot_that_is_named_is_counted_alone_stopped_or_not()
+    {
+        studio.Tells("stop lot W-1 yellowed");
+
+        Assert.StartsWith(
+            "White, W-1: 25 ml, differs.\nThe book said 40 ml; 15 ml less booked as counted.",
+            studio.Tells("count white 25 ml lot W-1"),
+            StringComparison.Ordinal);
+        Assert.StartsWith("White, W-1: 0 ml, differs.", studio.Tells("count white 0 ml lot W-1"), StringComparison.Ordinal);
+        Assert.StartsWith("White, W-1: 30 ml, differs.", studio.Tells("count white 30 ml lot W-1"), StringComparison.Ordinal);
+        Assert.Equal((30, 780), (studio.Left("W-1"), studio.Left("W-2")));
+        Assert.StartsWith("“Z-99” is no lot of white. Nothing recorded.", studio.Refuses("count white 30 ml lot Z-99").PlainText, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Gross_goes_less_the_bottle_by_density()
     {
@@ -92,6 +130,7 @@ public sealed class CountCommandTests : IDisposable
     [Theory]
     [InlineData("count white 430 ml")]
     [InlineData("count white 990 ml")]
+    [InlineData("count white 90 ml lot W-1")]
     [InlineData("count gold mica 30 g, cups 12")]
     public void It_can_be_taken_back(string words) => studio.IsUndone(words);
 }

@@ -88,6 +88,55 @@ public sealed class StockCommandTests
         Assert.Contains("Last in: 200 ml bought 23 Nov by Mira. Last out: 50 ml used 24 Nov by Pia.", said, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(21, "Counted 150 ml 22 Nov by Pia. Since then 30 ml out.")]
+    [InlineData(23, "Counted 150 ml 22 Nov by Pia. Since then 30 ml out, 100 ml stopped.")]    // the 150 were 50 and these 100
+    public void A_lot_that_was_stopped_is_in_a_count_before_it_only(int stopped, string expected)
+    {
+        var white = _studio.Liquid("white");
+        var (first, _) = (_studio.Bought(white, 100, 12, "W-2"), _studio.Bought(white, 200, 11, "W-1"));
+        void Stop() => _studio.Write(session => session.Stock.Stop(first, null, _studio.Said(session, "stop", stopped)));
+        if (stopped < 22)
+        {
+            Stop();
+        }
+
+        _studio.Write(session => session.Stock.Count(white, StockedStudio.Ml(150), _studio.Said(session, "count", 22, who: _studio.Pia)));
+        if (stopped > 22)
+        {
+            Stop();
+        }
+
+        _studio.Went(white, 30, 24);
+
+        Assert.Contains(expected, _studio.Says("stock white"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_last_is_the_last_that_happened_however_late_it_was_written()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 1000, 20);
+        _studio.Went(white, 50, 24);
+        _studio.Bought(white, 200, 10);
+        _studio.Went(white, 70, 22, who: _studio.Pia);
+
+        Assert.Contains(
+            "Last in: 1000 ml bought 20 Nov by Mira. Last out: 50 ml used 24 Nov by Mira.",
+            _studio.Says("stock white"),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_a_count_found_more_than_came_what_came_is_no_whole()
+    {
+        var white = _studio.Liquid("white");
+        _studio.Bought(white, 1000, 20);
+        _studio.Write(session => session.Stock.Count(white, StockedStudio.Ml(2000), _studio.Said(session, "count", 22)));
+
+        Assert.Matches(@"no label, 20 Nov +2000 ml\s", _studio.Says("stock white"));
+    }
+
     [Fact]
     public void What_was_undone_neither_came_nor_went()
     {
@@ -162,7 +211,7 @@ public sealed class StockCommandTests
         var said = _studio.Says("stock white");
 
         Assert.Contains("Opened: W-2 12 Nov.", said, StringComparison.Ordinal);
-        Assert.Contains("Stopped, drawn from only by name: W-1 (yellowed).", said, StringComparison.Ordinal);
+        Assert.Contains("Apart from it 100 ml stopped, drawn from only by name: W-1 (yellowed).", said, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -24,6 +24,19 @@ public sealed class StopCommandTests : IDisposable
     }
 
     [Fact]
+    public void What_is_stopped_is_no_level_to_plan_with()
+    {
+        Assert.StartsWith("White: nothing to buy yet", studio.Hear("buy white"), StringComparison.Ordinal);
+
+        studio.Tells("stop lot W-2 yellowed");      // 780 of the 820 ml, low at 300
+
+        Assert.StartsWith("White: 40 ml, low (at 300 ml)", studio.Hear("stock white"), StringComparison.Ordinal);
+        Assert.Contains("Apart from it 780 ml stopped, drawn from only by name: W-2 (yellowed).", studio.Hear("stock white"), StringComparison.Ordinal);
+        Assert.StartsWith("Buy white: ", studio.Hear("buy white"), StringComparison.Ordinal);
+        Assert.Contains("white, 40 ml here", studio.Hear("amounts 30cm panel bloom white"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Makers_of_pieces_that_took_from_it_are_told()
     {
         // 17 is Mira's, 18 Pia's
@@ -78,7 +91,7 @@ public sealed class StopCommandTests : IDisposable
         var act = session.Acts.Begin(new NewAct("coat", mira, $"coat {piece} lots {label}", studio.Now));
         var lot = session.Lots.All().Single(one => one.Label == label);
         var material = session.Materials.All().Single(one => one.Id == lot.MaterialId);
-        session.Stock.DrawFrom(lot, material, new Amount.ByVolume(Volume.FromMillilitres(50)), StockReason.Coated, act);
+        session.Stock.DrawFrom([lot], material, new Amount.ByVolume(Volume.FromMillilitres(50)), StockReason.Coated, act);
         session.Pieces.Book(
             piece,
             new PieceEvent.Coated(new Coat(Volume.FromMillilitres(100), Volume.FromMillilitres(50)) { LotIds = [lot.Id] }),

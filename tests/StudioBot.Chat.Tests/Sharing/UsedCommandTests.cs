@@ -36,6 +36,67 @@ public sealed class UsedCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_lot_that_is_named_is_the_one_it_leaves()
+    {
+        Assert.StartsWith("100 ml white used, 720 ml left.\nFrom W-2.\n", studio.Tells("used 100 ml white lot w2"), StringComparison.Ordinal);
+        Assert.Equal((40, 680), (studio.Left("W-1"), studio.Left("W-2")));
+
+        // each from its own: lamp black 310 ml in K-4
+        Assert.Contains("White from W-2, lamp black from K-4.", studio.Tells("used 80 ml white, 10 ml lamp black lots K-4 W-2"), StringComparison.Ordinal);
+        Assert.Equal((40, 600, 300), (studio.Left("W-1"), studio.Left("W-2"), studio.Left("K-4")));
+    }
+
+    [Theory]
+    [InlineData("Z-99")]    // on nothing here
+    [InlineData("K-4")]     // on lamp black
+    public void A_label_that_is_on_no_lot_of_it_is_named_with_those_that_are(string label) =>
+        Assert.Equal(
+            $"“{label}” is no lot of white. Nothing recorded.\nHere: W-1, W-2.\n  used 10 ml white lot W-1",
+            Shelves.Words(studio.Refuses($"used 10 ml white lot {label}")));
+
+    [Fact]
+    public void What_has_no_label_is_used_without_one() =>
+        Assert.Equal(
+            "“C-1” is no lot of cup. Nothing recorded.\nNone of it has a label: leave the lot out.\n  used 8 cup",
+            Shelves.Words(studio.Refuses("used 8 cups lot C-1")));
+
+    [Fact]
+    public void Short_in_the_lot_that_was_named_is_asked_about()
+    {
+        var reply = studio.Refuses("used 100 ml white lot W-1");    // 40 are in it
+
+        Assert.Equal(
+            "White is short: 40 ml in W-1, 100 ml asked. Nothing recorded.\nOther lots are left alone. Count it first, like this?\n"
+                + "  count white 100 ml lot W-1",
+            Shelves.Words(reply));
+        Assert.Equal(
+            [("Use what is there", "used 40 ml white lot W-1"), ("Used all the same", "used 100 ml white lot W-1 anyway")],
+            reply.Buttons.Select(button => (button.Label, button.Line)));
+        studio.Tells(reply.Buttons[1].Line);
+        Assert.Equal((0, 780), (studio.Left("W-1"), studio.Left("W-2")));
+    }
+
+    [Fact]
+    public void A_stopped_lot_that_is_named_is_drawn_from_and_said_to_be_stopped()
+    {
+        studio.Tells("stop lot W-1 yellowed");
+
+        Assert.Contains("\nFrom W-1.\nMinded: W-1 is stopped: yellowed.\n", studio.Tells("used 30 ml white lot W-1"), StringComparison.Ordinal);
+        Assert.Equal((10, 780), (studio.Left("W-1"), studio.Left("W-2")));
+    }
+
+    [Theory]
+    [InlineData("mix medium 100 ml lot M-7")]
+    [InlineData("pour 20cm panel bloom white lot W-2")]
+    public void Where_no_lot_is_taken_by_name_it_is_not_passed_over_in_silence(string words)
+    {
+        var reply = studio.Refuses(words);
+
+        Assert.Contains($"“{words[^7..]}” is passed over: {words.Split(' ')[0]} takes no lot by name.", reply.PlainText, StringComparison.Ordinal);
+        Assert.True(studio.Say(reply.Buttons[0].Line, agreed: true).Recorded);
+    }
+
+    [Fact]
     public void Several_leave_together_each_in_its_own_measure()
     {
         var said = studio.Tells("used 20ml white, 2 g blue mica, 8 cups");
@@ -173,6 +234,7 @@ public sealed class UsedCommandTests : IDisposable
     [InlineData("used 60 ml white, 2 tsp gold mica")]
     [InlineData("used 8 cups")]
     [InlineData("used 10 ml white for 17")]
+    [InlineData("used 10 ml white lot W-2")]
     public void It_can_be_taken_back(string words) => studio.IsUndone(words);
 
     private static Records.Materials.Amount.ByVolume Ml(double millilitres) =>

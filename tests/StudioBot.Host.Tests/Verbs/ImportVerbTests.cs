@@ -56,9 +56,18 @@ public sealed class ImportVerbTests : IDisposable
     public async Task A_file_that_is_not_there_makes_no_studio()
     {
         var ended = await Import("none.csv", Data);
-        Assert.Equal((1, ""), (ended.Code, ended.Out));
-        Assert.StartsWith("Can't read none.csv: ", ended.Error, StringComparison.Ordinal);
+        Assert.Equal((64, ""), (ended.Code, ended.Out));
+        Assert.Equal("There is no file none.csv. Name a table:  studiobot import stock.csv\n", ended.Error.ReplaceLineEndings("\n"));
         Assert.False(Directory.Exists(Data));
+    }
+
+    [Fact]
+    public async Task A_folder_is_no_table()
+    {
+        var ended = await Import(home.Path, Data);
+        Assert.Equal((64, ""), (ended.Code, ended.Out));
+        Assert.Equal(
+            $"{home.Path} is a folder, not a table. Name a table:  studiobot import stock.csv\n", ended.Error.ReplaceLineEndings("\n"));
     }
 
     private Task<Ended> Import(string file, string data) => BuiltProgram.Run(home, ["import", file, "--data", data]);

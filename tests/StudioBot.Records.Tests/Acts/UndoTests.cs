@@ -107,7 +107,7 @@ public sealed class UndoTests : IDisposable
         var bought = Did("bought", (session, act) =>
             session.Stock.Enter(new NewLot(white, Ml(500), Morning) { Label = "W-9" }, StockReason.Bought, act));
         var used = Did("used", (session, act) => session.Stock.DrawFrom(
-            session.Lots.All().Single(lot => lot.Label == "W-9"), white, Ml(1), StockReason.Used, act));
+            [session.Lots.All().Single(lot => lot.Label == "W-9")], white, Ml(1), StockReason.Used, act));
         var before = studio.File.Read(view => view.Stock.Entries()).Count;
 
         Assert.Equal([used], Assert.IsType<Undone.RestsOn>(Undo(bought)).Later);
@@ -134,11 +134,11 @@ public sealed class UndoTests : IDisposable
         });
         var added = Did("batch", (session, act) =>
         {
-            session.Stock.DrawFrom(session.Lots.All().Single(one => one.Label == "W-9"), white, Ml(90), StockReason.Mixed, act);
+            session.Stock.DrawFrom([session.Lots.All().Single(one => one.Label == "W-9")], white, Ml(90), StockReason.Mixed, act);
             session.Stock.AddTo(lot, medium, Ml(90), StockReason.Made, act);
         });
         var used = Did("used", (session, act) => session.Stock.DrawFrom(
-            session.Lots.All().Single(one => one.Id == lot), medium, Ml(10), StockReason.Used, act));
+            [session.Lots.All().Single(one => one.Id == lot)], medium, Ml(10), StockReason.Used, act));
         Assert.Equal(459, studio.File.Read(view => view.Lots.All()).Single(one => one.Id == lot).Worth.Cents);
 
         Assert.Equal([used], Assert.IsType<Undone.RestsOn>(Undo(added)).Later);

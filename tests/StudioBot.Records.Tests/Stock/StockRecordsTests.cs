@@ -58,7 +58,7 @@ public sealed class StockRecordsTests : IDisposable
             return (
                 session.Stock.Draw(white, Ml(781), StockReason.Used, session.Said("used", mira)),
                 session.Stock.DrawFrom(
-                    Named(session, "W-1"), white, Ml(30), StockReason.Used, session.Said("used", mira)));
+                    [Named(session, "W-1")], white, Ml(30), StockReason.Used, session.Said("used", mira)));
         });
 
         Assert.Equal(new Drawn.Short(Ml(1)), least);
@@ -69,10 +69,18 @@ public sealed class StockRecordsTests : IDisposable
     }
 
     [Fact]
+    public void What_is_stopped_is_no_part_of_the_level()
+    {
+        studio.File.Write(session => session.Stock.Stop(Named(session, "W-1").Id, null, session.Said("stop", mira)));
+
+        Assert.Equal(new Level(white.Id, Ml(780), Ml(40)), Assert.Single(studio.File.Read(view => view.Materials.Levels())));
+    }
+
+    [Fact]
     public void A_named_lot_gives_no_more_than_it_holds()
     {
         var drawn = studio.File.Write(session => session.Stock.DrawFrom(
-            Named(session, "W-1"), white, Ml(50), StockReason.Used, session.Said("used", mira)));
+            [Named(session, "W-1")], white, Ml(50), StockReason.Used, session.Said("used", mira)));
 
         Assert.Equal(new Drawn.Short(Ml(10)), drawn);
         Assert.Equal(Ml(820), Level());
@@ -85,7 +93,7 @@ public sealed class StockRecordsTests : IDisposable
         {
             var black = session.Materials.Add(new NewMaterial("black", MaterialForm.Liquid));
             session.Stock.DrawFrom(
-                Named(session, "W-1"), black, Ml(5), StockReason.Used, session.Said("used", mira));
+                [Named(session, "W-1")], black, Ml(5), StockReason.Used, session.Said("used", mira));
         }));
     }
 
@@ -104,13 +112,18 @@ public sealed class StockRecordsTests : IDisposable
     }
 
     [Fact]
-    public void A_count_reaches_into_stopped_lots_when_nothing_else_is_left()
+    public void A_count_leaves_stopped_lots_alone_unless_they_are_named()
     {
         studio.File.Write(session => session.Stock.Stop(Named(session, "W-1").Id, null, session.Said("stop", mira)));
 
-        studio.File.Write(session => session.Stock.Count(white, Ml(25), session.Said("count", mira)));
+        var count = studio.File.Write(session => session.Stock.Count(white, Ml(25), session.Said("count", mira)));
 
-        Assert.Equal([("W-1", Ml(25)), ("W-2", Ml(0))], Left());
+        Assert.Equal(new Stocktake(Ml(780), Ml(25)), count);
+        Assert.Equal([("W-1", Ml(40)), ("W-2", Ml(25))], Left());
+
+        studio.File.Write(session => session.Stock.Count(white, Ml(5), session.Said("count", mira), [Named(session, "W-1")]));
+
+        Assert.Equal([("W-1", Ml(5)), ("W-2", Ml(25))], Left());
     }
 
     [Fact]

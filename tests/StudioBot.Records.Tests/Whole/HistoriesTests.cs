@@ -176,9 +176,10 @@ public sealed class HistoriesTests
         var lots = session.Lots.All();
         foreach (var level in session.Materials.Levels())
         {
-            Assert.Equal(sums.GetValueOrDefault(level.MaterialId), Size(level.Left), 6);
-            Assert.Equal(
-                lots.Where(lot => lot.MaterialId == level.MaterialId).Sum(lot => Size(lot.Left)), Size(level.Left), 6);
+            Assert.Equal(sums.GetValueOrDefault(level.MaterialId), Size(level.Left) + Size(level.Stopped), 6);
+            var own = lots.Where(lot => lot.MaterialId == level.MaterialId).ToLookup(lot => lot.Stopped is not null);
+            Assert.Equal(own[false].Sum(lot => Size(lot.Left)), Size(level.Left), 6);
+            Assert.Equal(own[true].Sum(lot => Size(lot.Left)), Size(level.Stopped), 6);
         }
 
         var worths = session.Stock.Entries().GroupBy(line => line.LotId).ToDictionary(

@@ -30,7 +30,7 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
         var taken = lead;
         while (draft.At(at + taken) is { Kind: AtomKind.Word or AtomKind.Number } word)
         {
-            if (draft.Vocabulary.Lot(draft.Typed(at + taken)) is { } label)
+            if ((lead > 0 || MayStandBare(word)) && draft.Vocabulary.Lot(draft.Typed(at + taken)) is { } label)
             {
                 labels.Add(label);
             }
@@ -50,6 +50,10 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
         {
             draft.Said.Put(this, labels);
         }
+        else if (lead > 0 && taken == lead)
+        {
+            return Odd(draft, at + lead) is > 0 and var odd ? lead + odd : 0;
+        }
 
         return taken == lead ? 0 : taken;
     }
@@ -60,9 +64,28 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
     internal override string Say(IReadOnlyList<string> value) =>
         (TakesBare ? "" : value.Count == 1 ? "lot " : "lots ") + string.Join(' ', value);
 
+    // Somebody may have labelled a lot 18, or A: behind no lead that is a price, or a word between.
+    private bool MayStandBare(Atom word) => IsRequired || !(word.IsNumber || Fillers.Holds(word.Lower));
+
     private static bool IsLabel(Atom word) => word.IsNumber
         || word.Lower.Any(char.IsAsciiDigit)
         || (word.Lower.Length <= 4 && !Fillers.Holds(word.Lower));
+
+    // A word that stands where a label stands, and is none: =cmd, winterberry; not a lot of.
+    private int Odd(PhraseDraft draft, int at)
+    {
+        var isGlued = draft.At(at) is { Kind: AtomKind.Mark } mark && draft.At(at + 1)?.Start == mark.End;
+        var count = isGlued ? 2 : 1;
+        if (draft.At(at + count - 1) is not { Kind: AtomKind.Word } word || (count == 1 && Fillers.Holds(word.Lower)))
+        {
+            return 0;
+        }
+
+        draft.Slips.Add(new Slip(draft.Atoms[at].Start, draft.Chunk(at), MayBeNew
+            ? "can't be a lot's label: that is a bare word with a digit, or of four letters at most"
+            : "is no lot here"));
+        return count;
+    }
 
     private void Unknown(PhraseDraft draft, int at, List<string> labels)
     {

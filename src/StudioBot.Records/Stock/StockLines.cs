@@ -1,0 +1,132 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using StudioBot.Craft.Costs;
+using StudioBot.Records.Materials;
+
+namespace StudioBot.Records.Stock;
+
+/// <summary>The lines of the stock book, read.</summary>
+internal sealed class StockLines(SqliteConnection connection)
+{
+    private const string Columns = """
+        select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
+               entry.milligrams, entry.pieces, entry.cents, entry.reason, act.author_id as authorId,
+               act.for_id as forId, act.happened_at as happenedAt
+        from stock_entry as entry
+        join act on act.id = entry.act_id
+
+        """;
+
+    private const string Lines = Columns + """
+        where ($material is null or entry.material_id = $material)
+          and ($act is null or entry.act_id = $act)
+          and act.happened_at >= $since
+        order by entry.id
+        """;
+
+    /// <summary>Those of a time, a material and an act, undone ones and their opposites too.</summary>
+    public IReadOnlyList<StockLine> Listed(DateTimeOffset? since, long? material, long? act)
+    {
+        var from = since is { } moment ? Booked.At(moment) : long.MinValue;
+        return [.. connection.Query<LineRow>(Lines, new { material, act, since = from }).Select(row => row.From())];
+    }
+
+    // The plus keeps a query from going through all lines that undo nothing, as nearly all do.
+    private const string Held = Columns + """
+        where +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+          and ($material is null or entry.material_id = $material)
+          and ($lot is null or entry.lot_id = $lot)
+        order by entry.id
+        """;
+
+    /// <summary>Those that hold, of a material and a lot.</summary>
+    public IReadOnlyList<StockLine> Holding(long? materialId, long? lotId) =>
+        [.. connection.Query<LineRow>(Held, new { material = materialId, lot = lotId }).Select(row => row.From())];
+
+    private const string HeldBetween = Columns + """
+        where act.happened_at >= $from
+          and act.happened_at < $until
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by entry.id
+        """;
+
+    /// <summary>Those that hold, of acts about this time.</summary>
+    public IReadOnlyList<StockLine> HoldingBetween(DateTimeOffset from, DateTimeOffset until) =>
+        [.. connection.Query<LineRow>(HeldBetween, new { from = Booked.At(from), until = Booked.At(until) })
+            .Select(row => row.From())];
+
+    private const string WrittenLater = Columns + """
+        where entry.act_id in (select id from act where written_at > $moment)
+          and entry.material_id = $material
+        order by entry.id
+        """;
+
+    /// <summary>Those of a material that were written after this moment.</summary>
+    public IReadOnlyList<StockLine> WrittenAfter(DateTimeOffset moment, long materialId) =>
+    [
+        .. connection.Query<LineRow>(WrittenLater, new { moment = Booked.At(moment), material = materialId })
+            .Select(row => row.From()),
+    ];
+
+    private const string HeldUses = Columns + """
+        where entry.material_id = $material
+          and entry.reason in ('used', 'mixed', 'poured', 'coated', 'returned')
+          and entry.act_id >= $first
+          and act.happened_at >= $since
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        """;
+
+    /// <summary>Those that hold by which a material was used, of acts about a time that were written since one.
+    /// </summary>
+    public IReadOnlyList<StockLine> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
+    [
+        .. connection.Query<LineRow>(
+            HeldUses, new { material = materialId, since = Booked.At(since), first = firstAct }).Select(row => row.From()),
+    ];
+
+    private const string First = """
+        select min(act.happened_at)
+        from lot
+        join act on act.id = lot.act_id
+        where lot.material_id = $material
+          and lot.undone_id is null
+        """;
+
+    /// <summary>The moment of a material's first lot.</summary>
+    public DateTimeOffset? Begun(long materialId) =>
+        Booked.Moment(connection.ExecuteScalar<long?>(First, new { material = materialId }));
+
+    private sealed record LineRow(
+        long ActId,
+        long MaterialId,
+        long LotId,
+        long? Microlitres,
+        long? Milligrams,
+        long? Pieces,
+        long Cents,
+        string Reason,
+        long? AuthorId,
+        long? ForId,
+        long HappenedAt)
+    {
+        public StockLine From()
+        {
+            var signed = new AmountColumns(Microlitres, Milligrams, Pieces);
+            return new StockLine(
+                ActId,
+                MaterialId,
+                LotId,
+                signed.Magnitude().Known(),
+                signed.Whole > 0,
+                StockRecords.Reasons.Read(Reason),
+                ForId ?? AuthorId,
+                Booked.Moment(HappenedAt))
+            {
+                Worth = new Money(Math.Abs(Cents)),
+            };
+        }
+    }
+}
