@@ -74,7 +74,7 @@ internal sealed class SettleCommand : Ask
         }
         else if (settled.Left.Count > 0)
         {
-            var there = new Money(Math.Clamp(studio.View.Stock.Worth().Cents, 0, -studios.Cents));
+            var there = new Money(Math.Clamp(studio.View.Lots.Worth().Cents, 0, -studios.Cents));
             var gone = -studios - there;
             said.AddRange(there == default ? [] : [$"{there} lies on the shelf: the studio's, owed until it is used."]);
             said.AddRange(gone == default ? [] : [$"{gone} lost and borne by nobody."]);

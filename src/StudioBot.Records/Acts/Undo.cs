@@ -74,7 +74,7 @@ public sealed class Undo
 
     // Stock: what drew more than would have been there without this act, in units or in cents, or touched a lot that
     // came by it; a later count, which found the level that this act had left. Pieces: what happened to one that came by
-    // this act, or changed a stage again. Batches and numbers: a piece poured since. Payments: the word that it came.
+    // this act, or changed a stage again. Batches and numbers: a piece poured since. Payments: word that one came.
     private const string Resting = """
         with mine as materialized (
             select lot_id, material_id

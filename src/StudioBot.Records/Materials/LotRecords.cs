@@ -28,6 +28,14 @@ public sealed class LotRecords
     /// <summary>All lots, the oldest first: the first with something left is the next to be drawn from.</summary>
     public IReadOnlyList<Lot> All() => [.. connection.Query<Row>(Bought).Select(row => row.From())];
 
+    private const string OnShelf = """
+        select coalesce(sum(cents), 0)
+        from lot_sum
+        """;
+
+    /// <summary>What all lots together are worth, by what they had cost.</summary>
+    public Money Worth() => new(connection.ExecuteScalar<long>(OnShelf));
+
     // Settable, not positional: a sum has no declared type for a constructor to be matched by.
     private sealed record Row
     {

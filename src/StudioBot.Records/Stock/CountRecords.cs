@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Costs;
 using StudioBot.Records.Acts;
+using StudioBot.Records.Materials;
 
 namespace StudioBot.Records.Stock;
 
@@ -31,6 +32,26 @@ public sealed class CountRecords
     private readonly SqliteConnection connection;
 
     internal CountRecords(SqliteConnection connection) => this.connection = connection;
+
+    // What fills goes before what draws, so that no lot is short on the way.
+    private const string Opposite = "with " + Holding + """
+
+        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, cents, reason)
+        select $act, $material, lot_id,
+               iif($column = 1, -sum(units), null), iif($column = 2, -sum(units), null),
+               iif($column = 3, -sum(units), null), -sum(cents), 'counted'
+        from run
+        group by lot_id
+        having sum(units) <> 0
+        order by sum(units)
+        """;
+
+    /// <summary>The lots come to stand as they did before the run that this count is in.</summary>
+    internal void TakeBackRun(long materialId, AmountColumns like, Act count)
+    {
+        var column = like.Microlitres is not null ? 1 : like.Milligrams is not null ? 2 : 3;
+        connection.Execute(Opposite, new { act = count.Id, material = materialId, column });
+    }
 
     private const string Standing = "with " + Holding + """
 

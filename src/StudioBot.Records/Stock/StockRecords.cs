@@ -26,6 +26,7 @@ public sealed class StockRecords
     private readonly KeptRows kept;
     private readonly LotWorths worths;
     private readonly MemberUses uses;
+    private readonly CountRecords counts;
 
     internal StockRecords(SqliteConnection connection)
     {
@@ -33,6 +34,7 @@ public sealed class StockRecords
         kept = new KeptRows(connection);
         worths = new LotWorths(connection);
         uses = new MemberUses(connection);
+        counts = new CountRecords(connection);
     }
 
     private const string OpenLots = """
@@ -126,19 +128,6 @@ public sealed class StockRecords
         Book(material.Id, lotId, columns, worth, reason, act);
     }
 
-    // What fills goes before what draws, so that no lot is short on the way.
-    private const string TakeBackRun = "with " + CountRecords.Holding + """
-
-        insert into stock_entry (act_id, material_id, lot_id, microlitres, milligrams, pieces, cents, reason)
-        select $act, $material, lot_id,
-               iif($column = 1, -sum(units), null), iif($column = 2, -sum(units), null),
-               iif($column = 3, -sum(units), null), -sum(cents), 'counted'
-        from run
-        group by lot_id
-        having sum(units) <> 0
-        order by sum(units)
-        """;
-
     /// <summary>Somebody counted: the book takes the level that was found.</summary>
     /// <remarks>What is missing leaves the oldest lots, those in use before stopped ones; what is over goes into the
     /// newest lot, at what that one is worth, or into an unlabelled one where there is none. A count that nothing but
@@ -147,17 +136,15 @@ public sealed class StockRecords
     public Stocktake Count(Material material, Amount counted, Act act)
     {
         Measure.Check(material.Form, counted);
-        var columns = AmountColumns.Of(counted);
+        var found = AmountColumns.Of(counted);
         var before = AmountColumns.Like(counted, Lots(material.Id).Sum(lot => lot.Open.Left));
-        if (columns.Whole == before.Whole)
+        if (found != before)
         {
-            return new Stocktake(before.Known(), counted);
+            counts.TakeBackRun(material.Id, found, act);
         }
 
-        var column = columns.Microlitres is not null ? 1 : columns.Milligrams is not null ? 2 : 3;
-        connection.Execute(TakeBackRun, new { act = act.Id, material = material.Id, column });
         var lots = Lots(material.Id);
-        var over = columns.Whole - lots.Sum(lot => lot.Open.Left);
+        var over = found.Whole - lots.Sum(lot => lot.Open.Left);
         if (over < 0)
         {
             IReadOnlyList<LotInBook> all = [.. lots.OrderBy(lot => lot.Open.IsStopped).Select(AsOpen)];
@@ -273,23 +260,13 @@ public sealed class StockRecords
     public IReadOnlyDictionary<long, DateTimeOffset> Begun() => connection.Query<FirstRow>(FirstOfEach)
         .ToDictionary(row => row.MaterialId, row => Booked.Moment(row.HappenedAt));
 
-    /// <summary>What each member used of a material before it was last counted, since the count before.</summary>
-    /// <param name="materialId">Of which.</param>
-    /// <param name="act">The act that asks; counts with nothing else between are one.</param>
+    /// <summary>What each member used of a material between this run of counts and the one before.</summary>
     public IReadOnlyDictionary<long, MemberUse> UsedSinceCount(long materialId, Act act) =>
         uses.SinceCount(materialId, act);
 
     /// <summary>What each member used of all materials in a time, in cents.</summary>
     public IReadOnlyDictionary<long, long> WorthUsedBetween(DateTimeOffset from, DateTimeOffset until) =>
         uses.WorthBetween(from, until);
-
-    private const string OnShelf = """
-        select coalesce(sum(cents), 0)
-        from lot_sum
-        """;
-
-    /// <summary>What all lots together are worth, by what they had cost.</summary>
-    public Money Worth() => new(connection.ExecuteScalar<long>(OnShelf));
 
     private const string MovedOnes = """
         select distinct material_id
