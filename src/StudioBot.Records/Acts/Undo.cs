@@ -73,8 +73,8 @@ public sealed class Undo
     private static bool IsOurs(Act act) => act is { Author: null, Kind: not ActRecords.Opening };
 
     // Stock: what drew more than would have been there without this act, in units or in cents, or touched a lot that
-    // came by it; a later count, which found the level that this act had left. Pieces: what happened to one that came by
-    // this act, or changed a stage again. Batches and numbers: a piece poured since. Payments: word that one came.
+    // came by it; a later count, which found the level that this act had left. Pieces: what happened to one that came
+    // by this act, or changed a stage again. Batches and numbers: a piece poured since. Payments: word that one came.
     private const string Resting = """
         with mine as materialized (
             select lot_id, material_id
