@@ -145,8 +145,9 @@ internal sealed class CountCommand : Act
     // More is found than ever came, or many times the level: a slip of the unit, most likely.
     private static Reply? Doubtful(Phrase said, IReadOnlyList<OwnMeasure> own, Writing writing)
     {
-        if (writing.Turn.IsAgreed || own.Select(one => one.Need).FirstOrDefault(need => IsDoubtful(need, writing)) is not
-            { Material: var material } counted)
+        if (writing.Turn.IsAgreed
+            || own.Select(one => one.Need).FirstOrDefault(need => IsDoubtful(need, writing))
+                is not { Material: var material } counted)
         {
             return null;
         }

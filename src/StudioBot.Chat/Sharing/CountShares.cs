@@ -10,8 +10,8 @@ namespace StudioBot.Chat.Sharing;
 /// back at the level they began with, they moved nobody's account. A run first takes back what earlier runs of eight
 /// weeks did the other way, the latest first, from or to whom each was booked: a shortage from who was given, a find to
 /// who bore. Of what is left, a find gives by the rule at most what use was charged since the run before, and the rest
-/// is the studio's; a shortage is borne by the rule. Nobody gets more than they were charged, and who gets, bears it
-/// again.</remarks>
+/// is the studio's; a shortage is borne by the rule. Under the rule by use nobody gets more than they were charged;
+/// under any, who gets bears it again.</remarks>
 internal static class CountShares
 {
     private const long Studio = 0;
@@ -31,7 +31,7 @@ internal static class CountShares
     }
 
     private static Dictionary<long, Money> Shares(
-        Money worth, List<CountRun> earlier, Material material, Writing writing)
+        Money worth, IReadOnlyList<CountRun> earlier, Material material, Writing writing)
     {
         var here = writing.Session.Members.All().Select(member => member.Id).ToHashSet();
         var shares = new Dictionary<long, Money> { [Studio] = default };

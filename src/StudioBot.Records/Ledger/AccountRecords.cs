@@ -14,7 +14,8 @@ public sealed class AccountRecords
     private const string Columns = """
         select act.id as actId, coalesce(undone.kind, act.kind) as kind, coalesce(undone.words, act.words) as words,
                coalesce(undone.for_id, undone.author_id, act.for_id, act.author_id) as whoseId,
-               act.author_id as authorId, act.undoes_id is not null as isUndo, entry.cents, act.happened_at as happenedAt
+               act.author_id as authorId, act.undoes_id is not null as isUndo, entry.cents,
+               act.happened_at as happenedAt
 
         """;
 
@@ -88,6 +89,9 @@ public sealed class AccountRecords
         public long HappenedAt { get; init; }
 
         public AccountEntry From() =>
-            new(ActId, Kind, Words, WhoseId, IsUndo, new Money(Cents), Booked.Moment(HappenedAt)) { AuthorId = AuthorId };
+            new(ActId, Kind, Words, WhoseId, IsUndo, new Money(Cents), Booked.Moment(HappenedAt))
+            {
+                AuthorId = AuthorId,
+            };
     }
 }

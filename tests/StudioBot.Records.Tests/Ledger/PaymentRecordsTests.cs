@@ -37,7 +37,7 @@ public sealed class PaymentRecordsTests : TwoMembers
     }
 
     [Fact]
-    public void What_was_taken_back_is_open_no_more_and_what_was_confirmed_can_be_taken_back()
+    public void What_was_taken_back_is_open_no_more_and_what_was_confirmed_rests_on_that_word()
     {
         var first = Paid(new Account.OfMember(Mira.Id), Pia, 3000);
         Studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(first)));
@@ -45,8 +45,8 @@ public sealed class PaymentRecordsTests : TwoMembers
 
         var second = Paid(new Account.OfMember(Mira.Id), Pia, 3000);
         Confirm(Assert.Single(Open(Pia)));
-        Studio.File.Write(session => Assert.IsType<Undone.Done>(session.TakeBack(second)));
-        Assert.Empty(Studio.File.Read(view => view.Money.Balances()));
+        Studio.File.Write(session => Assert.Single(Assert.IsType<Undone.RestsOn>(session.TakeBack(second)).Later));
+        Assert.Equal(2, Studio.File.Read(view => view.Money.Balances()).Count);
     }
 
     [Fact]
