@@ -31,7 +31,7 @@ internal static class CountShares
     }
 
     private static Dictionary<long, Money> Shares(
-        Money worth, IReadOnlyList<CountRun> earlier, Material material, Writing writing)
+        Money worth, List<CountRun> earlier, Material material, Writing writing)
     {
         var here = writing.Session.Members.All().Select(member => member.Id).ToHashSet();
         var shares = new Dictionary<long, Money> { [Studio] = default };
