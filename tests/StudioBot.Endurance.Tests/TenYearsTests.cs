@@ -17,6 +17,8 @@ public sealed class TenYearsTests(ITestOutputHelper output)
     private const int Runs = 31;
     private const double MostMilliseconds = 100;
 
+    private static readonly string[] Promised = ["week", "stock", "balance"];
+
     [Fact]
     public void The_week_the_stock_and_the_balance_are_quick_after_ten_years()
     {
@@ -29,15 +31,11 @@ public sealed class TenYearsTests(ITestOutputHelper output)
 
         Vocabulary? words = null;
         Print($"ten years: words, median {Median(() => words = file.Read(Gathered)):0.0} ms");
-        foreach (var asked in new[] { "week", "stock", "balance", "week 30", "stock paint 07", "balance entries", "balance 2026-11", "buy", "pieces", "help today" })
+        foreach (var asked in Promised.Concat(["week 30", "stock paint 07", "balance entries", "balance 2026-11", "buy", "pieces"]))
         {
             var median = Median(() => file.Read(view => Answer(asked, view, words!)));
             Print($"ten years: {asked}, median {median:0.0} ms");
-        }
-
-        foreach (var asked in new[] { "week", "stock", "balance" })
-        {
-            Assert.InRange(Median(() => file.Read(view => Answer(asked, view, words!))), 0, MostMilliseconds);
+            Assert.InRange(median, 0, Promised.Contains(asked) ? MostMilliseconds : double.MaxValue);
         }
 
         Print($"ten years: used 20 ml paint 07, median {Median(() => file.Write(session => Told("used 20 ml paint 07", session, words!))):0.0} ms");

@@ -1,6 +1,4 @@
 using System.Globalization;
-using StudioBot.Chat.Asking;
-using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Sharing;
 
@@ -24,19 +22,17 @@ internal sealed record Ordered(DateTimeOffset At, DateTimeOffset Until)
     /// <summary>Whether it is still believed at this moment.</summary>
     public bool Stands(DateTimeOffset now) => now < Until;
 
-    /// <summary>What is on its way or overdue, by the number of the material; what came since is not.</summary>
-    public static IReadOnlyDictionary<long, Ordered> All(Studio studio) => studio.View.Studio.AllSet()
-        .Where(one => IsOrder(one.Key))
-        .Select(one => (
-            Material: long.Parse(one.Key[Kept.Length..], CultureInfo.InvariantCulture), Order: Read(one.Value)))
-        .Where(one => !Came(one.Material, one.Order.At, studio))
-        .ToDictionary(one => one.Material, one => one.Order);
+    /// <summary>What is on its way or overdue of this material; none where nothing was ordered, or it came.</summary>
+    public static Ordered? Of(long material, Studio studio)
+    {
+        if (studio.View.Studio.Setting(NameOf(material)) is not { } words)
+        {
+            return null;
+        }
 
-    // A delivery that is taken back did not come.
-    private static bool Came(long material, DateTimeOffset since, Studio studio) =>
-        studio.View.Stock.WrittenAfter(since, material)
-            .Where(line => line.Reason == StockReason.Bought)
-            .Sum(line => line.Fills ? Need.UnitsOf(line.Amount) : -Need.UnitsOf(line.Amount)) > 0;
+        var order = Read(words);
+        return studio.View.Stock.HasCome(material, order.At) ? null : order;
+    }
 
     private static Ordered Read(string words)
     {

@@ -1,5 +1,4 @@
 using StudioBot.Chat.Asking;
-using StudioBot.Chat.Replies;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
 
@@ -16,9 +15,6 @@ internal sealed record ShelfLevel(Material Material, Amount Left, Amount Stopped
 
     /// <summary>Whether it is at the level at which the studio counts it as low, or under it.</summary>
     public bool IsLow => Material.Low is { } low && Need.UnitsOf(Left) <= Need.UnitsOf(low);
-
-    /// <summary>820 ml; 85 ml, low; none, low.</summary>
-    public string Words => (IsOut ? "none" : Show.Amount(Left)) + (IsLow ? ", low" : "");
 
     /// <summary>All materials, in the order they were named.</summary>
     public static IReadOnlyList<ShelfLevel> All(Studio studio)

@@ -6,20 +6,19 @@ namespace StudioBot.Chat.Sharing;
 /// </summary>
 internal sealed class ShelfNeeds
 {
+    private readonly Studio _studio;
     private readonly DateTimeOffset _now;
     private readonly Lazy<IReadOnlyList<ShelfLevel>> _levels;
     private readonly Lazy<ILookup<long, Reservation>> _reserved;
-    private readonly Lazy<IReadOnlyDictionary<long, Ordered>> _orders;
     private readonly Lazy<StockUses> _uses;
     private readonly Dictionary<long, ShelfNeed> _needs = [];
 
     /// <summary>The shelf at this moment.</summary>
     public ShelfNeeds(Studio studio, DateTimeOffset now)
     {
-        _now = now;
+        (_studio, _now) = (studio, now);
         _levels = new(() => ShelfLevel.All(studio));
         _reserved = new(() => Reservation.All(studio, now));
-        _orders = new(() => Ordered.All(studio));
         _uses = new(() => new StockUses(studio, now));
     }
 
@@ -48,7 +47,7 @@ internal sealed class ShelfNeeds
 
     private ShelfNeed Reckoned(ShelfLevel level)
     {
-        var order = _orders.Value.GetValueOrDefault(level.Material.Id);
+        var order = Ordered.Of(level.Material.Id, _studio);
         return new ShelfNeed(level, _uses.Value.Of(level.Material.Id))
         {
             Reserved = [.. _reserved.Value[level.Material.Id]],

@@ -43,18 +43,18 @@ internal sealed class StockCommand : Ask
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
-        var all = ShelfLevel.All(studio);
+        var all = new ShelfNeeds(studio, turn.Now).All();
         if (!said.Has(Materials))
         {
             return Levels(all, said, turn, studio);
         }
 
-        List<ShelfLevel> wanted = [.. all.Where(level => said.Of(Materials).Contains(level.Material.Name))];
-        return wanted is [var one] ? StockPage.Of(one, said, turn, studio) : Levels(wanted, said, turn, studio);
+        List<ShelfNeed> asked = [.. all.Where(need => said.Of(Materials).Contains(need.Material.Name))];
+        return asked is [var one] ? StockPage.Of(one, said, turn, studio) : Levels(asked, said, turn, studio);
     }
 
     private static Reply Levels(
-        IReadOnlyList<ShelfLevel> levels, Phrase said, Turn turn, Studio studio)
+        IReadOnlyList<ShelfNeed> levels, Phrase said, Turn turn, Studio studio)
     {
         if (levels.Count == 0)
         {
@@ -63,7 +63,7 @@ internal sealed class StockCommand : Ask
                 new Block.Line("No material was named here yet."));
         }
 
-        var low = levels.Where(level => level.IsLow).Select(level => level.Material.Name).ToList();
+        var low = levels.Where(level => level.IsWanted).Select(level => level.Material.Name).ToList();
         return RowPages.Of(
             $"{(levels.Count == 1 ? "1 material" : $"{levels.Count} materials")}, {Low(low)}",
             Reserved(levels, turn, studio),
@@ -72,7 +72,7 @@ internal sealed class StockCommand : Ask
                     group.Heading,
                     [
                         .. levels.Where(level => group.Forms.Contains(level.Material.Form))
-                            .Select(level => new Figure(level.Material.Name, level.Words)),
+                            .Select(level => new Figure(level.Material.Name, Left(level))),
                     ])),
             ],
             studio.IsSample ? [new Block.Line(Sentences.Invented(studio).Trim())] : [],
@@ -83,7 +83,7 @@ internal sealed class StockCommand : Ask
     }
 
     // Reserved: white 250 ml, cup 16 and 3 more.
-    private static IReadOnlyList<Block> Reserved(IReadOnlyList<ShelfLevel> levels, Turn turn, Studio studio)
+    private static IReadOnlyList<Block> Reserved(IReadOnlyList<ShelfNeed> levels, Turn turn, Studio studio)
     {
         var all = Reservation.All(studio, turn.Now);
         List<string> reserved =
@@ -99,6 +99,10 @@ internal sealed class StockCommand : Ask
             ? []
             : [new Block.Line($"Reserved: {string.Join(", ", reserved.Take(MostNamed))}{more}.")];
     }
+
+    // 820 ml; 85 ml, low; none, low.
+    private static string Left(ShelfNeed need) =>
+        (need.Level.IsOut ? "none" : Show.Amount(need.Level.Left)) + (need.IsWanted ? ", low" : "");
 
     private static string Low(List<string> low) => low.Count switch
     {

@@ -12,18 +12,18 @@ internal static class StockPage
     private const int MostNamed = 2;
 
     /// <summary>The level first, then the lots that hold it, then what the book says of it.</summary>
-    public static Reply Of(ShelfLevel level, Phrase said, Turn turn, Studio studio)
+    public static Reply Of(ShelfNeed need, Phrase said, Turn turn, Studio studio)
     {
+        var level = need.Level;
         List<Lot> lots = [.. studio.View.Lots.Of(level.Material.Id)
             .Where(lot => Need.UnitsOf(lot.Left) > 0)];
-        var need = new ShelfNeeds(studio, turn.Now).Of(level.Material);
         List<string> notes = [.. Notes(level, lots, turn, studio), .. Reserved(need, studio)];
         var worth = StockWorth.Words(level.Material, lots, studio);
         Reply[] pages = [Page(withLast: true, worth), Page(withLast: false, worth), Page(withLast: false, null)];
         return pages.FirstOrDefault(page => LineBudget.Of(page) <= LineBudget.Lines) ?? pages[^1];
 
         Reply Page(bool withLast, string? worth) => RowPages.Of(
-            Headline(level),
+            Headline(need),
             [],
             [
                 new RowGroup(
@@ -49,14 +49,16 @@ internal static class StockPage
     /// <summary>W-2; a lot that nobody labelled.</summary>
     public static string Called(Lot lot) => lot.Label ?? "no label";
 
-    private static string Headline(ShelfLevel level)
+    private static string Headline(ShelfNeed need)
     {
+        var level = need.Level;
         var name = Sentences.Capital(level.Material.Name);
         var left = level.IsOut ? "none left" : Show.Amount(level.Left);
-        return level switch
+        return (level.IsLow, need.IsWanted && !need.IsForWorkshops, level.Material.Low) switch
         {
-            { IsLow: true, Material.Low: { } low } => $"{name}: {left}, low (at {Show.Amount(low)})",
-            { Material.Low: { } low } => $"{name}: {left} (low at {Show.Amount(low)})",
+            (true, _, { } low) => $"{name}: {left}, low (at {Show.Amount(low)})",
+            (_, true, _) => $"{name}: {left}, low",
+            (_, _, { } low) => $"{name}: {left} (low at {Show.Amount(low)})",
             _ => $"{name}: {left}",
         };
     }

@@ -1,4 +1,3 @@
-using StudioBot.Chat.Asking;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Stock;
 
@@ -31,12 +30,12 @@ internal sealed class StockUses
         }
 
         var days = new double[Math.Clamp(_today - DayOf(begun) + 1, StockUse.FewestDays, StockUse.MostDays)];
-        foreach (var line in _studio.View.Stock.UsesSince(Since, material, _firstAct.Value))
+        foreach (var use in _studio.View.Stock.UsesSince(Since, material, _firstAct.Value))
         {
-            var at = days.Length - 1 - (_today - DayOf(line.HappenedAt));
-            if (line.HappenedAt <= _now && at >= 0 && at < days.Length)
+            var at = days.Length - 1 - (_today - DayOf(use.At));
+            if (use.At <= _now && at >= 0 && at < days.Length)
             {
-                days[at] += line.Fills ? -Need.UnitsOf(line.Amount) : Need.UnitsOf(line.Amount);
+                days[at] += use.Units;
             }
         }
 

@@ -22,7 +22,7 @@ internal sealed class WeekSummary
     private readonly bool _withMoney;
     private readonly IReadOnlyList<StockLine> _lines;
     private readonly IReadOnlyList<PieceLine> _events;
-    private readonly IReadOnlyList<ShelfLevel> _low;
+    private readonly IReadOnlyList<ShelfNeed> _low;
     private readonly Dictionary<long, string> _materials;
     private readonly IReadOnlyList<(int Piece, DateTimeOffset Closes)> _windows;
     private readonly string _cost;
@@ -31,11 +31,11 @@ internal sealed class WeekSummary
     {
         (_studio, _now, _zone, _withMoney) = (studio, now, zone, withMoney);
         var view = studio.View;
-        var levels = ShelfLevel.All(studio);
+        var needs = new ShelfNeeds(studio, now).All();
         _lines = view.Stock.HoldingBetween(span.From, span.Until);
         _events = view.Pieces.LinesBetween(span.From, span.Until);
-        _low = [.. levels.Where(level => level.IsLow)];
-        _materials = levels.ToDictionary(level => level.Material.Id, level => Labels.Short(level.Material.Name));
+        _low = [.. needs.Where(need => need.IsWanted)];
+        _materials = needs.ToDictionary(need => need.Material.Id, need => Labels.Short(need.Material.Name));
         _windows = [.. Windows()];
         _cost = Cost();
     }
@@ -59,13 +59,20 @@ internal sealed class WeekSummary
     [
         new Block.Line($"Used: {Named(Use(_lines), most, "nothing")}."),
         new Block.Line($"Bought: {Named(Sums(_lines.Where(IsBought), fills: true), most, "nothing")}{_cost}."),
-        new Block.Line($"Low now: {Few([.. _low.Select(Level)], most, "none")}."),
+        new Block.Line($"Low now: {Few([.. _low.Select(ToBuy)], most, "none")}."),
         new Block.Line($"Pieces: {Stages()}. {Waiting(most)}"),
         new Block.Line($"Who used: {Members(most)}.{Sentences.Invented(_studio)}"),
     ];
 
-    private string Level(ShelfLevel level) =>
-        $"{_materials[level.Material.Id]} {(level.IsOut ? "none" : Show.Amount(level.Left))}";
+    // White 85 ml (buy 1 x 1 L); medium none (mix 400 ml); red none (ordered).
+    private string ToBuy(ShelfNeed need)
+    {
+        var left = need.Level.IsOut ? "none" : Show.Amount(need.Level.Left);
+        var what = need.IsOrdered ? "ordered"
+            : need.IsMixed ? $"mix {need.Words()}"
+            : $"buy {need.Packs.Words}";
+        return $"{_materials[need.Material.Id]} {left} ({what})";
+    }
 
     private static bool IsBought(StockLine line) => line.Reason is StockReason.Bought;
 

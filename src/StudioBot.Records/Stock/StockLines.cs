@@ -70,7 +70,11 @@ internal sealed class StockLines(SqliteConnection connection)
             .Select(row => row.From()),
     ];
 
-    private const string HeldUses = Columns + """
+    private const string HeldUses = """
+        select act.happened_at as at,
+               -coalesce(entry.microlitres / 1000.0, entry.milligrams / 1000.0, entry.pieces) as units
+        from stock_entry as entry
+        join act on act.id = entry.act_id
         where entry.material_id = $material
           and entry.reason in ('used', 'mixed', 'poured', 'coated', 'returned')
           and entry.act_id >= $first
@@ -81,11 +85,36 @@ internal sealed class StockLines(SqliteConnection connection)
 
     /// <summary>Those that hold by which a material was used, of acts about a time that were written since one.
     /// </summary>
-    public IReadOnlyList<StockLine> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
-    [
-        .. connection.Query<LineRow>(
-            HeldUses, new { material = materialId, since = Booked.At(since), first = firstAct }).Select(row => row.From()),
-    ];
+    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = HeldUses;
+        command.Parameters.AddWithValue("$material", materialId);
+        command.Parameters.AddWithValue("$first", firstAct);
+        command.Parameters.AddWithValue("$since", Booked.At(since));
+        using var row = command.ExecuteReader();
+        List<UseAt> uses = [];
+        while (row.Read())
+        {
+            uses.Add(new UseAt(Booked.Moment(row.GetInt64(0)), row.GetDouble(1)));
+        }
+
+        return uses;
+    }
+
+    private const string Delivered = """
+        select coalesce(sum(coalesce(entry.microlitres, entry.milligrams, entry.pieces)), 0)
+        from stock_entry as entry
+        join act on act.id = entry.act_id
+        where entry.material_id = $material
+          and entry.reason = 'bought'
+          and act.written_at > $since
+        """;
+
+    /// <summary>What was booked as bought after this moment, less what was taken back, in the book's whole units.
+    /// </summary>
+    public long Bought(long materialId, DateTimeOffset since) =>
+        connection.ExecuteScalar<long>(Delivered, new { material = materialId, since = Booked.At(since) });
 
     private const string First = """
         select min(act.happened_at)

@@ -213,11 +213,14 @@ public sealed class StockRecords
     public IReadOnlyList<StockLine> WrittenAfter(DateTimeOffset moment, long materialId) =>
         lines.WrittenAfter(moment, materialId);
 
-    /// <summary>The lines that hold by which a material was used, and what came back of it.</summary>
+    /// <summary>Whether more of a material was booked as bought after this moment than was taken back.</summary>
+    public bool HasCome(long materialId, DateTimeOffset since) => lines.Bought(materialId, since) > 0;
+
+    /// <summary>How a material was used, and what came back of it; what was undone is not among it.</summary>
     /// <param name="since">From this moment.</param>
     /// <param name="materialId">Of which.</param>
     /// <param name="firstAct">The first act that was written since: no use is written before it happens.</param>
-    public IReadOnlyList<StockLine> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
+    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
         lines.UsesSince(since, materialId, firstAct);
 
     /// <summary>Since when a material is in the book; none where nothing of it ever came.</summary>
