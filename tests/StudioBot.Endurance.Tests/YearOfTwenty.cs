@@ -55,7 +55,7 @@ internal sealed class YearOfTwenty : IDisposable
     {
         random = new Random(seed);
         file = Founded(path);
-        rates = [.. Paints.Select(_ => 8 + 16 * random.NextDouble())];
+        rates = [.. Paints.Select(_ => 6.5 + 13 * random.NextDouble())];
         activity = [.. Paints.Select((_, at) => at % 3 == 0 ? 0.35 : 1)];
     }
 
@@ -83,7 +83,8 @@ internal sealed class YearOfTwenty : IDisposable
             NewStudio.WriteInto(session, Sample.Practice, "Europe/Vienna", Begin.AddDays(-1));
             for (var member = 1; member <= Members; member++)
             {
-                session.Members.Add(Name(member), member == 1 ? Role.Steward : Role.Member, Begin.AddDays(-1));
+                var added = session.Members.Add(Name(member), member == 1 ? Role.Steward : Role.Member, Begin.AddDays(-1));
+                session.Members.AddAccount(1000 + member, added.Id, Begin.AddDays(-1));
             }
 
             foreach (var paint in Paints)
@@ -150,8 +151,8 @@ internal sealed class YearOfTwenty : IDisposable
         });
         foreach (var paint in Paints)
         {
-            ByBook.Value += real[paint].Left * LitrePrice / 1000 / Days;
-            ByLimit.Value += limited[paint].Left * LitrePrice / 1000 / Days;
+            ByBook.Worth += real[paint].Left * LitrePrice / 1000;
+            ByLimit.Worth += limited[paint].Left * LitrePrice / 1000;
         }
 
         return [.. today];
@@ -354,8 +355,8 @@ internal sealed class YearOfTwenty : IDisposable
         /// <summary>On how many days a paint was not there when it was wanted, summed over the paints.</summary>
         public int StockOuts => days.Count;
 
-        /// <summary>What lay on the shelf, on the mean of all days.</summary>
-        public double Value { get; set; }
+        /// <summary>What lay on the shelf, summed over the days.</summary>
+        public double Worth { get; set; }
 
         /// <summary>Of this paint there was too little on this day.</summary>
         public void Missed(string paint, int day) => days.Add((paint, day));

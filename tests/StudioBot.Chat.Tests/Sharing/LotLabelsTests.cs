@@ -1,0 +1,46 @@
+using StudioBot.Chat.Tests.Support;
+using StudioBot.Records.Acts;
+using StudioBot.Records.Stock;
+
+namespace StudioBot.Chat.Tests.Sharing;
+
+public sealed class LotLabelsTests
+{
+    [Fact]
+    public void Labels_that_differ_by_their_hyphens_alone_are_typed_as_they_stand()
+    {
+        using var studio = LiveStudio.Empty();
+        studio.File.Write(session =>
+        {
+            var act = session.Acts.Begin(new NewAct("import", session.Members.All()[0], "import", studio.Now));
+            var white = session.Materials.All().First(material => material.Name == "white");
+            foreach (var label in new[] { "A1-11", "A11-1" })
+            {
+                session.Stock.Enter(new NewLot(white, StockedStudio.Ml(1000), studio.Now) { Label = label }, StockReason.Opening, act);
+            }
+        });
+
+        Assert.StartsWith("A11-1,", studio.Hear("lot a11-1"));
+        Assert.StartsWith("A1-11,", studio.Hear("lot A1-11"));
+        Assert.DoesNotContain("1000 ml", studio.Hear("lot A111"));
+    }
+
+    // Ten days of 60 ml leave 100 of 700 ml: under the reorder point for a week's delivery, and no low level is set.
+    [Fact]
+    public void What_the_pings_call_low_the_list_and_the_week_call_low_too()
+    {
+        using var studio = LiveStudio.Empty();
+        studio.Now = studio.Now.AddDays(-14);
+        studio.Hear("bought 700 ml white 12.00");
+        for (var day = 0; day < 10; day++)
+        {
+            studio.Now += TimeSpan.FromDays(1);
+            studio.Hear("used 60 ml white");
+        }
+
+        Assert.Contains("low: white", studio.Hear("stock"));
+        Assert.StartsWith("White: 100 ml, low", studio.Hear("stock white"));
+        Assert.Contains("Low now: white 100 ml (buy ", studio.Hear("week"));
+        Assert.StartsWith("To buy: white", studio.Hear("buy"));
+    }
+}
