@@ -41,7 +41,8 @@ public sealed class YearOfTwentyTests(ITestOutputHelper output)
             }
 
             year.Read(AddsUp);
-            Print($"year: seed {seed}, {count} days, {year.Told.Said} messages, {year.Told.Recorded} recorded, {Lines(first)} lines of stock, {year.Pings} pings");
+            Print($"year: seed {seed}, {count} days, {year.Told.Said} messages, {year.Told.Recorded} recorded");
+            Print($"year: {Lines(first)} lines of stock, {year.Pings} pings");
             Print($"year: by the book, {year.ByBook.StockOuts} days without a paint, {year.ByBook.Worth / count:0} on the shelf");
             Print($"year: by a limit,  {year.ByLimit.StockOuts} days without a paint, {year.ByLimit.Worth / count:0} on the shelf");
             Assert.True(count < YearOfTwenty.Days || Lines(first) >= FewestInAYear);

@@ -112,7 +112,7 @@ internal sealed class PieceBook(SqliteConnection connection)
     private const string ByLot = " order by share.event_id, share.lot_id";
 
     // Each its own query: one for all that also finds some would read all.
-    private const string OfNumber = "where piece.number = $number ";
+    private const string OfNumber = "where piece.number = $number and piece.undone_id is null ";
     private const string Between = "where act.happened_at >= $from and act.happened_at < $until ";
 
     public IReadOnlyList<PieceLine> All() => Read("", new { });
