@@ -68,8 +68,8 @@ internal sealed record StockCost(IReadOnlyList<(string Name, decimal Cost)> Rows
 
     private static decimal? Cost(Need need, Studio studio)
     {
-        List<PricedLot> lots = [.. studio.View.Lots.All()
-            .Where(lot => lot.MaterialId == need.Material.Id && lot.Price is not null && Need.UnitsOf(lot.Bought) > 0)
+        List<PricedLot> lots = [.. studio.View.Lots.Of(need.Material.Id)
+            .Where(lot => lot.Price is not null && Need.UnitsOf(lot.Bought) > 0)
             .Select(lot => new PricedLot(
                 (decimal)Need.UnitsOf(lot.Left),
                 lot.Price!.Value.Sum / (decimal)Need.UnitsOf(lot.Bought)))];

@@ -1,5 +1,4 @@
 using StudioBot.Chat.Exporting;
-using StudioBot.Craft.Costs;
 using StudioBot.Craft.Reminders;
 using StudioBot.Records;
 using StudioBot.Records.Acts;
@@ -132,7 +131,7 @@ public static class StockImport
         var act = session.Acts.Begin(by with { Kind = Kind });
         var materials = ByName(session);
         var forming = Forming(lots);
-        var before = session.Lots.All().Sum(lot => lot.Worth.Cents);
+        var before = session.Lots.Worth();
         List<string> named = [];
         foreach (var lot in lots)
         {
@@ -158,7 +157,6 @@ public static class StockImport
                 act);
         }
 
-        var worth = session.Lots.All().Sum(lot => lot.Worth.Cents) - before;
-        return new Imported.Done(act, lots.Count, named, new Money(worth));
+        return new Imported.Done(act, lots.Count, named, session.Lots.Worth() - before);
     }
 }

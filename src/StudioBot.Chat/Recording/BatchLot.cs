@@ -14,7 +14,7 @@ internal sealed record BatchLot(Batch Batch, Lot? Lot, Material? Material)
     {
         var session = writing.Session;
         var batch = session.Batches.Find(number)!;
-        var lot = batch.LotId is { } id ? session.Lots.All().First(one => one.Id == id) : null;
+        var lot = batch.LotId is { } id ? session.Lots.Of([id]).Single() : null;
         return new BatchLot(
             batch, lot, lot is null ? null : session.Materials.All().First(one => one.Id == lot.MaterialId));
     }

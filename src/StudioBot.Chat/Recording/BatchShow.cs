@@ -25,7 +25,7 @@ internal sealed class BatchShow : Ask
     {
         var batch = studio.View.Batches.Find(said.Of(Batch))
             ?? throw new InvalidOperationException("The reader lets only numbers of batches pass.");
-        var lot = studio.View.Lots.All().FirstOrDefault(one => one.Id == batch.LotId);
+        var lot = batch.LotId is { } id ? studio.View.Lots.Find(id) : null;
         List<Piece> pieces = [.. studio.View.Pieces.All().Where(piece => piece.Batch == batch.Number)];
         var went = Went(batch, studio);
         List<Button> buttons = [new Button(Labels.Short($"Recipe {batch.Recipe}"), $"recipe {batch.Recipe}")];

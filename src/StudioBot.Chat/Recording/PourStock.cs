@@ -212,7 +212,7 @@ internal sealed class PourStock
 
         var stock = _writing.Session.Stock;
         var lot = need.Material.Id == _ofBatch?.Id && _batch?.LotId is { } id
-            ? _writing.Session.Lots.All().FirstOrDefault(one => one.Id == id)
+            ? _writing.Session.Lots.Find(id)
             : null;
         var drawn = lot is null
             ? stock.Draw(need.Material, need.Amount, StockReason.Poured, _writing.Act)

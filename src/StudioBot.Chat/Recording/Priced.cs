@@ -75,11 +75,10 @@ internal static class Priced
     // Books that opened with a coat know how much it took. Of a coat without lots, the part is the first there is.
     private static IEnumerable<Need> Coats(Piece piece, IReadOnlyList<Material> materials, Writing writing)
     {
-        var lots = writing.Session.Lots.All();
         foreach (var coat in writing.Session.Pieces.Lines(piece.Number)
             .Select(line => line.What).OfType<PieceEvent.Coated>().Select(coated => coated.Coat))
         {
-            var ofLots = lots.Where(lot => coat.LotIds.Contains(lot.Id)).Select(lot => lot.MaterialId).ToHashSet();
+            var ofLots = writing.Session.Lots.Of(coat.LotIds).Select(lot => lot.MaterialId).ToHashSet();
             foreach (var (form, volume) in new[] { (MaterialForm.ResinA, coat.A), (MaterialForm.HardenerB, coat.B) })
             {
                 var parts = materials.Where(one => one.Form == form).ToList();

@@ -29,8 +29,7 @@ internal sealed record ResinTaken(
         MaterialForm form, Material? named, IReadOnlyList<string> labels, Volume wanted, Writing writing)
     {
         var materials = writing.Session.Materials.All().Where(one => one.Form == form).ToList();
-        var lots = writing.Session.Lots.All()
-            .Where(lot => lot.Label is { } label && labels.Contains(label, StringComparer.OrdinalIgnoreCase))
+        var lots = writing.Session.Lots.Labelled(labels)
             .Where(lot => named is null ? materials.Any(one => one.Id == lot.MaterialId) : lot.MaterialId == named.Id)
             .ToList();
         var material = named ?? materials.FirstOrDefault(one => lots.Any(lot => lot.MaterialId == one.Id));
@@ -55,8 +54,7 @@ internal sealed record ResinTaken(
         var materials = writing.Session.Materials.All().ToDictionary(one => one.Id);
         foreach (var label in labels)
         {
-            var of = writing.Session.Lots.All()
-                .Where(lot => string.Equals(lot.Label, label, StringComparison.OrdinalIgnoreCase))
+            var of = writing.Session.Lots.Labelled([label])
                 .Select(lot => materials[lot.MaterialId])
                 .ToList();
             if (of.Count > 0 && of.All(one => one.Form is not (MaterialForm.ResinA or MaterialForm.HardenerB)))

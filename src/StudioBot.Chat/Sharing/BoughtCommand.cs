@@ -133,7 +133,7 @@ internal sealed class BoughtCommand : Act
                 writing);
         }
 
-        var lots = writing.Session.Lots.All();
+        var lots = writing.Session.Lots.Labelled(labels);
         for (var at = 0; at < needs.Count; at++)
         {
             var (material, label) = (needs[at].Material, Label(labels, at));

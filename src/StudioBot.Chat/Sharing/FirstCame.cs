@@ -30,14 +30,14 @@ internal static class FirstCame
     /// <summary>White is here since 14 Sep, not on 1 Jan 2020; none where some of each had come by then.</summary>
     public static string? Doubt(IEnumerable<Material> materials, IReadOnlyList<string> labels, Writing writing)
     {
-        var lots = writing.Session.Lots.All().ToLookup(lot => lot.MaterialId);
         var named = LotsNamed.Of(labels, writing).ToLookup(one => one.Material.Id, one => one.Lot);
         return materials.Select(Early).OfType<string>().FirstOrDefault();
 
         string? Early(Material material)
         {
             var isNamed = named.Contains(material.Id);
-            var first = (isNamed ? named : lots)[material.Id].MinBy(lot => lot.BoughtAt);
+            var lots = isNamed ? named[material.Id] : writing.Session.Lots.Of(material.Id);
+            var first = lots.MinBy(lot => lot.BoughtAt);
             if (first is null || DayOf(writing.HappenedAt) >= DayOf(first.BoughtAt))
             {
                 return null;

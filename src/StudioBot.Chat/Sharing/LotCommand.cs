@@ -31,8 +31,7 @@ internal sealed class LotCommand : Ask
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
         var materials = studio.View.Materials.All().ToDictionary(material => material.Id);
-        List<(Lot Lot, Material Material)> lots = [.. studio.View.Lots.All()
-            .Where(lot => said.Of(Lot).Contains(lot.Label, StringComparer.OrdinalIgnoreCase))
+        List<(Lot Lot, Material Material)> lots = [.. studio.View.Lots.Labelled(said.Of(Lot))
             .Select(lot => (lot, materials[lot.MaterialId]))];
         var traced = lots.Select(one => (one.Lot, one.Material, Rows: new LotRows(
             LotTrace.Of(one.Lot.Id, studio.View, studio.Zone), turn, studio))).ToList();

@@ -14,9 +14,7 @@ internal static class LotsNamed
     public static IReadOnlyList<(Lot Lot, Material Material)> Of(IReadOnlyList<string> labels, Writing writing)
     {
         var materials = writing.Session.Materials.All().ToDictionary(material => material.Id);
-        return [.. writing.Session.Lots.All()
-            .Where(lot => lot.Label is { } label && labels.Contains(label, StringComparer.OrdinalIgnoreCase))
-            .Select(lot => (lot, materials[lot.MaterialId]))];
+        return [.. writing.Session.Lots.Labelled(labels).Select(lot => (lot, materials[lot.MaterialId]))];
     }
 
     /// <summary>Why a label can't be meant: no lot of these materials bears it; none where each of them is one.
@@ -36,8 +34,8 @@ internal static class LotsNamed
             return null;
         }
 
-        List<string> here = [.. writing.Session.Lots.All()
-            .Where(lot => lot.Label is not null && Holds(lot) && Need.UnitsOf(lot.Left) > 0)
+        List<string> here = [.. needs.SelectMany(need => writing.Session.Lots.Of(need.Material.Id))
+            .Where(lot => lot.Label is not null && Need.UnitsOf(lot.Left) > 0)
             .Select(lot => lot.Label!)
             .Distinct(StringComparer.OrdinalIgnoreCase)];
         var of = Sentences.And([.. needs.Take(MostShown).Select(need => need.Material.Name)]);
@@ -56,9 +54,8 @@ internal static class LotsNamed
     /// <summary>That lots which were drawn from are stopped, and why; none where none is.</summary>
     public static string? Stopped(IEnumerable<LotShare> shares, Writing writing)
     {
-        var drawn = shares.Select(share => share.LotId).ToHashSet();
-        List<string> stopped = [.. writing.Session.Lots.All()
-            .Where(lot => lot.Stopped is not null && drawn.Contains(lot.Id))
+        List<string> stopped = [.. writing.Session.Lots.Of(shares.Select(share => share.LotId))
+            .Where(lot => lot.Stopped is not null)
             .Select(lot => $"{lot.Label} is stopped" + (lot.Stopped!.Why is { } why ? $": {why}" : ""))];
         return stopped.Count == 0 ? null : $"Minded: {string.Join("; ", stopped)}.";
     }

@@ -60,7 +60,7 @@ internal static class StockOrigin
         Studio studio)
     {
         var material = level.Material;
-        var stops = studio.View.Lots.All().Where(lot => lot.MaterialId == material.Id && lot.Stopped is not null)
+        var stops = studio.View.Lots.Of(material.Id).Where(lot => lot.Stopped is not null)
             .ToDictionary(lot => lot.Id);
         var count = held.LastOrDefault(line => line.Reason == StockReason.Counted && !IsApart(line, line.HappenedAt));
         var first = held.FirstOrDefault(line => line.Reason == StockReason.Opening);

@@ -106,10 +106,10 @@ internal sealed class UsedCommand : Act
     private static bool Find(Need need, IReadOnlyList<string> labels, Writing writing)
     {
         var (material, session) = (need.Material, writing.Session);
-        List<Lot> open = [.. LotsNamed.Of(labels, writing).Select(one => one.Lot).Where(Is)];
+        List<Lot> open = [.. session.Lots.Labelled(labels).Where(lot => lot.MaterialId == material.Id)];
         if (open.Count == 0)
         {
-            open = [.. session.Lots.All().Where(lot => Is(lot) && lot.Stopped is null)];
+            open = [.. session.Lots.Of(material.Id).Where(lot => lot.Stopped is null)];
         }
 
         var missing = need with { Units = need.Units - open.Sum(lot => Need.UnitsOf(lot.Left)) };
@@ -129,8 +129,6 @@ internal sealed class UsedCommand : Act
         }
 
         return true;
-
-        bool Is(Lot lot) => lot.MaterialId == material.Id;
     }
 
     private Reply Short(Taking taking, IReadOnlyList<Need> needs, Phrase said, Writing writing)

@@ -28,6 +28,7 @@ public sealed class LotRecords
 
     private const string OfMaterial = "and lot.material_id = $material ";
     private const string These = "and lot.id in (select value from json_each($lots)) ";
+    private const string Bearing = "and lot.label in (select value from json_each($labels)) ";
     private const string ByAge = "order by lot.bought_at, lot.id";
 
     /// <summary>All lots, the oldest first: the first with something left is the next to be drawn from.</summary>
@@ -38,6 +39,10 @@ public sealed class LotRecords
 
     /// <summary>These lots, the oldest first; without those that were taken back.</summary>
     public IReadOnlyList<Lot> Of(IEnumerable<long> ids) => Those(These, new { lots = JsonSerializer.Serialize(ids) });
+
+    /// <summary>The lots of these labels, the oldest first, however their case is written; a kit's is on two.</summary>
+    public IReadOnlyList<Lot> Labelled(IEnumerable<string> labels) =>
+        Those(Bearing, new { labels = JsonSerializer.Serialize(labels) });
 
     /// <summary>The lot of this number; none where it was taken back.</summary>
     public Lot? Find(long id) => Of([id]).SingleOrDefault();
