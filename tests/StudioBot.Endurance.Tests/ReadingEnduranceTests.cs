@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using StudioBot.Chat.Tests.Support;
 using Xunit.Abstractions;
 
@@ -16,8 +15,8 @@ public sealed class ReadingEnduranceTests(ITestOutputHelper output)
     [Fact]
     public void A_million_messages_are_read_without_a_stumble_and_fast()
     {
-        var seed = Setting("STUDIOBOT_SEED", Environment.TickCount);
-        var messages = Setting("STUDIOBOT_MESSAGES", 1_000_000);
+        var seed = Printed.Setting("STUDIOBOT_SEED", Environment.TickCount);
+        var messages = Printed.Setting("STUDIOBOT_MESSAGES", 1_000_000);
         Console.WriteLine($"reading: seed {seed}, {messages} messages");
         var scrambler = new Scrambler(seed);
         for (var i = 0; i < Warm; i++)
@@ -40,20 +39,17 @@ public sealed class ReadingEnduranceTests(ITestOutputHelper output)
         Array.Sort(micros);
         var (median, p99) = (micros[messages / 2], micros[(int)(messages * 0.99)]);
         var p999 = micros[(int)(messages * 0.999)];
-        var slow = string.Create(CultureInfo.InvariantCulture, $", slowest {slowest / 1000:0.00} ms");
-        var line = string.Create(CultureInfo.InvariantCulture,
-            $"reading: seed {seed}, median {median:0.0} µs, p99 {p99:0.0} µs, p99.9 {p999:0.0} µs") + slow;
-        output.WriteLine(line);
-        Console.WriteLine(line);
-        Assert.True(p999 < 1000, line);
-        Assert.True(slowest < 100_000, $"{line}: {slowestText}");
+        output.Print($"reading: seed {seed}, median {median:0.0} µs, p99 {p99:0.0} µs, p99.9 {p999:0.0} µs");
+        output.Print($"reading: slowest {slowest / 1000:0.00} ms: {slowestText}");
+        Assert.True(p999 < 1000);
+        Assert.True(slowest < 100_000);
     }
 
     [Fact]
     public void A_hundred_thousand_messages_are_answered_without_a_stumble()
     {
-        var seed = Setting("STUDIOBOT_SEED", Environment.TickCount);
-        var messages = Setting("STUDIOBOT_MESSAGES", 1_000_000) / 10;
+        var seed = Printed.Setting("STUDIOBOT_SEED", Environment.TickCount);
+        var messages = Printed.Setting("STUDIOBOT_MESSAGES", 1_000_000) / 10;
         Console.WriteLine($"answering: seed {seed}, {messages} messages");
         var scrambler = new Scrambler(seed);
         for (var i = 0; i < messages; i++)
@@ -93,9 +89,4 @@ public sealed class ReadingEnduranceTests(ITestOutputHelper output)
             Assert.True(heard.Error!.Why.Length > 0 && heard.Error.Try.Length > 0, text);
         }
     }
-
-    private static int Setting(string name, int otherwise) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var value)
-            ? value
-            : otherwise;
 }

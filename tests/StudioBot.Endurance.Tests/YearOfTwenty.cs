@@ -98,17 +98,16 @@ internal sealed class YearOfTwenty : IDisposable
         return file;
     }
 
-    /// <summary>Says one line into a studio; none of it where it was not recorded.</summary>
+    /// <summary>Says one line into a studio.</summary>
+    /// <param name="line">Which.</param>
+    /// <param name="session">That studio.</param>
+    /// <param name="words">The words known there; none where they are to be gathered, before or after it.</param>
     public static Outcome Say(SaidLine line, StudioSession session, ref Vocabulary? words)
     {
         var studio = new Studio(session, Practice, isSample: false, words);
         words = studio.Words;
         var who = session.Members.All().First(member => member.Name == line.By);
-        var turn = new Turn(
-            line.Words, ChatKind.Private, new Speaker(who.Name, who.Role == Role.Steward), studio.Zone.LocalOf(line.At))
-        {
-            Zone = studio.Zone, Now = line.At, Member = who, UserId = who.Id, ChatId = who.Id, IsAgreed = line.IsAgreed,
-        };
+        var turn = Speech.Of(who, line.Words, line.At, studio, line.IsAgreed);
         var outcome = Sample.Conversation.Take(turn, studio, session)!;
         words = line.Words.Contains("lot ", StringComparison.Ordinal) ? null : words;
         return outcome;

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using Microsoft.Data.Sqlite;
 using StudioBot.Chat.Asking;
 using StudioBot.Chat.Reading;
@@ -21,7 +20,7 @@ public sealed class YearOfTwentyTests(ITestOutputHelper output)
     [Fact]
     public async Task A_year_of_twenty_adds_up_is_told_again_alike_and_buys_no_worse_than_at_a_fixed_limit()
     {
-        var (seed, count) = (Setting("STUDIOBOT_SEED", 20261126), Setting("STUDIOBOT_DAYS", Quarter));
+        var (seed, count) = (Printed.Setting("STUDIOBOT_SEED", 20261126), Printed.Setting("STUDIOBOT_DAYS", Quarter));
         using var folder = new TempFolder();
         var (first, again) = (Path.Combine(folder.Path, "first.db"), Path.Combine(folder.Path, "again.db"));
         using var days = new BlockingCollection<IReadOnlyList<SaidLine>>();
@@ -41,10 +40,10 @@ public sealed class YearOfTwentyTests(ITestOutputHelper output)
             }
 
             year.Read(AddsUp);
-            Print($"year: seed {seed}, {count} days, {year.Told.Said} messages, {year.Told.Recorded} recorded");
-            Print($"year: {Lines(first)} lines of stock, {year.Pings} pings");
-            Print($"year: by the book, {year.ByBook.StockOuts} days without a paint, {year.ByBook.Worth / count:0} on the shelf");
-            Print($"year: by a limit,  {year.ByLimit.StockOuts} days without a paint, {year.ByLimit.Worth / count:0} on the shelf");
+            output.Print($"year: seed {seed}, {count} days, {year.Told.Said} messages, {year.Told.Recorded} recorded");
+            output.Print($"year: {Lines(first)} lines of stock, {year.Pings} pings");
+            output.Print($"year: by the book, {year.ByBook.StockOuts} days without a paint, {year.ByBook.Worth / count:0} on the shelf");
+            output.Print($"year: by a limit,  {year.ByLimit.StockOuts} days without a paint, {year.ByLimit.Worth / count:0} on the shelf");
             Assert.True(count < YearOfTwenty.Days || Lines(first) >= FewestInAYear);
             Assert.True(year.ByBook.StockOuts <= year.ByLimit.StockOuts || year.ByBook.Worth <= year.ByLimit.Worth);
         }
@@ -118,15 +117,5 @@ public sealed class YearOfTwentyTests(ITestOutputHelper output)
         }
 
         return rows;
-    }
-
-    private static int Setting(string name, int otherwise) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var value) ? value : otherwise;
-
-    private void Print(FormattableString line)
-    {
-        var words = line.ToString(CultureInfo.InvariantCulture);
-        output.WriteLine(words);
-        Console.WriteLine(words);
     }
 }

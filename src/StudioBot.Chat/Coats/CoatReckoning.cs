@@ -5,6 +5,7 @@ using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
 using StudioBot.Records.Pieces;
+using StudioBot.Records.Rooms;
 
 namespace StudioBot.Chat.Coats;
 
@@ -45,28 +46,42 @@ internal sealed record CoatReckoning(
     public CureSchedule? KnownCure => Known(Cure);
 
     /// <summary>The last coat of this piece as it stands in the records now; none where none is on record.</summary>
-    public static CoatReckoning? Of(int piece, StudioView view, TradePractice practice)
+    public static CoatReckoning? Of(int piece, StudioView view, TradePractice practice) =>
+        Of([piece], view, practice).SingleOrDefault();
+
+    /// <summary>The last coats of these pieces as they stand in the records now; without those that have none.
+    /// </summary>
+    public static IReadOnlyList<CoatReckoning> Of(
+        IReadOnlyCollection<int> pieces, StudioView view, TradePractice practice)
     {
-        var lines = view.Pieces.Lines(piece);
-        var at = Enumerable.Range(0, lines.Count).LastOrDefault(i => lines[i].What is PieceEvent.Coated, -1);
-        if (at < 0)
+        List<Laid> coats = [.. view.Pieces.Lines(pieces).GroupBy(line => line.Number)
+            .Select(own => Laid.Last([.. own]))
+            .OfType<Laid>()];
+        if (coats.Count == 0)
         {
-            return null;
+            return [];
         }
 
-        var (laid, coat) = (lines[at].At, ((PieceEvent.Coated)lines[at].What).Coat);
-        var since = lines.Skip(at + 1).Select(line => line.What).ToList();
-        var film = FilmOf(lines, coat, laid, view);
+        var readings = view.Rooms.Readings(coats.Min(coat => coat.Line.At) - OldestAir);
+        var rooms = PiecePlace.Rooms(view);
+        return [.. coats.Select(coat => Of(coat, readings, rooms, practice))];
+    }
+
+    private static CoatReckoning Of(
+        Laid last, IReadOnlyList<RoomReading> readings, Func<string?, string?> rooms, TradePractice practice)
+    {
+        var (laid, coat) = (last.Line.At, last.Coat);
+        var film = FilmOf(last, readings, rooms);
         return new CoatReckoning(
-            piece,
-            lines.Take(at + 1).Count(line => line.What is PieceEvent.Coated),
+            last.Line.Number,
+            last.Before.Count(line => line.What is PieceEvent.Coated) + 1,
             coat,
             laid,
             practice.Resins.FirstOrDefault(one => one.Ratio.Value.Equals(coat.Ratio)) ?? practice.UsualResin,
             film.Count > 0 ? film : [new FilmReading(laid, RoomAir.Assumed.Temperature)],
             film.Count == 0,
-            since.Any(what => what is PieceEvent.Failed),
-            since.Any(what => what is PieceEvent.Sanded));
+            last.Since.Any(line => line.What is PieceEvent.Failed),
+            last.Since.Any(line => line.What is PieceEvent.Sanded));
     }
 
     /// <summary>What a resin's sheet says of one coat's hours.</summary>
@@ -81,17 +96,19 @@ internal sealed record CoatReckoning(
 
     // Room by room as the piece lay: the newest reading before it came there, then those while it lay there.
     private static List<FilmReading> FilmOf(
-        IReadOnlyList<PieceLine> lines, Coat coat, DateTimeOffset laid, StudioView view)
+        Laid last, IReadOnlyList<RoomReading> readings, Func<string?, string?> rooms)
     {
-        List<FilmReading> film = coat.Air is { } air ? [new FilmReading(laid, air.Temperature)] : [];
-        var readings = view.Rooms.Readings(laid - OldestAir);
-        var stays = Stays(lines, laid, view);
+        var (laid, air) = (last.Line.At, last.Coat.Air);
+        List<FilmReading> film = air is null ? [] : [new FilmReading(laid, air.Temperature)];
+        var stays = Stays(last, rooms);
         for (var i = 0; i < stays.Count; i++)
         {
             var (from, room) = stays[i];
             var until = i + 1 < stays.Count ? stays[i + 1].From : DateTimeOffset.MaxValue;
-            var here = readings.Where(reading => reading.Room == room && reading.At < until).ToList();
-            if (here.LastOrDefault(reading => reading.At <= from) is { } before && (i > 0 || coat.Air is null))
+            var here = readings
+                .Where(reading => reading.At >= laid - OldestAir && reading.Room == room && reading.At < until)
+                .ToList();
+            if (here.LastOrDefault(reading => reading.At <= from) is { } before && (i > 0 || air is null))
             {
                 film.Add(new FilmReading(from, before.Temperature));
             }
@@ -103,16 +120,14 @@ internal sealed record CoatReckoning(
         return film;
     }
 
-    private static List<(DateTimeOffset From, string? Room)> Stays(
-        IReadOnlyList<PieceLine> lines, DateTimeOffset laid, StudioView view)
+    private static List<(DateTimeOffset From, string? Room)> Stays(Laid last, Func<string?, string?> rooms)
     {
-        var moves = lines.Where(line => line.What is PieceEvent.Shelved)
+        var laid = last.Line.At;
+        var moves = last.Before.Concat(last.Since).Where(line => line.What is PieceEvent.Shelved)
             .Select(line => (line.At, ((PieceEvent.Shelved)line.What).Shelf))
             .ToList();
-        var first = moves.LastOrDefault(move => move.At <= laid).Shelf;
-        List<(DateTimeOffset, string?)> stays = [(laid, PiecePlace.Room(first, view))];
-        stays.AddRange(moves.Where(move => move.At > laid)
-            .Select(move => (move.At, PiecePlace.Room(move.Shelf, view))));
+        List<(DateTimeOffset, string?)> stays = [(laid, rooms(moves.LastOrDefault(move => move.At <= laid).Shelf))];
+        stays.AddRange(moves.Where(move => move.At > laid).Select(move => (move.At, rooms(move.Shelf))));
         return stays;
     }
 
@@ -123,4 +138,22 @@ internal sealed record CoatReckoning(
             Finding<T>.Cautioned cautioned => cautioned.Value,
             _ => null,
         };
+
+    // The last coat of a piece among its lines.
+    private sealed record Laid(
+        PieceLine Line, Coat Coat, IReadOnlyList<PieceLine> Before, IReadOnlyList<PieceLine> Since)
+    {
+        public static Laid? Last(IReadOnlyList<PieceLine> lines)
+        {
+            for (var at = lines.Count - 1; at >= 0; at--)
+            {
+                if (lines[at].What is PieceEvent.Coated { Coat: var coat })
+                {
+                    return new Laid(lines[at], coat, [.. lines.Take(at)], [.. lines.Skip(at + 1)]);
+                }
+            }
+
+            return null;
+        }
+    }
 }

@@ -56,13 +56,17 @@ internal sealed class CountCommand : Act
 
         var (own, trouble) = OwnMeasure.Of(items, writing, mayBeNothing: true);
         var labels = said.Or(Lots, []);
-        if ((trouble ?? Unknown(labels, own, said, writing) ?? Moved(said, own, writing)
-            ?? Doubtful(said, own, writing)) is { } refused)
+        if ((trouble ?? Unknown(labels, own, said, writing) ?? Moved(said, own, writing)) is { } refused)
         {
             return refused;
         }
 
         var lots = LotsNamed.Of(labels, writing).ToLookup(one => one.Material.Id, one => one.Lot);
+        if (Doubtful(said, own, lots, writing) is { } doubtful)
+        {
+            return doubtful;
+        }
+
         List<(Need Counted, double Before)> counts =
             [.. own.Select(one => (one.Need, Book(one.Need, [.. lots[one.Need.Material.Id]], writing)))];
         var levels = new Levels(writing);
@@ -143,40 +147,57 @@ internal sealed class CountCommand : Act
     }
 
     // More is found than ever came, or many times the level: a slip of the unit, most likely.
-    private static Reply? Doubtful(Phrase said, IReadOnlyList<OwnMeasure> own, Writing writing)
+    private static Reply? Doubtful(
+        Phrase said, IReadOnlyList<OwnMeasure> own, ILookup<long, Lot> named, Writing writing)
     {
-        if (writing.Turn.IsAgreed
-            || own.Select(one => one.Need).FirstOrDefault(need => IsDoubtful(need, writing))
-                is not { Material: var material } counted)
+        if (writing.Turn.IsAgreed)
         {
             return null;
         }
 
-        return new Reply(
-            [
-                new Block.Headline($"{Show.Amount(counted.Amount)} of {material.Name}? Nothing recorded."),
-                new Block.Line($"The book says {new Levels(writing).Say(material)}. If so much is there, agree; "
-                    + "if more came, say so first:"),
-                new Block.Sample(Typed.In(writing.Turn, $"bought {AmountWords.Say(counted.Amount)} {material.Name}")),
-            ],
-            [new Button("It is there", said.Line) { Agrees = true }])
+        foreach (var counted in own.Select(one => one.Need))
         {
-            IsTrouble = true,
-        };
+            IReadOnlyList<Lot> lots = [.. named[counted.Material.Id]];
+            var level = Level(counted.Material, lots, writing);
+            if (IsDoubtful(counted, level, lots, writing))
+            {
+                return Asked(counted, counted with { Units = level }, said, writing);
+            }
+        }
+
+        return null;
     }
 
-    private static bool IsDoubtful(Need counted, Writing writing)
+    private static Reply Asked(Need counted, Need level, Phrase said, Writing writing) => new(
+        [
+            new Block.Headline($"{Show.Amount(counted.Amount)} of {counted.Material.Name}? Nothing recorded."),
+            new Block.Line($"The book says {Show.Amount(level.Amount)}. If so much is there, agree; "
+                + "if more came, say so first:"),
+            new Block.Sample(Typed.In(
+                writing.Turn, $"bought {AmountWords.Say(counted.Amount)} {counted.Material.Name}")),
+        ],
+        [new Button("It is there", said.Line) { Agrees = true }])
     {
-        var level = Need.UnitsOf(new Levels(writing).Of(counted.Material));
+        IsTrouble = true,
+    };
+
+    private static double Level(Material material, IReadOnlyList<Lot> named, Writing writing) => named.Count > 0
+        ? named.Sum(lot => Need.UnitsOf(lot.Left))
+        : Need.UnitsOf(new Levels(writing).Of(material));
+
+    private static bool IsDoubtful(Need counted, double level, IReadOnlyList<Lot> named, Writing writing)
+    {
         var over = counted.Units - level;
         if (over <= 0)
         {
             return false;
         }
 
-        var came = writing.Session.Stock.Holding(counted.Material.Id)
-            .Where(line => line.Reason is StockReason.Opening or StockReason.Bought or StockReason.Made && line.Fills)
-            .Sum(line => Need.UnitsOf(line.Amount));
+        var came = named.Count > 0
+            ? named.Sum(lot => Need.UnitsOf(lot.Bought))
+            : writing.Session.Stock.Holding(counted.Material.Id)
+                .Where(line => line is { Fills: true, Reason: StockReason.Opening or StockReason.Bought or StockReason.Made })
+                .Sum(line => Need.UnitsOf(line.Amount));
         return (came > 0 && over > came) || (level > 0 && over > Unlikely * level);
     }
 

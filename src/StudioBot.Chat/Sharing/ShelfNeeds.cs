@@ -25,6 +25,10 @@ internal sealed class ShelfNeeds
     /// <summary>All materials, in the order they were named.</summary>
     public IReadOnlyList<ShelfNeed> All() => [.. _levels.Value.Select(Of)];
 
+    /// <summary>The materials of these names, in the order they were named.</summary>
+    public IReadOnlyList<ShelfNeed> Named(IReadOnlyCollection<string> names) =>
+        [.. _levels.Value.Where(level => names.Contains(level.Material.Name)).Select(Of)];
+
     /// <summary>The numbers of all materials.</summary>
     public IReadOnlyCollection<long> Materials => [.. _levels.Value.Select(level => level.Material.Id)];
 

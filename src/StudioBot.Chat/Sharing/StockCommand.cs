@@ -43,18 +43,17 @@ internal sealed class StockCommand : Ask
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
-        var all = new ShelfNeeds(studio, turn.Now).All();
+        var needs = new ShelfNeeds(studio, turn.Now);
         if (!said.Has(Materials))
         {
-            return Levels(all, said, turn, studio);
+            return Levels(needs.All(), said, studio);
         }
 
-        List<ShelfNeed> asked = [.. all.Where(need => said.Of(Materials).Contains(need.Material.Name))];
-        return asked is [var one] ? StockPage.Of(one, said, turn, studio) : Levels(asked, said, turn, studio);
+        var asked = needs.Named(said.Of(Materials));
+        return asked is [var one] ? StockPage.Of(one, said, turn, studio) : Levels(asked, said, studio);
     }
 
-    private static Reply Levels(
-        IReadOnlyList<ShelfNeed> levels, Phrase said, Turn turn, Studio studio)
+    private static Reply Levels(IReadOnlyList<ShelfNeed> levels, Phrase said, Studio studio)
     {
         if (levels.Count == 0)
         {
@@ -66,7 +65,7 @@ internal sealed class StockCommand : Ask
         var low = levels.Where(level => level.IsWanted).Select(level => level.Material.Name).ToList();
         return RowPages.Of(
             $"{(levels.Count == 1 ? "1 material" : $"{levels.Count} materials")}, {Low(low)}",
-            Reserved(levels, turn, studio),
+            Reserved(levels),
             [
                 .. Groups.Select(group => new RowGroup(
                     group.Heading,
@@ -83,14 +82,13 @@ internal sealed class StockCommand : Ask
     }
 
     // Reserved: white 250 ml, cup 16 and 3 more.
-    private static IReadOnlyList<Block> Reserved(IReadOnlyList<ShelfNeed> levels, Turn turn, Studio studio)
+    private static IReadOnlyList<Block> Reserved(IReadOnlyList<ShelfNeed> levels)
     {
-        var all = Reservation.All(studio, turn.Now);
         List<string> reserved =
         [
-            .. levels.Where(level => all.Contains(level.Material.Id)).Select(level =>
+            .. levels.Where(level => level.Reserved.Count > 0).Select(level =>
             {
-                var units = all[level.Material.Id].Sum(one => one.Units);
+                var units = level.Reserved.Sum(one => one.Units);
                 return $"{level.Material.Name} {Show.Amount(new Need(level.Material, units).Amount)}";
             }),
         ];

@@ -138,12 +138,15 @@ internal sealed class WeekSummary
         return count == 0 ? [] : [$"{count} {word}"];
     }
 
-    private IEnumerable<(int Piece, DateTimeOffset Closes)> Windows() => _studio.View.Pieces.In(Stage.Coated)
-        .Select(piece => CoatReckoning.Of(piece.Number, _studio.View, _studio.Practice))
-        .OfType<CoatReckoning>()
-        .Where(coat => coat is { HasFailed: false, IsSanded: false } && coat.KnownWindow?.ClosesFrom > _now)
-        .Select(coat => (coat.Piece, coat.KnownWindow!.ClosesFrom))
-        .OrderBy(window => window.ClosesFrom);
+    private IEnumerable<(int Piece, DateTimeOffset Closes)> Windows()
+    {
+        List<int> coated = [.. _studio.View.Pieces.In(Stage.Coated).Select(piece => piece.Number)];
+        return CoatReckoning.Of(coated, _studio.View, _studio.Practice)
+            .Where(coat => coat is { HasFailed: false, IsSanded: false })
+            .Select(coat => (coat.Piece, Closes: coat.KnownWindow?.ClosesFrom ?? _now))
+            .Where(window => window.Closes > _now)
+            .OrderBy(window => window.Closes);
+    }
 
     private string Waiting(int most) => _windows switch
     {

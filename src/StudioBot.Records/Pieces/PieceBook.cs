@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Air;
@@ -113,11 +114,17 @@ internal sealed class PieceBook(SqliteConnection connection)
 
     // Each its own query: one for all that also finds some would read all.
     private const string OfNumber = "where piece.number = $number and piece.undone_id is null ";
+    private const string OfNumbers =
+        "where piece.number in (select value from json_each($numbers)) and piece.undone_id is null ";
+
     private const string Between = "where act.happened_at >= $from and act.happened_at < $until ";
 
     public IReadOnlyList<PieceLine> All() => Read("", new { });
 
     public IReadOnlyList<PieceLine> Of(int number) => Read(OfNumber, new { number });
+
+    public IReadOnlyList<PieceLine> Of(IEnumerable<int> numbers) =>
+        Read(OfNumbers, new { numbers = JsonSerializer.Serialize(numbers) });
 
     public IReadOnlyList<PieceLine> Within(long from, long until) => Read(Between, new { from, until });
 

@@ -85,6 +85,9 @@ public sealed class PieceRecords
     /// <summary>What happened to this piece and holds, by the moment it is about.</summary>
     public IReadOnlyList<PieceLine> Lines(int number) => book.Of(number);
 
+    /// <summary>What happened to these pieces and holds, by the moment it is about.</summary>
+    public IReadOnlyList<PieceLine> Lines(IEnumerable<int> numbers) => book.Of(numbers);
+
     private const string NumbersOfAct = """
         select distinct piece.number
         from live_piece_event as line

@@ -20,13 +20,16 @@ public sealed class BatchRecords
         join recipe on recipe.id = batch.recipe_id
         join member on member.id = batch.maker_id
         where batch.undone_id is null
-          and ($number is null or batch.number = $number)
-        order by batch.number
+
         """;
+
+    // Each its own query: one for all that also finds one would read all.
+    private const string OfNumber = "and batch.number = $number";
+    private const string ByNumber = "order by batch.number";
 
     /// <summary>All batches, by number.</summary>
     public IReadOnlyList<Batch> All() =>
-        [.. connection.Query<Row>(Mixed, new { number = (int?)null }).Select(row => row.From())];
+        [.. connection.Query<Row>(Mixed + ByNumber).Select(row => row.From())];
 
     private const string AllNumbers = """
         select number
@@ -39,7 +42,8 @@ public sealed class BatchRecords
     public IReadOnlyList<int> Numbers() => [.. connection.Query<int>(AllNumbers)];
 
     /// <summary>The batch of this number; none where there is no such batch.</summary>
-    public Batch? Find(int number) => connection.QuerySingleOrDefault<Row>(Mixed, new { number })?.From();
+    public Batch? Find(int number) =>
+        connection.QuerySingleOrDefault<Row>(Mixed + OfNumber, new { number })?.From();
 
     private const string NewOne = """
         insert into batch (number, recipe_id, maker_id, made_at, made_microlitres, act_id, lot_id)

@@ -133,4 +133,20 @@ public sealed class CountCommandTests : IDisposable
     [InlineData("count white 90 ml lot W-1")]
     [InlineData("count gold mica 30 g, cups 12")]
     public void It_can_be_taken_back(string words) => studio.IsUndone(words);
+
+    // The bottle W-1 holds 40 of its 1000 ml by the book; white as a whole 820 ml.
+    [Theory]
+    [InlineData("count white 300 ml lot W-1", "The book says 40 ml")]
+    [InlineData("count white 1.2 l lot W-2", null)]
+    public void One_bottle_is_compared_with_its_own_line_and_not_with_the_whole_level(string words, string? doubt)
+    {
+        if (doubt is null)
+        {
+            studio.Tells(words);
+        }
+        else
+        {
+            Assert.Contains(doubt, studio.Refuses(words).PlainText, StringComparison.Ordinal);
+        }
+    }
 }

@@ -24,23 +24,4 @@ public sealed class LotLabelsTests
         Assert.StartsWith("A1-11,", studio.Hear("lot A1-11"));
         Assert.DoesNotContain("1000 ml", studio.Hear("lot A111"));
     }
-
-    // Ten days of 60 ml leave 100 of 700 ml: under the reorder point for a week's delivery, and no low level is set.
-    [Fact]
-    public void What_the_pings_call_low_the_list_and_the_week_call_low_too()
-    {
-        using var studio = LiveStudio.Empty();
-        studio.Now = studio.Now.AddDays(-14);
-        studio.Hear("bought 700 ml white 12.00");
-        for (var day = 0; day < 10; day++)
-        {
-            studio.Now += TimeSpan.FromDays(1);
-            studio.Hear("used 60 ml white");
-        }
-
-        Assert.Contains("low: white", studio.Hear("stock"));
-        Assert.StartsWith("White: 100 ml, low", studio.Hear("stock white"));
-        Assert.Contains("Low now: white 100 ml (buy ", studio.Hear("week"));
-        Assert.StartsWith("To buy: white", studio.Hear("buy"));
-    }
 }
