@@ -8,6 +8,7 @@ namespace StudioBot.Endurance.Tests;
 /// The reader on a million messages, warm, on one thread. <c>STUDIOBOT_SEED</c> repeats a run,
 /// <c>STUDIOBOT_MESSAGES</c> changes its length.
 /// </summary>
+[Collection(Alone.Name)]
 public sealed class ReadingEnduranceTests(ITestOutputHelper output)
 {
     private const int Warm = 20_000;

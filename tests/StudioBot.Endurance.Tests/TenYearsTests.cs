@@ -9,6 +9,7 @@ using Xunit.Abstractions;
 namespace StudioBot.Endurance.Tests;
 
 /// <summary>How long a member waits for the common questions after ten years of twenty members.</summary>
+[Collection(Alone.Name)]
 public sealed class TenYearsTests(ITestOutputHelper output)
 {
     private const int Warm = 5;

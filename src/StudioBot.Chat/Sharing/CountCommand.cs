@@ -196,7 +196,8 @@ internal sealed class CountCommand : Act
         var came = named.Count > 0
             ? named.Sum(lot => Need.UnitsOf(lot.Bought))
             : writing.Session.Stock.Holding(counted.Material.Id)
-                .Where(line => line is { Fills: true, Reason: StockReason.Opening or StockReason.Bought or StockReason.Made })
+                .Where(line => line.Fills)
+                .Where(line => line.Reason is StockReason.Opening or StockReason.Bought or StockReason.Made)
                 .Sum(line => Need.UnitsOf(line.Amount));
         return (came > 0 && over > came) || (level > 0 && over > Unlikely * level);
     }
