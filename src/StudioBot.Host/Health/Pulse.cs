@@ -12,6 +12,9 @@ internal sealed class Pulse(TimeProvider time)
     public DateTimeOffset LastPoll =>
         Interlocked.Read(ref lastPollTicks) is > 0 and var ticks ? new DateTimeOffset(ticks, TimeSpan.Zero) : born;
 
+    /// <summary>Whether it ever answered a poll.</summary>
+    public bool WasHeard => Interlocked.Read(ref lastPollTicks) > 0;
+
     /// <summary>Whether it was heard of within five minutes.</summary>
     public bool IsAlive => time.GetUtcNow() - LastPoll <= LongestSilence;
 

@@ -17,6 +17,9 @@ internal sealed class Serving(
     TradePractice practice,
     BotClients clients,
     Bell outboxBell,
+    Pulse pulse,
+    Watchdog watchdog,
+    HealthPort healthPort,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
     ILoggerFactory loggers) : BackgroundService
@@ -24,7 +27,6 @@ internal sealed class Serving(
     private readonly ILogger log = loggers.CreateLogger<Serving>();
     private readonly Backoff backoff = new(Random.Shared);
     private readonly Bell inboxBell = new(time);
-    private readonly Pulse pulse = new(time);
     private readonly CallGuard calls = new(BotClients.LongestCall, time);
 
     /// <summary>Whether the service refused our token; there is nothing to do then but to stop.</summary>
@@ -75,14 +77,14 @@ internal sealed class Serving(
         var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, time);
         var sender = new Sender(
             file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
-        var watch = new SilenceWatch(pulse, time, loggers.CreateLogger<SilenceWatch>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return
         [
             Steady("Answering", inbox.Run, stop),
             Steady("Sending", sender.Run, stop),
-            Steady("Watching", watch.Run, stop),
+            Steady("Watching", watchdog.Run, stop),
+            Steady("Telling how it is", healthPort.Run, stop),
             Steady("Setting menus", inTime => arrival.SetMenus(menus, inTime), stop),
         ];
     }

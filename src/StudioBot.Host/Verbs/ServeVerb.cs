@@ -1,7 +1,9 @@
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
 using StudioBot.Craft.Practice;
+using StudioBot.Host.Health;
 using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
@@ -86,6 +88,12 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(new Bell(place.Time))
             .AddSingleton(new DueReminders(file, practice))
             .AddSingleton<Nightly>()
+            .AddSingleton<Pulse>()
+            .AddSingleton<Vitals>()
+            .AddSingleton<ISystemdNotifier, SystemdNotifier>()
+            .AddSingleton<Action<string>>(why => Environment.FailFast(why))
+            .AddSingleton<Watchdog>()
+            .AddSingleton<HealthPort>()
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());
