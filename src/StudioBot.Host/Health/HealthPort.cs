@@ -5,8 +5,8 @@ using StudioBot.Host.Settings;
 
 namespace StudioBot.Host.Health;
 
-/// <summary>Tells this machine, and no other, how the service is: <c>/health/live</c> and <c>/health/ready</c> answer 200,
-/// or 503 with the reason in one line.</summary>
+/// <summary>Tells this machine, and no other, how the service is: <c>/health/live</c> and <c>/health/ready</c> answer
+/// 200, or 503 with the reason in one line.</summary>
 internal sealed class HealthPort(StudioSettings settings, Vitals vitals, ILogger<HealthPort> log)
 {
     /// <summary>Whether the service is alive: it does not hang.</summary>

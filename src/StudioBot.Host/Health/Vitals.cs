@@ -19,7 +19,9 @@ internal sealed class Vitals(StudioFile file, Pulse pulse, TimeProvider time)
         : null;
 
     /// <summary>Why the chat service counts as silent; none while it was heard of within five minutes.</summary>
-    public string? Silence => pulse.IsAlive ? null : $"nothing was heard from the chat service since {pulse.LastPoll:u}";
+    public string? Silence => pulse.IsAlive
+        ? null
+        : $"nothing was heard from the chat service since {pulse.LastPoll:u}";
 
     /// <summary>Why the service is not ready; none where it is.</summary>
     public string? Unready => Hang ?? Trouble ?? Silence

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Logging;
 using Quartz;
+using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 
 namespace StudioBot.Host.Ticks;
@@ -7,15 +8,16 @@ namespace StudioBot.Host.Ticks;
 /// <summary>Looks for what is due; never two at once.</summary>
 [DisallowConcurrentExecution]
 internal sealed class ReminderTick(
-    DueReminders reminders, Bell outbox, TimeProvider time, ILogger<ReminderTick> log) : IJob
+    DueReminders reminders, Bell outbox, Counts counts, TimeProvider time, ILogger<ReminderTick> log) : IJob
 {
     /// <inheritdoc/>
     public ValueTask Execute(IJobExecutionContext context, CancellationToken cancellationToken)
     {
         try
         {
-            if (reminders.Say(time.GetUtcNow()) > 0)
+            if (reminders.Say(time.GetUtcNow()) is > 0 and var said)
             {
+                counts.Reminded(said);
                 outbox.Ring();
             }
         }

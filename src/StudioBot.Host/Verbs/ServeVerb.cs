@@ -88,6 +88,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(new Bell(place.Time))
             .AddSingleton(new DueReminders(file, practice))
             .AddSingleton<Nightly>()
+            .AddSingleton<Counts>()
             .AddSingleton<Pulse>()
             .AddSingleton<Vitals>()
             .AddSingleton<ISystemdNotifier, SystemdNotifier>()

@@ -22,7 +22,7 @@ public sealed class HealthPortTests : IDisposable
     public HealthPortTests()
     {
         file = StudioFile.Open(folder.StudioPath);
-        settings = new StudioSettings(folder.Path, null, null) { HealthPort = FreePort() };
+        settings = new StudioSettings(folder.Path, null, null) { HealthPort = FreePort.Any() };
         loggers = new LoggerFactory([log]);
     }
 
@@ -80,12 +80,5 @@ public sealed class HealthPortTests : IDisposable
     {
         using var answer = await http.GetAsync(HealthPort.AddressOf(settings, path));
         return (answer.StatusCode, (await answer.Content.ReadAsStringAsync()).Trim());
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 }
