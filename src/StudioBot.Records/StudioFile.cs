@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Records.Schema;
@@ -80,6 +81,7 @@ public sealed class StudioFile : IDisposable
     /// <summary>Takes the lane and does all of this or, when it throws, nothing of it.</summary>
     /// <exception cref="InvalidOperationException">This thread already writes.</exception>
     /// <exception cref="TimeoutException">The lane stayed taken for 30 s.</exception>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more.</exception>
     public void Write(Action<StudioSession> work) => Write(session =>
     {
         work(session);
@@ -89,11 +91,28 @@ public sealed class StudioFile : IDisposable
     /// <inheritdoc cref="Write(Action{StudioSession})"/>
     public T Write<T>(Func<StudioSession, T> work) => InLane(() =>
     {
-        using var transaction = writer.BeginTransaction(deferred: false);
-        var result = work(new StudioSession(writer));
-        transaction.Commit();
-        return result;
+        try
+        {
+            using var transaction = writer.BeginTransaction(deferred: false);
+            var result = work(new StudioSession(writer));
+            transaction.Commit();
+            return result;
+        }
+        catch (SqliteException trouble) when (UnwritableStudioException.Is(trouble))
+        {
+            throw new UnwritableStudioException(trouble);
+        }
     });
+
+    /// <summary>Plays a disk with room for so many pages more, of 4 KiB each; none: as many as there are.</summary>
+    internal void LeaveRoom(int? pages) => InLane(() =>
+    {
+        var most = pages is { } more ? writer.ExecuteScalar<long>("pragma page_count") + more : uint.MaxValue - 1;
+        return writer.ExecuteScalar<long>(string.Create(CultureInfo.InvariantCulture, $"pragma max_page_count = {most}"));
+    });
+
+    /// <summary>Plays a disk that may only be read; or no more.</summary>
+    internal void OnlyRead(bool only) => InLane(() => writer.Execute(only ? "pragma query_only = 1" : "pragma query_only = 0"));
 
     /// <summary>Looks at the studio as it was at the last commit; nothing can be written on the way.</summary>
     /// <remarks>What is returned must be whole: the view ends with the call.</remarks>

@@ -45,22 +45,31 @@ public sealed class StudioSession : StudioView
     /// <summary>What stands behind the buttons.</summary>
     public Presses Presses { get; }
 
+    private const string TakeBack = "rollback to attempt; release attempt";
+
     /// <summary>Does this and keeps it, or takes back all it wrote; what was written before stays either way.</summary>
     /// <param name="work">What is done.</param>
     /// <param name="keeps">Whether its result is worth keeping.</param>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
+    /// </exception>
     public T Attempt<T>(Func<T> work, Func<T, bool> keeps)
     {
         connection.Execute("savepoint attempt");
-        var isKept = false;
         try
         {
             var result = work();
-            isKept = keeps(result);
+            connection.Execute(keeps(result) ? "release attempt" : TakeBack);
             return result;
         }
-        finally
+        catch (SqliteException trouble) when (UnwritableStudioException.Is(trouble))
         {
-            connection.Execute(isKept ? "release attempt" : "rollback to attempt; release attempt");
+            // A full disk has taken back the whole transaction, and the savepoint with it.
+            throw new UnwritableStudioException(trouble);
+        }
+        catch
+        {
+            connection.Execute(TakeBack);
+            throw;
         }
     }
 }

@@ -1,10 +1,11 @@
+using StudioBot.Host.Turns;
 using StudioBot.Records;
 
 namespace StudioBot.Host.Health;
 
 /// <summary>Whether the service is alive, and whether it is ready: it hears from the chat service, and its studio can
 /// be written.</summary>
-internal sealed class Vitals(StudioFile file, Pulse pulse, TimeProvider time)
+internal sealed class Vitals(StudioFile file, Pulse pulse, Outage outage, TimeProvider time)
 {
     /// <summary>So long the studio may be without an answer before the service counts as hung.</summary>
     public static readonly TimeSpan LongestHang = TimeSpan.FromMinutes(1);
@@ -24,8 +25,10 @@ internal sealed class Vitals(StudioFile file, Pulse pulse, TimeProvider time)
         : $"nothing was heard from the chat service since {pulse.LastPoll:u}";
 
     /// <summary>Why the service is not ready; none where it is.</summary>
-    public string? Unready => Hang ?? Trouble ?? Silence
+    public string? Unready => Hang ?? Trouble ?? Full ?? Silence
         ?? (pulse.WasHeard ? null : "the chat service has not answered yet");
+
+    private string? Full => outage.Why is { } full ? $"the studio can't be written: {full}" : null;
 
     private DateTimeOffset AnsweredAt
     {

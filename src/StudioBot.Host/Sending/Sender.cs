@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Post;
 
@@ -73,25 +74,55 @@ internal sealed class Sender(
     {
         try
         {
-            Settle(post, await Try(post, cancellation));
+            await Mark(post, await Carried(post, cancellation), cancellation);
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
             log.LogWarning("Post {Post} was on the wire at the end; it goes again at the next start.", post.Id);
         }
-        catch (JsonException unreadable)
-        {
-            log.LogError(unreadable, "Post {Post} can't be read and is parked.", post.Id);
-            file.Write(session => session.Post.Park(post.Id, time.GetUtcNow(), "can't be read"));
-        }
-        catch (Exception broken)
-        {
-            log.LogError(broken, "Post {Post} broke on the way.", post.Id);
-            Settle(post, new Delivery.Unclear(broken.GetType().Name));
-        }
         finally
         {
             bell.Ring();
+        }
+    }
+
+    private async Task<Delivery> Carried(Post post, CancellationToken cancellation)
+    {
+        try
+        {
+            return await Try(post, cancellation);
+        }
+        catch (JsonException unreadable)
+        {
+            log.LogError(unreadable, "Post {Post} can't be read.", post.Id);
+            return new Delivery.Refused("can't be read");
+        }
+        catch (UnwritableStudioException full)
+        {
+            return new Delivery.Again(Outage.Rest, full.Message);
+        }
+        catch (Exception broken) when (!cancellation.IsCancellationRequested)
+        {
+            log.LogError(broken, "Post {Post} broke on the way.", post.Id);
+            return new Delivery.Unclear(broken.GetType().Name);
+        }
+    }
+
+    // What was sent is sent: as long as it can't be written down, its chat waits and it doesn't go again.
+    private async Task Mark(Post post, Delivery delivery, CancellationToken cancellation)
+    {
+        while (true)
+        {
+            try
+            {
+                Settle(post, delivery);
+                return;
+            }
+            catch (UnwritableStudioException full)
+            {
+                log.LogError(full, "Post {Post} can't be marked; it is tried again in {Wait}.", post.Id, Outage.Rest);
+                await Task.Delay(Outage.Rest, time, cancellation);
+            }
         }
     }
 

@@ -18,6 +18,7 @@ internal sealed class Serving(
     BotClients clients,
     Bell outboxBell,
     Pulse pulse,
+    Outage outage,
     Counts counts,
     Watchdog watchdog,
     HealthPort healthPort,
@@ -67,28 +68,30 @@ internal sealed class Serving(
         log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
         var catalogue = Catalogue.Find();
         var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
-        others.AddRange(Others(me.Id, answering, arrival, catalogue, stop));
-        await Steady("Polling", Updates().Run, stop);
+        var wire = new CountedWire(
+            new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>()), counts, time);
+        others.AddRange(Others(me.Id, answering, arrival, catalogue, wire, stop));
+        await Steady("Polling", Updates(wire).Run, stop);
     }
 
-    private UpdateLoop Updates() => new(
+    private UpdateLoop Updates(IWire wire) => new(
         clients.Polling,
         new CallGuard(BotClients.LongestPoll, time),
         file,
         inboxBell,
         pulse,
+        outage,
+        wire,
         counts,
         backoff,
         time,
         loggers.CreateLogger<UpdateLoop>());
 
     private IReadOnlyList<Task> Others(
-        long ourId, Answering answering, Arrival arrival, Catalogue catalogue, CancellationToken stop)
+        long ourId, Answering answering, Arrival arrival, Catalogue catalogue, IWire wire, CancellationToken stop)
     {
-        var wire = new CountedWire(
-            new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>()), counts, time);
         var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
-        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, counts, time);
+        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, outage, counts, time);
         var sender = new Sender(
             file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var menus = CommandMenu.Requests(

@@ -1,5 +1,7 @@
 using Microsoft.Extensions.Logging;
 using StudioBot.Host.Sending;
+using StudioBot.Host.Turns;
+using StudioBot.Records;
 
 namespace StudioBot.Host.Telegram;
 
@@ -22,7 +24,7 @@ internal sealed class Steadily(Backoff backoff, TimeProvider time, ILogger<Stead
             catch (Exception broken) when (!stop.IsCancellationRequested)
             {
                 tries = time.GetUtcNow() - began > LongEnough ? 1 : tries;
-                var wait = backoff.After(tries);
+                var wait = broken is UnwritableStudioException ? Outage.Rest : backoff.After(tries);
                 log.LogError(broken, "{Loop} broke and goes on in {Wait}.", name, wait);
                 await Task.Delay(wait, time, stop);
             }

@@ -4,6 +4,7 @@ using Polly.CircuitBreaker;
 using Polly.Timeout;
 using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
+using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Post;
 using Telegram.Bot;
@@ -21,6 +22,8 @@ internal sealed class UpdateLoop(
     StudioFile file,
     Bell inbox,
     Pulse pulse,
+    Outage outage,
+    IWire wire,
     Counts counts,
     Backoff backoff,
     TimeProvider time,
@@ -45,6 +48,10 @@ internal sealed class UpdateLoop(
             {
                 return;
             }
+            catch (UnwritableStudioException)
+            {
+                await Task.Delay(Outage.Rest, time, stop);
+            }
             catch (ApiRequestException no)
             {
                 await Task.Delay(WaitAfter(no), time, stop);
@@ -63,11 +70,12 @@ internal sealed class UpdateLoop(
         pulse.Polled();
         if (came.Length > 0)
         {
-            Store(came);
+            await Store(came, stop);
         }
     }
 
-    private void Store(JsonElement[] came)
+    // What can't be stored is fetched again: the service keeps it until we ask on.
+    private async Task Store(JsonElement[] came, CancellationToken stop)
     {
         var updates = came.Select(ReceivedUpdate.Of).OfType<ReceivedUpdate>().ToList();
         if (updates.Count < came.Length)
@@ -80,19 +88,30 @@ internal sealed class UpdateLoop(
             throw new JsonException("None of the updates has a number.");
         }
 
-        file.Write(session =>
+        try
         {
-            foreach (var update in updates)
-            {
-                session.Inbox.Store(Incoming(update), time.GetUtcNow());
-            }
+            Store(updates);
+        }
+        catch (UnwritableStudioException full)
+        {
+            await outage.Tell(wire, updates.Select(update => update.Chat), full, stop);
+            throw;
+        }
 
-            // The last one received, not the highest: after a silent week the numbers start anew, maybe lower.
-            session.Offset.Move(updates[^1].UpdateId + 1);
-        });
         counts.Stored(updates.Count);
         inbox.Ring();
     }
+
+    private void Store(List<ReceivedUpdate> updates) => file.Write(session =>
+    {
+        foreach (var update in updates)
+        {
+            session.Inbox.Store(Incoming(update), time.GetUtcNow());
+        }
+
+        // The last one received, not the highest: after a silent week the numbers start anew, maybe lower.
+        session.Offset.Move(updates[^1].UpdateId + 1);
+    });
 
     private static Incoming Incoming(ReceivedUpdate update) =>
         new(update.UpdateId, update.Chat, update.Kind, update.Raw)

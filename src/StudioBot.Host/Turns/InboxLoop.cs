@@ -7,7 +7,7 @@ namespace StudioBot.Host.Turns;
 
 /// <summary>Has what waits in the inbox settled, each chat in its order.</summary>
 internal sealed class InboxLoop(
-    StudioFile file, Clerk clerk, IWire wire, Bell inbox, Bell outbox, Counts counts, TimeProvider time)
+    StudioFile file, Clerk clerk, IWire wire, Bell inbox, Bell outbox, Outage outage, Counts counts, TimeProvider time)
 {
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan RestAfterTrouble = TimeSpan.FromSeconds(1);
@@ -27,7 +27,8 @@ internal sealed class InboxLoop(
 
             if (broken == rows.Count)
             {
-                await inbox.Wait(broken > 0 ? RestAfterTrouble : LongestRest, stop);
+                await inbox.Wait(
+                    outage.Why is not null ? Outage.Rest : broken > 0 ? RestAfterTrouble : LongestRest, stop);
             }
         }
     }
@@ -39,12 +40,18 @@ internal sealed class InboxLoop(
         {
             var notice = clerk.Settle(row, time.GetUtcNow());
             counts.Settled(time.GetElapsedTime(start), broke: false);
+            outage.Over();
             if (notice is { } press)
             {
                 await wire.AnswerPress(press.Press, press.Notice, stop);
             }
 
             return true;
+        }
+        catch (UnwritableStudioException full)
+        {
+            await outage.Tell(wire, [row.ChatId], full, stop);
+            return false;
         }
         catch (Exception broken) when (!stop.IsCancellationRequested)
         {

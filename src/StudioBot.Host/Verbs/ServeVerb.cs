@@ -89,6 +89,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(new DueReminders(file, practice))
             .AddSingleton<Nightly>()
             .AddSingleton<Counts>()
+            .AddSingleton<Outage>()
             .AddSingleton<Pulse>()
             .AddSingleton<Vitals>()
             .AddSingleton<ISystemdNotifier, SystemdNotifier>()

@@ -1,9 +1,11 @@
 using System.Net;
 using System.Net.Sockets;
 using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Logging.Abstractions;
 using StudioBot.Host.Health;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Host.Turns;
 using StudioBot.Records;
 
 namespace StudioBot.Host.Tests.Health;
@@ -74,7 +76,7 @@ public sealed class HealthPortTests : IDisposable
     }
 
     private HealthPort Port() =>
-        new(settings, new Vitals(file, pulse, TimeProvider.System), loggers.CreateLogger<HealthPort>());
+        new(settings, new Vitals(file, pulse, new Outage(NullLogger<Outage>.Instance), TimeProvider.System), loggers.CreateLogger<HealthPort>());
 
     private async Task<(HttpStatusCode Status, string Line)> Asked(string path)
     {

@@ -1,9 +1,11 @@
 using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 using NSubstitute;
 using StudioBot.Host.Health;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Host.Turns;
 using StudioBot.Records;
 
 namespace StudioBot.Host.Tests.Health;
@@ -28,7 +30,7 @@ public sealed class WatchdogTests : IDisposable
     {
         file = StudioFile.Open(folder.StudioPath);
         pulse = new Pulse(time);
-        vitals = new Vitals(file, pulse, time);
+        vitals = new Vitals(file, pulse, new Outage(NullLogger<Outage>.Instance), time);
         loggers = new LoggerFactory([log]);
         watchdog = new Watchdog(vitals, systemd, ended.Add, time, loggers.CreateLogger<Watchdog>());
     }

@@ -1,7 +1,9 @@
 using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 using StudioBot.Host.Sending;
+using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Post;
 
@@ -121,6 +123,30 @@ public sealed class SenderTests : IDisposable
     }
 
     [Fact]
+    public async Task What_arrived_and_can_not_be_marked_does_not_go_again()
+    {
+        var held = wire.Held[Nora] = new TaskCompletionSource();
+        Put(Nora, "one", "two");
+        var began = clock.GetUtcNow();
+        await Sending(() =>
+        {
+            if (!held.Task.IsCompleted && wire.All.Count == 1)
+            {
+                file.OnlyRead(true);
+                held.SetResult();
+            }
+
+            if (clock.GetUtcNow() - began > Outage.Rest * 5)
+            {
+                file.OnlyRead(false);
+            }
+
+            return wire.All.Count == 2;
+        });
+        Assert.Equal(["one", "two"], wire.All.Select(sent => sent.Letter.Plain));
+    }
+
+    [Fact]
     public async Task A_new_answer_takes_the_place_of_the_one_that_was_sent()
     {
         file.Write(session =>
@@ -160,7 +186,8 @@ public sealed class SenderTests : IDisposable
         using var stop = new CancellationTokenSource();
         var sender = new Sender(
             file, wire, new Pace(clock), new Backoff(new Random(1)), bell, clock, NullLogger<Sender>.Instance);
-        var loop = sender.Run(stop.Token);
+        var steadily = new Steadily(new Backoff(new Random(1)), clock, NullLogger<Steadily>.Instance);
+        var loop = steadily.Run("The sender", sender.Run, stop.Token);
         await Patience.Until(clock, step ?? TimeSpan.FromMilliseconds(100), holds);
         await Patience.End(loop, stop);
     }

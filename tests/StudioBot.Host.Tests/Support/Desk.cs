@@ -26,6 +26,7 @@ internal sealed class Desk : IDisposable
     public Desk()
     {
         loggers = new LoggerFactory([log]);
+        Outage = new Outage(loggers.CreateLogger<Outage>());
         File = StudioFile.Open(folder.StudioPath);
         Wire = new RecordingWire(Clock);
         Studios.Found(File, Clock.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Pia, "Pia"));
@@ -37,7 +38,13 @@ internal sealed class Desk : IDisposable
 
     public StudioFile File { get; private set; }
 
+    /// <summary>Where the file is.</summary>
+    public string Path => folder.StudioPath;
+
     public DateTimeOffset Now => Clock.GetUtcNow();
+
+    /// <summary>Whether it can be written.</summary>
+    public Outage Outage { get; }
 
     /// <summary>What was counted.</summary>
     public Counts Counts { get; } = new();
@@ -85,11 +92,14 @@ internal sealed class Desk : IDisposable
     public Clerk Clerk() =>
         new(File, Us, Studios.Answering(), loggers.CreateLogger<Clerk>(), BeforeCommit);
 
+    /// <summary>What has rows settled.</summary>
+    public InboxLoop Loop() => new(File, Clerk(), Wire, new Bell(Clock), new Bell(Clock), Outage, Counts, Clock);
+
     /// <summary>Has all that waits settled.</summary>
     public async Task Settle()
     {
         using var stop = new CancellationTokenSource();
-        var loop = new InboxLoop(File, Clerk(), Wire, new Bell(Clock), new Bell(Clock), Counts, Clock).Run(stop.Token);
+        var loop = Loop().Run(stop.Token);
         await Patience.Until(
             Clock, TimeSpan.FromMilliseconds(100), () => File.Write(session => session.Inbox.Next()).Count == 0);
         await Patience.End(loop, stop);

@@ -4,6 +4,7 @@ using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Host.Turns;
 using StudioBot.Records;
 
 namespace StudioBot.Host.Tests.Telegram;
@@ -168,6 +169,8 @@ public sealed class UpdateLoopTests : IAsyncLifetime, IDisposable
         file,
         new Bell(clock),
         new Pulse(clock),
+        new Outage(NullLogger<Outage>.Instance),
+        new RecordingWire(clock),
         new Counts(),
         new Backoff(new Random(1)),
         clock,
