@@ -17,6 +17,7 @@ internal sealed class Serving(
     TradePractice practice,
     BotClients clients,
     Bell outboxBell,
+    BackupLetter backups,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
     ILoggerFactory loggers) : BackgroundService
@@ -74,7 +75,7 @@ internal sealed class Serving(
         var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
         var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, time);
         var sender = new Sender(
-            file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
+            file, wire, backups, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var watch = new SilenceWatch(pulse, time, loggers.CreateLogger<SilenceWatch>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));

@@ -9,6 +9,7 @@ using StudioBot.Host.Telegram;
 using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 
 namespace StudioBot.Host.Verbs;
 
@@ -86,6 +87,9 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(new Bell(place.Time))
             .AddSingleton(new DueReminders(file, practice))
             .AddSingleton<Nightly>()
+            .AddSingleton(BackupFolder.Of(settings.StudioPath))
+            .AddSingleton<BackupRound>()
+            .AddSingleton<BackupLetter>()
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());

@@ -159,7 +159,7 @@ public sealed class SenderTests : IDisposable
     {
         using var stop = new CancellationTokenSource();
         var sender = new Sender(
-            file, wire, new Pace(clock), new Backoff(new Random(1)), bell, clock, NullLogger<Sender>.Instance);
+            file, wire, Backups, new Pace(clock), new Backoff(new Random(1)), bell, clock, NullLogger<Sender>.Instance);
         var loop = sender.Run(stop.Token);
         await Patience.Until(clock, step ?? TimeSpan.FromMilliseconds(100), holds);
         await Patience.End(loop, stop);
