@@ -20,13 +20,27 @@ internal static class Connections
         pragma trusted_schema = off;
         """;
 
+    // Looks at every page but not at whether the indexes agree: the first fault tells.
+    private const string Quick = "pragma quick_check(1)";
+
+    private const string Wary = "pragma cell_size_check = on";
+
+    private const string Objects = "select count(*) from sqlite_schema";
+
+    // A file that may not be written is opened all the same; only a write says so.
+    private const string TryToWrite = "begin immediate; rollback";
+
     /// <summary>Opens or makes the file, with a log beside it that readers can look past, and the newest schema.
     /// </summary>
+    /// <param name="path">The file.</param>
+    /// <param name="beforeSteps">Called once before a studio that is there is brought up to date.</param>
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
-    public static SqliteConnection Writer(string path) => UpToDate(path, "pragma journal_mode = wal");
+    /// <exception cref="UnreadableStudioException">A quick look finds it damaged, or it is no studio.</exception>
+    public static SqliteConnection Writer(string path, Action<SqliteConnection> beforeSteps) =>
+        UpToDate(path, "pragma journal_mode = wal", beforeSteps);
 
     /// <summary>A studio that lives in this connection only.</summary>
-    public static SqliteConnection InMemory() => UpToDate(":memory:", "pragma journal_mode = memory");
+    public static SqliteConnection InMemory() => UpToDate(":memory:", "pragma journal_mode = memory", _ => { });
 
     /// <summary>A connection for looking: whoever keeps it too long still cannot write through it.</summary>
     public static SqliteConnection Reader(string path)
@@ -36,14 +50,49 @@ internal static class Connections
         return connection;
     }
 
+    /// <summary>Looks at a file that nobody writes to, wherever it lies: nothing is locked, no log or journal beside it
+    /// is looked at, and nothing is written.</summary>
+    /// <remarks>A check of the whole file leaves out the tables' own rules here, as for every file that is opened only
+    /// to be read.</remarks>
+    public static SqliteConnection AtRest(string path)
+    {
+        var place = string.Join('/', Path.GetFullPath(path).Split(Path.DirectorySeparatorChar)
+            .Select(Uri.EscapeDataString));
+        var connection = Opened($"file:{place}?immutable=1", SqliteOpenMode.ReadOnly);
+        connection.Execute(Wary);
+        return connection;
+    }
+
+    /// <summary>Looks at a copy that we made ourselves of a file that may come from anywhere; nothing lies beside it.
+    /// </summary>
+    public static SqliteConnection OwnCopy(string path)
+    {
+        var connection = Reader(path);
+        connection.Execute(Wary);
+        return connection;
+    }
+
+    /// <summary>A file that is still empty, to copy a studio into.</summary>
+    public static SqliteConnection Empty(string path) => Opened(path, SqliteOpenMode.ReadWriteCreate);
+
+    /// <summary>From now on the file is whole by itself, without a log beside it.</summary>
+    public static void WithoutLog(SqliteConnection connection) => connection.Execute("pragma journal_mode = delete");
+
     // The version is looked at before the journal is chosen: a newer program's file is left as it is.
-    private static SqliteConnection UpToDate(string source, string journal)
+    private static SqliteConnection UpToDate(string source, string journal, Action<SqliteConnection> beforeSteps)
     {
         var connection = Opened(source, SqliteOpenMode.ReadWriteCreate);
         try
         {
             SchemaSteps.RefuseNewer(connection);
+            connection.Execute(TryToWrite);
             connection.Execute(journal);
+            RefuseDamaged(connection);
+            if (SchemaSteps.AreMissing(connection))
+            {
+                beforeSteps(connection);
+            }
+
             SchemaSteps.Apply(connection);
             return connection;
         }
@@ -51,6 +100,19 @@ internal static class Connections
         {
             connection.Dispose();
             throw;
+        }
+    }
+
+    private static void RefuseDamaged(SqliteConnection connection)
+    {
+        if (connection.ExecuteScalar<string>(Quick) is var found && found != "ok")
+        {
+            throw new UnreadableStudioException(found ?? "nothing can be read in it");
+        }
+
+        if (SchemaSteps.VersionOf(connection) == 0 && connection.ExecuteScalar<long>(Objects) > 0)
+        {
+            throw new UnreadableStudioException("it holds something else");
         }
     }
 

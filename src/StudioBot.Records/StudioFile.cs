@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using StudioBot.Records.Backups;
 using StudioBot.Records.Schema;
 
 namespace StudioBot.Records;
@@ -26,18 +27,27 @@ public sealed class StudioFile : IDisposable
     // Only a file can be read beside its writer; a studio in memory lives in the writer's connection.
     private bool IsFile => claim is not null;
 
-    /// <summary>Opens the studio in this file and keeps it from others; makes it, with its schema, where there is none.
-    /// </summary>
+    /// <summary>Opens the studio in this file and keeps it from others; makes it, with its schema, where there never
+    /// was one. One that an older program wrote is brought up to date, and backed up before that.</summary>
     /// <exception cref="StudioInUseException">Another program has it open.</exception>
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
+    /// <exception cref="LostStudioException">It is gone, but its backups are there.</exception>
+    /// <exception cref="UnprovenBackupException">No good backup could be made before bringing it up to date, so it was
+    /// left as it is.</exception>
+    /// <exception cref="BackupUnderWayException">Another program is making that backup.</exception>
     /// <exception cref="IOException">The folder is missing, or the disk says no.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder or the file may not be written.</exception>
     /// <exception cref="UnreadableStudioException">The file is damaged, no studio, or can't be written.</exception>
     public static StudioFile Open(string path)
     {
         var claim = FileClaim.On(path);
         try
         {
-            return new StudioFile(Connections.Writer(path), claim);
+            var backups = BackupFolder.Of(path);
+            backups.RefuseLost();
+            var written = LastWritten(path);
+            return new StudioFile(
+                Connections.Writer(path, older => backups.Make(older, BackupKind.Upgrade, written)), claim);
         }
         catch (SqliteException why)
         {
@@ -63,6 +73,11 @@ public sealed class StudioFile : IDisposable
         using var reader = Glanced(path);
         return ReadOn(reader, look);
     }
+
+    // What is not yet in the file itself stands in the log beside it.
+    private static DateTimeOffset LastWritten(string path) => new[] { path, path + "-wal" }
+        .Select(file => new DateTimeOffset(File.GetLastWriteTimeUtc(file), TimeSpan.Zero))
+        .Max();
 
     private static SqliteConnection Glanced(string path)
     {
@@ -108,11 +123,13 @@ public sealed class StudioFile : IDisposable
     internal void LeaveRoom(int? pages) => InLane(() =>
     {
         var most = pages is { } more ? writer.ExecuteScalar<long>("pragma page_count") + more : uint.MaxValue - 1;
-        return writer.ExecuteScalar<long>(string.Create(CultureInfo.InvariantCulture, $"pragma max_page_count = {most}"));
+        return writer.ExecuteScalar<long>(
+            string.Create(CultureInfo.InvariantCulture, $"pragma max_page_count = {most}"));
     });
 
     /// <summary>Plays a disk that may only be read; or no more.</summary>
-    internal void OnlyRead(bool only) => InLane(() => writer.Execute(only ? "pragma query_only = 1" : "pragma query_only = 0"));
+    internal void OnlyRead(bool only) =>
+        InLane(() => writer.Execute(only ? "pragma query_only = 1" : "pragma query_only = 0"));
 
     /// <summary>Looks at the studio as it was at the last commit; nothing can be written on the way.</summary>
     /// <remarks>What is returned must be whole: the view ends with the call.</remarks>

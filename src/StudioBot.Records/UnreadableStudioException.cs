@@ -8,9 +8,19 @@ public sealed class UnreadableStudioException : Exception
     // SQLite's own numbers for a damaged file and for one that is none of its files.
     private static readonly int[] Damaged = [11, 26];
 
+    // No permission, only to be read, not to be opened, no authorisation.
+    private static readonly int[] Forbidden = [3, 8, 14, 23];
+
     internal UnreadableStudioException(SqliteException why)
-        : base(why.Message, why) => IsDamaged = Damaged.Contains(why.SqliteErrorCode);
+        : base(why.Message, why) =>
+        (IsDamaged, IsForbidden) = (Damaged.Contains(why.SqliteErrorCode), Forbidden.Contains(why.SqliteErrorCode));
+
+    internal UnreadableStudioException(string damage)
+        : base(damage) => IsDamaged = true;
 
     /// <summary>The file is damaged or no studio at all; otherwise the disk or its rights stand in the way.</summary>
     public bool IsDamaged { get; }
+
+    /// <summary>This user may not read or write it.</summary>
+    public bool IsForbidden { get; }
 }

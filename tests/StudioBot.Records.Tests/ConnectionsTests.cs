@@ -18,7 +18,7 @@ public sealed class ConnectionsTests : IDisposable
     public void Every_connection_is_told(string pragma, long value)
     {
         var path = Path.Combine(folder.FullName, "studio.db");
-        using var writer = Connections.Writer(path);
+        using var writer = Connections.Writer(path, _ => { });
         using var reader = Connections.Reader(path);
         using var inMemory = Connections.InMemory();
 

@@ -17,6 +17,10 @@ public sealed record Reply(IReadOnlyList<Block> Blocks, IReadOnlyList<Button> Bu
     /// <summary>What goes out with it; none: words alone.</summary>
     public ReplyFile? File { get; init; }
 
+    /// <summary>A proven copy of the studio follows it as a file. Only who sends it can make one: it is wished here, and
+    /// made outside the record that is written.</summary>
+    public bool BringsBackup { get; init; }
+
     /// <summary>
     /// The words alone, one block after the other, for a terminal, a screen reader or a message that won't render.
     /// </summary>

@@ -22,6 +22,9 @@ internal sealed record Letter(string Html, string Plain, IReadOnlyList<IReadOnly
     /// <summary>The bot says it by itself.</summary>
     public bool ByItself { get; init; }
 
+    /// <summary>A backup goes out with it, made when it is sent; its words are said while there is none.</summary>
+    public bool BringsBackup { get; init; }
+
     /// <summary>What goes out with it, its words as the caption; kept beside the post, not in it.</summary>
     [JsonIgnore]
     public PostFile? File { get; init; }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Microsoft.Extensions.Logging;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Sending;
@@ -9,8 +10,17 @@ namespace StudioBot.Host.Sending;
 /// <summary>Carries the post: one message in flight a chat, chats side by side, and marked as sent after the
 /// send.</summary>
 internal sealed class Sender(
-    StudioFile file, IWire wire, Pace pace, Backoff backoff, Bell bell, TimeProvider time, ILogger<Sender> log)
+    StudioFile file,
+    IWire wire,
+    BackupLetter backups,
+    Pace pace,
+    Backoff backoff,
+    Bell bell,
+    TimeProvider time,
+    ILogger<Sender> log)
 {
+    private static readonly TimeSpan UntilBackupIsMade = TimeSpan.FromSeconds(30);
+
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan ShortRest = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
@@ -129,6 +139,18 @@ internal sealed class Sender(
     private async Task<Delivery> Try(Post post, CancellationToken cancellation)
     {
         var letter = file.Write(session => Letter.Of(post, session.Post));
+        if (letter.BringsBackup)
+        {
+            try
+            {
+                letter = await Task.Run(() => backups.Filled(letter, post.PutAt), cancellation);
+            }
+            catch (BackupUnderWayException busy)
+            {
+                return new Delivery.Again(UntilBackupIsMade, busy.Message);
+            }
+        }
+
         var said = post.MaybeSent ? Telegram.ReplyMarkup.MaybeRepeated(letter) : letter;
         var earlier = letter.InPlaceOf is { } key ? file.Write(session => session.Post.PutOnce(key)) : null;
         return earlier?.MessageId is { } message

@@ -22,6 +22,7 @@ internal sealed class Serving(
     Counts counts,
     Watchdog watchdog,
     HealthPort healthPort,
+    BackupLetter backups,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
     ILoggerFactory loggers) : BackgroundService
@@ -93,7 +94,7 @@ internal sealed class Serving(
         var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
         var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, outage, counts, time);
         var sender = new Sender(
-            file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
+            file, wire, backups, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return

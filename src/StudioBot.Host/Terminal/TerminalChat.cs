@@ -13,12 +13,22 @@ using StudioBot.Records.Post;
 namespace StudioBot.Host.Terminal;
 
 /// <summary>The terminal as a chat: every line is a message of the studio's steward, in private.</summary>
+/// <param name="file">The studio.</param>
+/// <param name="answering">What comes of a message.</param>
+/// <param name="reminders">What is said by itself.</param>
+/// <param name="isSample">Whether it is the invented studio.</param>
+/// <param name="exports">Where files go.</param>
+/// <param name="backup">Makes a backup at this moment, and says what came of it.</param>
+/// <param name="streams">Where words come in and go out.</param>
+/// <param name="time">The clock.</param>
+/// <param name="log">Where trouble is told.</param>
 internal sealed class TerminalChat(
     StudioFile file,
     Answering answering,
     DueReminders reminders,
     bool isSample,
     Exports exports,
+    Func<DateTimeOffset, string> backup,
     Streams streams,
     TimeProvider time,
     ILogger log)
@@ -152,6 +162,10 @@ internal sealed class TerminalChat(
         {
             page.Write(reply);
             Keep(reply.File);
+            if (reply.BringsBackup)
+            {
+                page.WriteNote(backup(time.GetUtcNow()));
+            }
         }
     }
 

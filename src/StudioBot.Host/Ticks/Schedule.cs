@@ -16,6 +16,9 @@ internal static class Schedule
     // At night, when nobody waits: twenty to four misses both clock changes of every zone that changes at two or three.
     private const string EveryNight = "0 40 3 * * ?";
 
+    // An hour later than that: what was settled long ago is gone from the copy by then.
+    private const string EveryNightLater = "0 40 4 * * ?";
+
     /// <summary>Adds the ticks to a service.</summary>
     /// <param name="services">The service.</param>
     /// <param name="zone">The studio's zone, by which the night is counted.</param>
@@ -37,22 +40,30 @@ internal static class Schedule
                     .WithInterval(Hourly)
                     .RepeatForever()
                     .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
-            var nightly = new JobKey("nightly");
-            quartz.AddJob<NightlyTick>(job => job.WithIdentity(nightly));
-            quartz.AddTrigger(trigger => trigger
-                .ForJob(nightly)
-                .WithIdentity("start")
-                .StartNow()
-                .WithSimpleSchedule(once => once
-                    .WithRepeatCount(0)
-                    .WithMisfireInstruction(SimpleTriggerMisfireInstruction.FireNow)));
-            quartz.AddTrigger(trigger => trigger
-                .ForJob(nightly)
-                .WithIdentity("night")
-                .WithCronSchedule(EveryNight, night => night
-                    .InTimeZone(zone)
-                    .WithMisfireInstruction(CronTriggerMisfireInstruction.FireAndProceed)));
+            AtStartAndByNight<NightlyTick>(quartz, "forgetting", EveryNight, zone);
+            AtStartAndByNight<BackupTick>(quartz, "backup", EveryNightLater, zone);
         });
         services.AddQuartzHostedService(hosted => hosted.WaitForJobsToComplete = true);
+    }
+
+    private static void AtStartAndByNight<T>(
+        IQuartzBuilder quartz, string name, string night, TimeZoneInfo zone)
+        where T : IJob
+    {
+        var key = new JobKey(name);
+        quartz.AddJob<T>(job => job.WithIdentity(key));
+        quartz.AddTrigger(trigger => trigger
+            .ForJob(key)
+            .WithIdentity($"{name} at start")
+            .StartNow()
+            .WithSimpleSchedule(once => once
+                .WithRepeatCount(0)
+                .WithMisfireInstruction(SimpleTriggerMisfireInstruction.FireNow)));
+        quartz.AddTrigger(trigger => trigger
+            .ForJob(key)
+            .WithIdentity($"{name} by night")
+            .WithCronSchedule(night, every => every
+                .InTimeZone(zone)
+                .WithMisfireInstruction(CronTriggerMisfireInstruction.FireAndProceed)));
     }
 }

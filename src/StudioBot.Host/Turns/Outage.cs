@@ -7,8 +7,8 @@ using StudioBot.Records;
 
 namespace StudioBot.Host.Turns;
 
-/// <summary>A time in which the studio can't be written. What came waits, and each chat it came from hears so once: past
-/// the outbox, which can't be written either.</summary>
+/// <summary>A time in which the studio can't be written. What came waits, and each chat it came from hears so once:
+/// past the outbox, which can't be written either.</summary>
 internal sealed class Outage(ILogger<Outage> log)
 {
     /// <summary>How long to wait before it is tried again.</summary>
@@ -30,7 +30,8 @@ internal sealed class Outage(ILogger<Outage> log)
     {
         if (Interlocked.Exchange(ref why, trouble.Message) is null)
         {
-            log.LogError(trouble, "Nothing can be written: {Why} It is tried again every {Rest}.", trouble.Message, Rest);
+            log.LogError(
+                trouble, "Nothing can be written: {Why} It is tried again every {Rest}.", trouble.Message, Rest);
         }
 
         foreach (var chat in chats.Where(chat => chat != 0).Distinct().Where(chat => told.TryAdd(chat, true)))

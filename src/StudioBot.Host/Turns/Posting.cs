@@ -126,6 +126,11 @@ internal static class Posting
             }
         }
 
+        if (reply.BringsBackup)
+        {
+            letters.Add(BackupLetter.Wished);
+        }
+
         return letters;
     }
 

@@ -7,6 +7,7 @@ using StudioBot.Host.Terminal;
 using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 using StudioBot.Records.Sample;
 
 namespace StudioBot.Host.Verbs;
@@ -69,9 +70,24 @@ internal sealed class ChatVerb : Verb
             new DueReminders(file, practice, isSample, isTerminal: true),
             isSample,
             isSample ? new Exports(null) : Exports.Beside(found.Settings.StudioPath),
+            now => BackedUp(found.Settings.StudioPath, now),
             place.Streams,
             place.Time,
             loggers.CreateLogger<TerminalChat>()).Run();
         return ExitCode.Done;
+    }
+
+    private static string BackedUp(string path, DateTimeOffset now)
+    {
+        try
+        {
+            var backups = BackupFolder.Of(path);
+            var made = backups.Make(BackupKind.Asked, now);
+            return $"{BackupVerb.InWords(made)}; proven. Written to {backups.FileOf(made)}";
+        }
+        catch (Exception no) when (OpeningTrouble.Of(no, path) is { } trouble)
+        {
+            return trouble.Line;
+        }
     }
 }

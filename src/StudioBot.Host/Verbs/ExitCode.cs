@@ -15,7 +15,7 @@ internal enum ExitCode
     /// <summary>The command line can't be read.</summary>
     CommandLine = 64,
 
-    /// <summary>The studio's file is damaged, or of a newer program.</summary>
+    /// <summary>The studio's file is damaged, gone while its backups are there, or of a newer program.</summary>
     Damaged = 65,
 
     /// <summary>Nothing can be written there.</summary>

@@ -2,7 +2,6 @@ using StudioBot.Craft.Practice;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
-using StudioBot.Records.Schema;
 
 namespace StudioBot.Host.Verbs;
 
@@ -47,26 +46,16 @@ internal static class Opening
 
     private static InventedStudio? Looked(TradePractice practice, Workplace place, string? path, out ExitCode code)
     {
-        code = ExitCode.Damaged;
         try
         {
+            code = ExitCode.Done;
             return new InventedStudio(practice, path);
         }
-        catch (NewerStudioException newer)
+        catch (Exception no) when (OpeningTrouble.Of(no, path ?? "") is { } trouble)
         {
-            code = Told(place, ExitCode.Damaged, $"{path}: {newer.Message} Use the newer program.");
+            code = Told(place, trouble);
+            return null;
         }
-        catch (OlderStudioException older)
-        {
-            code = Told(
-                place, ExitCode.Damaged, $"{path}: {older.Message} Start the service once to bring it up to date.");
-        }
-        catch (UnreadableStudioException broken)
-        {
-            code = Told(place, ExitCode.Damaged, $"{path} is damaged or no studio: {broken.Message}");
-        }
-
-        return null;
     }
 
     /// <summary>Works with the studio in this file, which is made where there is none.</summary>
@@ -88,35 +77,34 @@ internal static class Opening
     {
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             code = ExitCode.Done;
+            MakeFolder(Path.GetDirectoryName(path)!, place.Machine);
             return StudioFile.Open(path);
         }
-        catch (StudioInUseException)
+        catch (Exception no) when (OpeningTrouble.Of(no, path) is { } trouble)
         {
-            code = Told(
-                place, ExitCode.InUse, $"Another studiobot has {path} open. Stop it first, or name another --data.");
+            code = Told(place, trouble);
+            return null;
         }
-        catch (NewerStudioException newer)
-        {
-            code = Told(place, ExitCode.Damaged, $"{path}: {newer.Message} Use the newer program.");
-        }
-        catch (UnreadableStudioException broken) when (broken.IsDamaged)
-        {
-            code = Told(place, ExitCode.Damaged, $"{path} is damaged or no studio: {broken.Message}");
-        }
-        catch (Exception no) when (no is IOException or UnauthorizedAccessException or UnreadableStudioException)
-        {
-            code = Told(
-                place, ExitCode.CannotWrite, $"Can't write {path}: {no.Message} Name another folder with --data.");
-        }
-
-        return null;
     }
 
-    private static ExitCode Told(Workplace place, ExitCode code, string line)
+    /// <summary>Says what stands in the way, in one line.</summary>
+    public static ExitCode Told(Workplace place, OpeningTrouble trouble)
     {
-        place.Streams.Error.WriteLine(line);
-        return code;
+        place.Streams.Error.WriteLine(trouble.Line);
+        return trouble.Code;
+    }
+
+    // A folder that was named is made in one that is there: a disk that is not mounted is told, not filled in.
+    private static void MakeFolder(string folder, Machine machine)
+    {
+        var isPersons = machine.PersonsData.Length > 0
+            && folder.StartsWith(machine.PersonsData, StringComparison.Ordinal);
+        if (!isPersons && Path.GetDirectoryName(folder) is { } above && !Directory.Exists(above))
+        {
+            throw new DirectoryNotFoundException($"There is no folder {above}.");
+        }
+
+        Directory.CreateDirectory(folder);
     }
 }

@@ -11,6 +11,7 @@ using StudioBot.Host.Telegram;
 using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 
 namespace StudioBot.Host.Verbs;
 
@@ -96,6 +97,9 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<Action<string>>(why => Environment.FailFast(why))
             .AddSingleton<Watchdog>()
             .AddSingleton<HealthPort>()
+            .AddSingleton(BackupFolder.Of(settings.StudioPath))
+            .AddSingleton<BackupRound>()
+            .AddSingleton<BackupLetter>()
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());

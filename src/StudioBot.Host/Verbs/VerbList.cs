@@ -12,6 +12,8 @@ internal static class VerbList
         new ReadVerb(),
         new SampleVerb(),
         new ImportVerb(),
+        new BackupVerb(),
+        new RestoreVerb(),
         new DemoVerb(),
         new RehearseVerb(),
         new ConfigVerb(),

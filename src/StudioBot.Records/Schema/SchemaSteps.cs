@@ -37,26 +37,44 @@ internal static class SchemaSteps
         }
     }
 
+    /// <summary>Whether the file holds a studio that lacks steps; a file that is still empty holds none.</summary>
+    public static bool AreMissing(SqliteConnection connection) =>
+        VersionOf(connection) is var version && version > 0 && version < Newest;
+
     /// <summary>Applies what this file has not yet seen; a file that is up to date is left alone.</summary>
-    public static void Apply(SqliteConnection connection)
+    public static void Apply(SqliteConnection connection) => Apply(connection, Newest);
+
+    /// <summary>Applies what this file has not yet seen of the steps up to this version.</summary>
+    public static void Apply(SqliteConnection connection, int version)
     {
-        for (var step = VersionOf(connection); step < Newest; step++)
+        for (var step = VersionOf(connection); step < version; step++)
         {
             ApplyOne(connection, Scripts[step], step + 1);
         }
     }
 
-    private static int VersionOf(SqliteConnection connection) =>
+    /// <summary>The file's version; 0 where no step was ever applied.</summary>
+    public static int VersionOf(SqliteConnection connection) =>
         connection.ExecuteScalar<int>("pragma user_version");
 
     private static void ApplyOne(SqliteConnection connection, string script, int number)
     {
         using var transaction = connection.BeginTransaction(deferred: false);
-        connection.Execute(Text(script));
+        Run(connection, Text(script));
 
         // A pragma takes no parameter; the number is our own.
         connection.Execute(string.Create(CultureInfo.InvariantCulture, $"pragma user_version = {number}"));
         transaction.Commit();
+    }
+
+    // To the last statement: what breaks in those that are left when a reader is closed is not told by the library, and
+    // half a step would be committed.
+    private static void Run(SqliteConnection connection, string statements)
+    {
+        using var reader = connection.ExecuteReader(statements);
+        while (reader.NextResult())
+        {
+        }
     }
 
     private static IEnumerable<string> Embedded() =>

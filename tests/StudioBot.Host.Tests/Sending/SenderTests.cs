@@ -5,6 +5,7 @@ using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Tests.Sending;
@@ -19,6 +20,8 @@ public sealed class SenderTests : IDisposable
     private readonly StudioFile file;
     private readonly RecordingWire wire;
     private readonly Bell bell;
+
+    private BackupLetter Backups => new(BackupFolder.Of(folder.StudioPath), NullLogger<BackupLetter>.Instance);
 
     public SenderTests()
     {
@@ -185,7 +188,7 @@ public sealed class SenderTests : IDisposable
     {
         using var stop = new CancellationTokenSource();
         var sender = new Sender(
-            file, wire, new Pace(clock), new Backoff(new Random(1)), bell, clock, NullLogger<Sender>.Instance);
+            file, wire, Backups, new Pace(clock), new Backoff(new Random(1)), bell, clock, NullLogger<Sender>.Instance);
         var steadily = new Steadily(new Backoff(new Random(1)), clock, NullLogger<Steadily>.Instance);
         var loop = steadily.Run("The sender", sender.Run, stop.Token);
         await Patience.Until(clock, step ?? TimeSpan.FromMilliseconds(100), holds);

@@ -24,7 +24,10 @@ public sealed class ScheduleTests : IAsyncLifetime
         services = collection.BuildServiceProvider();
         scheduler = await services.GetRequiredService<ISchedulerFactory>().GetScheduler();
         triggers = [];
-        foreach (var name in new[] { "reminders", "stock", "start", "night" })
+        foreach (var name in new[]
+        {
+            "reminders", "stock", "forgetting at start", "forgetting by night", "backup at start", "backup by night",
+        })
         {
             triggers.Add((await scheduler.GetTrigger(new TriggerKey(name)))!);
         }
@@ -43,14 +46,17 @@ public sealed class ScheduleTests : IAsyncLifetime
     [Fact]
     public void What_goes_by_the_clock_goes_by_the_studio_s()
     {
-        var night = Assert.Single(triggers.OfType<ICronTrigger>());
-        Assert.Equal(Vienna, night.TimeZone);
+        var nights = triggers.OfType<ICronTrigger>().ToList();
+        Assert.Equal(["backup by night", "forgetting by night"], nights.Select(night => night.Key.Name).Order());
+        Assert.All(nights, night => Assert.Equal(Vienna, night.TimeZone));
     }
 
-    [Fact]
-    public void The_night_s_tick_comes_once_every_night_of_a_year_whatever_the_clocks_do()
+    [Theory]
+    [InlineData("backup by night")]
+    [InlineData("forgetting by night")]
+    public void A_night_s_tick_comes_once_every_night_of_a_year_whatever_the_clocks_do(string name)
     {
-        var night = Assert.Single(triggers.OfType<ICronTrigger>());
+        var night = Assert.Single(triggers.OfType<ICronTrigger>(), trigger => trigger.Key.Name == name);
         var at = night.GetFireTimeAfter(night.StartTimeUtc)!.Value;
         for (var nights = 0; nights < 366; nights++)
         {

@@ -18,7 +18,7 @@ public sealed class HistoriesTests
 {
     private const int Histories = 40;
 
-    private const int Undo = 12;
+    internal const int Undo = 12;
 
     [Theory]
     [InlineData(0, 1, 2, 11, Undo)]                                 // what is drawn, bought and counted
@@ -58,7 +58,7 @@ public sealed class HistoriesTests
         });
     }
 
-    private static void Live(StudioSession session, (int What, int A, int B) step)
+    internal static void Live(StudioSession session, (int What, int A, int B) step)
     {
         var (what, a, b) = step;
         var members = session.Members.All();

@@ -1,0 +1,88 @@
+using System.Globalization;
+using Microsoft.Extensions.Logging;
+using StudioBot.Chat.Replies;
+using StudioBot.Host.Turns;
+using StudioBot.Records;
+using StudioBot.Records.Backups;
+using StudioBot.Records.Members;
+using StudioBot.Records.Post;
+
+namespace StudioBot.Host.Ticks;
+
+/// <summary>The day's backup. Its proof looks at every page, reference and sum, so what is damaged in the studio's file
+/// is found with it, and told to the stewards once.</summary>
+internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger<BackupRound> log)
+{
+    private static readonly TimeSpan Day = TimeSpan.FromDays(1);
+
+    /// <summary>Makes the one that was missed while the service was down; none where the last is of this day.</summary>
+    public void CatchUp(DateTimeOffset now)
+    {
+        var last = backups.All().Where(one => one.Kind == BackupKind.Daily).Select(one => one.MadeAt).FirstOrDefault();
+        if (now - last >= Day)
+        {
+            Make(now);
+        }
+    }
+
+    /// <summary>Makes the day's backup and proves it.</summary>
+    public void Make(DateTimeOffset now)
+    {
+        try
+        {
+            var made = backups.Make(BackupKind.Daily, now);
+            log.LogInformation("Backup {Name} is proven.", made.Name);
+        }
+        catch (BackupUnderWayException busy)
+        {
+            log.LogWarning("No backup was made by this round: {Why}", busy.Message);
+        }
+        catch (UnprovenBackupException broken) when (broken.IsStudioDamaged)
+        {
+            Damaged(broken, now);
+        }
+        catch (UnreadableStudioException broken) when (broken.IsDamaged)
+        {
+            Damaged(broken, now);
+        }
+        catch (Exception no) when (no is UnprovenBackupException or UnreadableStudioException
+            or IOException or UnauthorizedAccessException)
+        {
+            log.LogError(no, "The day's backup could not be made.");
+            Tell("missed", "The day's backup could not be made", no.Message, "studiobot backup", now);
+        }
+    }
+
+    private void Damaged(Exception broken, DateTimeOffset now)
+    {
+        log.LogError(broken, "The studio's file is damaged.");
+        Tell(
+            "damaged",
+            "The studio's file is damaged",
+            $"{broken.Message} Stop the service and bring the newest good backup back:",
+            "studiobot restore latest",
+            now);
+    }
+
+    // Once for each backup after which it went wrong: what is not put right is not told every night.
+    private void Tell(string what, string headline, string why, string command, DateTimeOffset now)
+    {
+        var good = backups.NewestGood();
+        var newest = good is null
+            ? "There is no good backup."
+            : string.Create(CultureInfo.InvariantCulture, $"The newest good one is of {good.MadeAt:yyyy-MM-dd HH:mm} UTC.");
+        var reply = new Reply(
+            new Block.Headline(headline), new Block.Line(why), new Block.Sample(command), new Block.Line(newest));
+        file.Write(session =>
+        {
+            foreach (var steward in session.Members.All().Where(member => member.Role == Role.Steward))
+            {
+                foreach (var account in session.Members.Accounts(steward.Id).Take(1))
+                {
+                    Posting.PutByItself(
+                        session, account, account, reply, Urgency.Ping, now, $"backup {what} {good?.Name} {account}");
+                }
+            }
+        });
+    }
+}
