@@ -14,6 +14,9 @@ public sealed record Reply(IReadOnlyList<Block> Blocks, IReadOnlyList<Button> Bu
     /// <summary>The message could not be read or done; nothing was recorded.</summary>
     public bool IsTrouble { get; init; }
 
+    /// <summary>Why it was not theirs to ask or to do, for the book of refusals; none where it was.</summary>
+    public string? Refused { get; init; }
+
     /// <summary>What goes out with it; none: words alone.</summary>
     public ReplyFile? File { get; init; }
 

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Microsoft.Extensions.Logging;
 using Polly.CircuitBreaker;
 using Polly.Timeout;
@@ -16,9 +15,6 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
 {
     // Where the service names no time, as it should.
     private static readonly TimeSpan UnnamedWait = TimeSpan.FromSeconds(30);
-
-    // Groups that became supergroups, by their old number.
-    private readonly ConcurrentDictionary<long, long> moved = new();
 
     /// <inheritdoc/>
     public Task<Delivery> Send(long chat, Letter letter, CancellationToken cancellation) =>
@@ -46,7 +42,6 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
 
     private async Task<Delivery> Deliver(Attempt attempt, CancellationToken cancellation)
     {
-        attempt = attempt with { Chat = moved.GetValueOrDefault(attempt.Chat, attempt.Chat) };
         try
         {
             var sent = await guard.Once.ExecuteAsync(
@@ -86,8 +81,7 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
             case Refusal.NotModified when attempt.Message is { } same:
                 return new Delivery.Sent(same);
             case Refusal.Moved when no.Parameters!.MigrateToChatId is { } now && now != attempt.Chat:
-                moved[attempt.Chat] = now;
-                return await Deliver(attempt with { Chat = now, Message = null, IsElsewhere = true }, cancellation);
+                return new Delivery.Moved(now);
             case Refusal.NothingToEdit when attempt.Message is not null:
                 return await Deliver(attempt with { Message = null }, cancellation);
             case Refusal.Message when !attempt.IsBare:
@@ -115,17 +109,15 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
     private static bool IsTroubleOfTheWay(Exception trouble) =>
         trouble is RequestException or TimeoutRejectedException or BrokenCircuitException;
 
-    /// <summary>One try, and what earlier ones taught: where the chat is now, and whether markup is taken.</summary>
+    /// <summary>One try, and what earlier ones taught: whether markup is taken.</summary>
     private sealed record Attempt(long Chat, Letter Letter)
     {
         public int? Message { get; init; }
 
         public bool IsBare { get; init; }
 
-        public bool IsElsewhere { get; init; }
-
         public IRequest<Message> Request() => Message is { } message
             ? LetterRequest.Edit(Chat, message, Letter, IsBare)
-            : LetterRequest.Send(Chat, IsElsewhere ? Letter with { ReplyTo = null } : Letter, IsBare);
+            : LetterRequest.Send(Chat, Letter, IsBare);
     }
 }

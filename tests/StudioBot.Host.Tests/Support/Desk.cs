@@ -48,6 +48,10 @@ internal sealed class Desk : IDisposable
     public IReadOnlyList<string> Recorded =>
         [.. File.Read(view => view.Acts.Recent(null, Now)).Select(act => act.Words).Reverse()];
 
+    /// <summary>What was refused and why, the oldest first.</summary>
+    public IReadOnlyList<string> Refused =>
+        [.. File.Read(view => view.Refusals.Last(1000)).Select(one => $"{one.Words} {one.Why}").Reverse()];
+
     /// <summary>Whether each of the next commits breaks; those after them do not.</summary>
     public void Break(params bool[] these)
     {
