@@ -39,6 +39,6 @@ internal sealed class StudioHere : Act
         writing.Session.Studio.Set(StudioGroup.Name, chat.ToString(CultureInfo.InvariantCulture), writing.Act);
         return new Reply(
             new Block.Headline("This is the studio's group from now on."),
-            new Block.Line("Members are answered here, and what is for all is told here. In other groups I keep still."));
+            new Block.Line("What is for all is told here, and members are answered. In other groups I keep still."));
     }
 }

@@ -15,7 +15,9 @@ internal sealed class UndoCommand : Act
 
     // What only stewards record, only they take back: else who was one could make themselves one again.
     private static readonly Lazy<HashSet<string>> Housekeeping = new(() =>
-        [.. Catalogue.Find().Forms.OfType<Act>().Where(form => form.Sheet.StewardsOnly).Select(form => form.Sheet.Word)]);
+    [
+        .. Catalogue.Find().Forms.OfType<Act>().Where(form => form.Sheet.StewardsOnly).Select(form => form.Sheet.Word),
+    ]);
 
     private static readonly NumberSlot Record = new(Measure.Turns, "record", "a record", "act 12")
     {

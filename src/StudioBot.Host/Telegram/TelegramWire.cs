@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Logging;
 using Polly.CircuitBreaker;
 using Polly.Timeout;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using Telegram.Bot;
 using Telegram.Bot.Exceptions;
@@ -10,7 +11,8 @@ using Telegram.Bot.Types;
 
 namespace StudioBot.Host.Telegram;
 
-/// <summary>The way out to Telegram.</summary>
+/// <summary>The way out to Telegram. What it tells of troubles is kept with the post, so no token may stand in it.
+/// </summary>
 internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILogger<TelegramWire> log) : IWire
 {
     // Where the service names no time, as it should.
@@ -58,13 +60,13 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         }
         catch (TimeoutRejectedException late)
         {
-            return new Delivery.Unclear(late.Message);
+            return new Delivery.Unclear(Redaction.Of(late.Message));
         }
         catch (RequestException broken)
         {
             return NeverLeft(broken)
-                ? new Delivery.Again(null, broken.Message)
-                : new Delivery.Unclear(broken.Message);
+                ? new Delivery.Again(null, Redaction.Of(broken.Message))
+                : new Delivery.Unclear(Redaction.Of(broken.Message));
         }
     }
 
@@ -73,11 +75,11 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         switch (Refusals.Of(no))
         {
             case Refusal.TooMany:
-                return new Delivery.Again(Wait(no), no.Message);
+                return new Delivery.Again(Wait(no), Redaction.Of(no.Message));
             case Refusal.ServiceDown:
-                return new Delivery.Unclear(no.Message);
+                return new Delivery.Unclear(Redaction.Of(no.Message));
             case Refusal.ChatGone:
-                return new Delivery.Gone(no.Message);
+                return new Delivery.Gone(Redaction.Of(no.Message));
             case Refusal.NotModified when attempt.Message is { } same:
                 return new Delivery.Sent(same);
             case Refusal.Moved when no.Parameters!.MigrateToChatId is { } now && now != attempt.Chat:
@@ -88,9 +90,9 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
                 log.LogError("A message was not taken and goes out as plain text: {Why}", no.Message);
                 return await Deliver(attempt with { IsBare = true }, cancellation);
             case Refusal.Message:
-                return new Delivery.Refused(no.Message);
+                return new Delivery.Refused(Redaction.Of(no.Message));
             default:
-                return new Delivery.Again(null, no.Message);
+                return new Delivery.Again(null, Redaction.Of(no.Message));
         }
     }
 

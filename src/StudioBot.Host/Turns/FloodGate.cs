@@ -2,8 +2,8 @@ namespace StudioBot.Host.Turns;
 
 /// <summary>How much one account may say: twenty at once, then one in three seconds. It is counted by the moments at
 /// which things were said, so that what waited through an outage is not taken for a flood.</summary>
-/// <remarks>In memory only: a restart begins anew, and may tell a flooder a second time. Messages and presses are counted
-/// apart, as their moments come from two clocks.</remarks>
+/// <remarks>In memory only: a restart begins anew, and may tell a flooder a second time. Messages and presses are
+/// counted apart, as their moments come from two clocks.</remarks>
 internal sealed class FloodGate
 {
     /// <summary>So many at once.</summary>
