@@ -108,7 +108,7 @@ internal sealed class JoinCommand : Act
     {
         const int longest = MemberNames.Longest;
         var typed = string.Join(' ', writing.Turn.Who.Name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        var name = typed.Length == 0 ? "Member" : typed.Length > longest ? typed[..longest] : typed;
+        var name = typed.Length == 0 ? "Member" : typed[..Characters.Before(typed, Math.Min(longest, typed.Length))];
         var free = name;
         var taken = writing.Session.Members.Names().Values.ToHashSet(StringComparer.OrdinalIgnoreCase);
         for (var count = 2; taken.Contains(free); count++)
