@@ -41,8 +41,10 @@ public sealed class Catalogue
     /// <summary>The forms of this word, or of another name of it; none where it is no command.</summary>
     public IReadOnlyList<Command> Of(string word) => _byWord.GetValueOrDefault(word, []);
 
-    /// <summary>Whether this line may record: its word has a form that does.</summary>
-    public bool MayRecord(string line) => Of(line.Split([' ', '\n'], 2)[0]).Any(form => form.Records);
+    /// <summary>Whether this line may record: its word has a form that does, or is no command's and may be anything.
+    /// </summary>
+    public bool MayRecord(string line) =>
+        Of(line.Split([' ', '\n'], 2)[0]) is var forms && (forms.Count == 0 || forms.Any(form => form.Records));
 
     /// <summary>The commands that are answered, for a menu: each word once, with the help of its question, where it
     /// has one.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioBot.Chat.Drying;
 using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
@@ -46,17 +45,9 @@ public sealed class Conversation(Catalogue catalogue)
             return null;
         }
 
-        if (turn.Member is null && !heard.Forms.Any(form => form is Act { IsForStrangers: true }))
+        if (Permissions.Against(heard, turn, session) is { } refused)
         {
-            return new Outcome(Permissions.Stranger, OnlyAsked: false)
-            {
-                SaidOnce = Today("stranger", turn),
-            };
-        }
-
-        if (heard.Forms.Select(form => Permissions.Against(form, turn)).OfType<Reply>().FirstOrDefault() is { } refused)
-        {
-            return new Outcome(refused, OnlyAsked: true);
+            return refused;
         }
 
         var outcome = heard switch
@@ -66,14 +57,27 @@ public sealed class Conversation(Catalogue catalogue)
             _ => new Outcome(Ready(Answer(turn, studio)!), heard is Heard.Asked or Heard.Unread),
         };
 
-        // Who tried to come in and did not hears of it once a day; the try counts all the same.
+        // Who tried to come in and did not is a stranger still; the try counts all the same.
         return turn.Member is null && (turn.UserId is not { } account || session.Members.ByAccount(account) is null)
-            ? outcome with { SaidOnce = Today("joining", turn) }
-            : outcome;
+            ? Permissions.StillStranger(outcome, turn, session)
+            : outcome.Reply.Refused is { } why
+                ? outcome with { Barred = Permissions.Noted(why, turn, session) }
+                : outcome;
     }
 
-    private static string Today(string what, Turn turn) => string.Create(
-        CultureInfo.InvariantCulture, $"{what} {turn.UserId} {turn.ChatId} {turn.Local:yyyy-MM-dd}");
+    /// <summary>What comes of a message that is not for who wrote it, or not there, whatever it says; none where it is,
+    /// or where it is not meant for the bot.</summary>
+    public Outcome? Bars(Turn turn, Studio studio, StudioSession session) =>
+        Hear(turn, studio) is not Heard.Silence and var heard ? Permissions.Against(heard, turn, session) : null;
+
+    /// <summary>A record that is not its sender's own word is not written, and stands in the book of refusals.
+    /// </summary>
+    /// <param name="reply">What its sender hears.</param>
+    /// <param name="why">Why not, in a few words.</param>
+    /// <param name="turn">The message.</param>
+    /// <param name="session">Where is found who they are.</param>
+    public static Outcome Refuse(Reply reply, string why, Turn turn, StudioSession session) =>
+        new(reply, OnlyAsked: false) { Barred = Permissions.Noted(why, turn, session) };
 
     /// <summary>Answers a message that was corrected; none where there is nothing to say. A question is answered anew;
     /// nothing is recorded: what was recorded before is shown with its Undo, else the corrected message is offered.
@@ -92,10 +96,11 @@ public sealed class Conversation(Catalogue catalogue)
             case Heard.Told or Heard.Doubtful
                 when turn.Member is not null && Written(turn, answer, session) is [_, ..] acts:
                 return new Outcome(Ready(HowRead.Stays(acts)), OnlyAsked: false);
-            case Heard.Told told when turn.Member is not null && Permissions.Against(told.Said.Form, turn) is null:
-                return new Outcome(Ready(HowRead.Corrected(turn)), OnlyAsked: false);
-            case Heard.Told or Heard.Doubtful when turn.Member is not null:
-                return Take(turn with { IsAgreed = false }, studio, session);
+            case (Heard.Told or Heard.Doubtful) and var heard when turn.Member is not null:
+                return Permissions.Against(heard, turn, session)
+                    ?? (heard is Heard.Told
+                        ? new Outcome(Ready(HowRead.Corrected(turn)), OnlyAsked: false)
+                        : Take(turn with { IsAgreed = false }, studio, session));
             default:
                 return null;
         }

@@ -14,6 +14,9 @@ public sealed record Outcome(Reply Reply, bool OnlyAsked)
     /// <summary>Something was recorded.</summary>
     public bool Recorded { get; init; }
 
-    /// <summary>A key under which it is said at most once; none: whenever it comes to that.</summary>
-    public string? SaidOnce { get; init; }
+    /// <summary>It was refused, for the book of refusals; none where it was not.</summary>
+    public Barred? Barred { get; init; }
+
+    /// <summary>Nothing is said of it: who asks has heard it already, or is not to hear anything.</summary>
+    public bool IsSilent { get; init; }
 }

@@ -29,6 +29,9 @@ public sealed record Turn(string Words, ChatKind Chat, Speaker Who, DateTime Loc
     /// <summary>Who wrote it, where they belong to the studio.</summary>
     public Member? Member { get; init; }
 
+    /// <summary>In whose name it was written, where nobody knows by whom: a group's or a channel's.</summary>
+    public Standing? Mask { get; init; }
+
     /// <summary>The account that wrote it; none where there is no chat service.</summary>
     public long? UserId { get; init; }
 

@@ -9,6 +9,8 @@ namespace StudioBot.Records;
 /// <summary>One transaction on the studio: all that is written through it stands together or not at all.</summary>
 public sealed class StudioSession : StudioView
 {
+    private const string TakeBack = "rollback to attempt; release attempt";
+
     private readonly SqliteConnection connection;
 
     internal StudioSession(SqliteConnection connection)
@@ -18,10 +20,12 @@ public sealed class StudioSession : StudioView
         Undo = new Undo(connection, Acts);
         Invitations = new Invitations(connection);
         Claim = new ClaimCode(connection);
+        Strangers = new Strangers(connection);
         Inbox = new Inbox(connection);
         Offset = new ChatOffset(connection);
         Post = new Outbox(connection);
         Presses = new Presses(connection);
+        Moves = new ChatMoves(connection);
     }
 
     /// <summary>Takes back what was recorded.</summary>
@@ -32,6 +36,9 @@ public sealed class StudioSession : StudioView
 
     /// <summary>By which the first steward comes in.</summary>
     public ClaimCode Claim { get; }
+
+    /// <summary>Who is none of the studio's.</summary>
+    public Strangers Strangers { get; }
 
     /// <summary>What came from the chat service.</summary>
     public Inbox Inbox { get; }
@@ -45,7 +52,8 @@ public sealed class StudioSession : StudioView
     /// <summary>What stands behind the buttons.</summary>
     public Presses Presses { get; }
 
-    private const string TakeBack = "rollback to attempt; release attempt";
+    /// <summary>Which chats have another number now.</summary>
+    public ChatMoves Moves { get; }
 
     /// <summary>Does this and keeps it, or takes back all it wrote; what was written before stays either way.</summary>
     /// <param name="work">What is done.</param>

@@ -29,6 +29,7 @@ public class StudioView
         Payments = new PaymentRecords(connection);
         Studio = new StudioRecords(connection);
         Members = new MemberRecords(connection);
+        Refusals = new RefusalRecords(connection);
         Rooms = new RoomRecords(connection);
         Materials = new MaterialRecords(connection);
         Lots = new LotRecords(connection);
@@ -70,6 +71,9 @@ public class StudioView
 
     /// <summary>Who belongs to it.</summary>
     public MemberRecords Members { get; }
+
+    /// <summary>What was refused to whom.</summary>
+    public RefusalRecords Refusals { get; }
 
     /// <summary>Its rooms, their air and their shelves.</summary>
     public RoomRecords Rooms { get; }

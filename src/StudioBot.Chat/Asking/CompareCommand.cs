@@ -151,7 +151,7 @@ internal sealed class CompareCommand : Ask
     private static Amount[] Amounts(Offer offer) => [offer.Pack!, offer.Dose!, offer.Per!];
 
     private static string Name(ComparedColour colour) =>
-        Sentences.Capital(colour.Name.Length <= 18 ? colour.Name : colour.Name[..17] + "…");
+        Sentences.Capital(Labels.Cut(colour.Name, 18));
 
     private static string Cost(ComparedColour colour)
     {

@@ -10,6 +10,6 @@ internal static class FitRows
     {
         var room = FigureTable.Width - 2 - rows.Max(row => row.Value.Length);
         return new Block.Figures(
-            [.. rows.Select(row => row.Name.Length > room ? row with { Name = row.Name[..(room - 1)] + "…" } : row)]);
+            [.. rows.Select(row => row with { Name = Labels.Cut(row.Name, room) })]);
     }
 }

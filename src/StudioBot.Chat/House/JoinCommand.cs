@@ -31,25 +31,31 @@ internal sealed class JoinCommand : Act
             };
         }
 
-        // In a group anybody could read the code.
-        if (writing.Turn is not { Chat: ChatKind.Private, UserId: { } account })
+        var account = writing.Turn.UserId ?? throw new InvalidOperationException("Who joins has an account.");
+        var (session, code) = (writing.Session, said.Of(Code));
+        if (!session.Strangers.MayTry(account, writing.Now))
         {
-            return new Reply(new Block.Line("Send that to me in private.")) { IsTrouble = true };
+            return NotIn;
         }
 
-        var (session, code) = (writing.Session, said.Of(Code));
         if (session.Invitations.Use(code, writing.Now) is { } invited)
         {
             return invited.MemberId is not { } known ? Welcome(New(invited.Role, account, writing))
                 : Back(known, account, writing) is { } back ? Welcome(back)
-                : Permissions.Stranger with { IsTrouble = false };
+                : NotIn;
         }
 
-        // A wrong try counts, so this stands whatever is answered.
-        return session.Claim.Try(code, writing.Now)
-            ? Welcome(Claimed(account, writing))
-            : Permissions.Stranger with { IsTrouble = false };
+        if (session.Claim.Try(code, writing.Now))
+        {
+            return Welcome(Claimed(account, writing));
+        }
+
+        session.Strangers.WasWrong(account, writing.Now);
+        return NotIn;
     }
+
+    // A wrong try counts, so what was written stands.
+    private static Reply NotIn => Permissions.Stranger with { IsTrouble = false };
 
     // The steward who sat at the terminal comes with an account: it is the same person.
     private static Member Claimed(long account, Writing writing)
@@ -102,7 +108,7 @@ internal sealed class JoinCommand : Act
     {
         const int longest = MemberNames.Longest;
         var typed = string.Join(' ', writing.Turn.Who.Name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        var name = typed.Length == 0 ? "Member" : typed.Length > longest ? typed[..longest] : typed;
+        var name = typed.Length == 0 ? "Member" : typed[..Characters.Before(typed, Math.Min(longest, typed.Length))];
         var free = name;
         var taken = writing.Session.Members.Names().Values.ToHashSet(StringComparer.OrdinalIgnoreCase);
         for (var count = 2; taken.Contains(free); count++)

@@ -16,7 +16,7 @@ internal static class MemberNames
         var taken = writing.Session.Members.Names();
         return name.Length > Longest
             ? OwnMeasure.Trouble(
-                $"“{name[..12]}…” is too long: a name has {Longest} letters at most", "Try", sample, writing)
+                $"“{Labels.Cut(name, 13)}” is too long: a name has {Longest} letters at most", "Try", sample, writing)
             : taken.Any(one => one.Key != writing.Author.Id
                 && one.Value.Equals(name, StringComparison.OrdinalIgnoreCase))
                 ? OwnMeasure.Trouble(

@@ -158,7 +158,7 @@ internal sealed class RemindCommand : Act
             .FirstOrDefault(name => name.Equals(first, StringComparison.OrdinalIgnoreCase));
     }
 
-    private static string Short(string words) => words.Length <= Shown ? words : words[..Shown].TrimEnd() + "…";
+    private static string Short(string words) => Labels.Cut(words, Shown + 1);
 
     private static string Moment(DateTimeOffset at, Writing writing)
     {

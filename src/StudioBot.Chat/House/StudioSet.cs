@@ -8,7 +8,7 @@ using StudioBot.Records.Materials;
 
 namespace StudioBot.Chat.House;
 
-/// <summary><c>studio scoop 25 ml</c>: what the studio sets, and its backup.</summary>
+/// <summary><c>studio scoop 25 ml</c>: what the studio sets.</summary>
 internal sealed class StudioSet : Act
 {
     private const double LargestScoop = 1000;
@@ -47,18 +47,16 @@ internal sealed class StudioSet : Act
     {
         Leads = ["sharing", "share"],
     };
-    private static readonly ChoiceSlot Backup = new("", "backup", ["backup"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
-        "studio", Room.House, "What the studio sets, and its backup.",
-        [Scoop, Currency, Quiet, Week, Zone, Sharing, Backup, Name],
+        "studio", Room.House, "What the studio sets.",
+        [Scoop, Currency, Quiet, Week, Zone, Sharing, Name],
         [
             "studio scoop 25 ml", "studio currency EUR", "studio quiet 22-8", "studio zone Europe/Vienna",
-            "studio week sunday 18:00", "studio sharing equal", "studio name The pour house", "backup",
+            "studio week sunday 18:00", "studio sharing equal", "studio name The pour house",
         ])
     {
-        AlsoSaying = ["backup"],
         StewardsOnly = true,
     };
 
@@ -78,19 +76,6 @@ internal sealed class StudioSet : Act
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
-        if (said.Has(Backup))
-        {
-            return new Reply(
-                new Block.Headline("Nothing copied: from here I can't."),
-                new Block.Line(
-                    "It is done where I run: stop the service, copy the whole data folder elsewhere, start it again."),
-                new Block.Line("Which folder that is, says"),
-                new Block.Sample("studiobot config"))
-            {
-                IsTrouble = true,
-            };
-        }
-
         List<string> lines = [];
         var studio = writing.Session.Studio;
         var before = studio.Settings()!;

@@ -18,6 +18,16 @@ public static class StudioGroup
         }
     }
 
+    /// <summary>A chat has another number: where it is the studio's group, that follows. No undo takes it back.
+    /// </summary>
+    public static void Follow(long from, long to, StudioSession session)
+    {
+        if (Of(session) == from)
+        {
+            session.Studio.Set(Name, to.ToString(CultureInfo.InvariantCulture));
+        }
+    }
+
     /// <summary>Its chat; none while nobody was heard in one.</summary>
     internal static long? Of(StudioView view) => view.Studio.Setting(Name) is { } kept
         ? long.Parse(kept, CultureInfo.InvariantCulture)

@@ -24,6 +24,29 @@ internal static class Characters
         character is '\u00ad' or '\u061c' or '\ufeff' or (>= '\u200b' and <= '\u200f')
             or (>= '\u202a' and <= '\u202e') or (>= '\u2060' and <= '\u2064') or (>= '\u2066' and <= '\u206f');
 
+    /// <summary>Whether there are signs in it that no book keeps as they are: half a character, or an order to a
+    /// machine.</summary>
+    public static bool HoldsUnkeepable(string text)
+    {
+        for (var at = 0; at < text.Length; at++)
+        {
+            var isPair = char.IsHighSurrogate(text[at]) && at + 1 < text.Length && char.IsLowSurrogate(text[at + 1]);
+            at += isPair ? 1 : 0;
+            if (!isPair && (char.IsSurrogate(text[at])
+                || (char.IsControl(text[at]) && text[at] is not ('\n' or '\r' or '\t'))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The place at which words can be cut: this one, or the one before where it would be within one
+    /// character.</summary>
+    public static int Before(string text, int at) =>
+        at > 0 && at < text.Length && char.IsLowSurrogate(text[at]) && char.IsHighSurrogate(text[at - 1]) ? at - 1 : at;
+
     /// <summary>The value of ½ and its like; none for other characters.</summary>
     public static double? Fraction(char character) => character switch
     {

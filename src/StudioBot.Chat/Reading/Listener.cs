@@ -20,6 +20,12 @@ internal sealed class Listener(Catalogue catalogue)
             return Unknown(addressed.Words);
         }
 
+        if (Characters.HoldsUnkeepable(turn.Words))
+        {
+            return new Heard.Unread("", new Misread(
+                "", "there is a sign in it that can't be kept: type it again by hand", "help"));
+        }
+
         var context = new ReadingContext(vocabulary, turn.Who, turn.Local, catalogue.Words);
         var message = new Message(addressed.Words.Trim(), context, catalogue);
         return new Sentence(message, addressed.IsSlash).Hear() ?? Unknown(addressed.Words);

@@ -70,14 +70,20 @@ internal sealed class PhraseDraft(
         return (T)draft;
     }
 
-    /// <summary>The characters of these atoms as typed.</summary>
-    public string Typed(int at, int count = 1) => Short(text[Atoms[at].Start..Atoms[at + count - 1].End]);
+    /// <summary>The characters of these atoms as typed, to be kept.</summary>
+    public string Verbatim(int at, int count = 1) => text[Atoms[at].Start..Atoms[at + count - 1].End];
+
+    /// <summary>The characters of these atoms as typed, to be shown: long ones lose their middle.</summary>
+    public string Typed(int at, int count = 1) => Short(Verbatim(at, count));
 
     /// <summary>The rest of the message from this atom on, as typed.</summary>
     public string Rest(int at) => at < Atoms.Count ? text[Atoms[at].Start..].Trim() : "";
 
-    /// <summary>The whole run of characters without a blank in which this atom stands.</summary>
-    public string Chunk(int at)
+    /// <summary>The whole run of characters without a blank in which this atom stands, to be shown.</summary>
+    public string Chunk(int at) => Short(Run(at));
+
+    /// <summary>The whole run of characters without a blank in which this atom stands, to be kept.</summary>
+    public string Run(int at)
     {
         var (start, end) = (Atoms[at].Start, Atoms[at].End);
         while (start > 0 && !char.IsWhiteSpace(text[start - 1]))
@@ -90,7 +96,7 @@ internal sealed class PhraseDraft(
             end++;
         }
 
-        return Short(text[start..end].Trim(',', '.', '?', '!', ';'));
+        return text[start..end].Trim(',', '.', '?', '!', ';');
     }
 
     public void Slip(int at, int count, string why, string? example = null) =>
@@ -100,5 +106,6 @@ internal sealed class PhraseDraft(
 
     public void Doubt(int at, int count, string why) => Doubts.Add(new Slip(Atoms[at].Start, Typed(at, count), why));
 
-    public static string Short(string word) => word.Length <= Shown ? word : word[..12] + "…" + word[^4..];
+    public static string Short(string word) => word.Length <= Shown ? word
+        : word[..Characters.Before(word, 12)] + "…" + word[Characters.Before(word, word.Length - 4)..];
 }

@@ -28,7 +28,7 @@ internal static class Unknowns
     {
         if (draft.Slips.Count == 0
             && draft.At(at - 1)?.IsWord("lot", "lots") == true
-            && draft.Vocabulary.Lot(draft.Typed(at)) is not null)
+            && draft.Vocabulary.Lot(draft.Verbatim(at)) is not null)
         {
             draft.Doubt(at - 1, 2, $"is passed over: {draft.Form.Sheet.Word} takes no lot by name");
         }

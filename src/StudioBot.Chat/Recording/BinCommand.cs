@@ -45,7 +45,7 @@ internal sealed class BinCommand : Act
         }
 
         writing.Touch(pieces.Select(piece => piece.Number));
-        var shown = why is { Length: > MostShown } ? why[..MostShown].TrimEnd() + "…" : why;
+        var shown = why is null ? null : Labels.Cut(why, MostShown + 1);
         return new Reply(
             new Block.Headline($"{TalkedOf.Words(pieces)} {TalkedOf.Are(pieces)} in the bin"
                 + (shown is null ? "." : $": {shown}.")),

@@ -84,5 +84,5 @@ internal sealed class CoatFailed : Act
             .ToList();
     }
 
-    private static string Short(string why) => why.Length > 60 ? why[..60].TrimEnd() + "…" : why;
+    private static string Short(string why) => Labels.Cut(why, 61);
 }

@@ -41,6 +41,6 @@ internal sealed class NoteCommand : Act
         writing.Touch(piece.Number);
         return new Reply(
             new Block.Headline(photo is null ? $"Kept with {piece.Number}." : $"Photo kept with {piece.Number}."),
-            new Block.Line(words.Length > MostShown ? words[..MostShown].TrimEnd() + "…" : words));
+            new Block.Line(Labels.Cut(words, MostShown + 1)));
     }
 }

@@ -14,11 +14,14 @@ public sealed record Reply(IReadOnlyList<Block> Blocks, IReadOnlyList<Button> Bu
     /// <summary>The message could not be read or done; nothing was recorded.</summary>
     public bool IsTrouble { get; init; }
 
+    /// <summary>Why it was not theirs to ask or to do, for the book of refusals; none where it was.</summary>
+    public string? Refused { get; init; }
+
     /// <summary>What goes out with it; none: words alone.</summary>
     public ReplyFile? File { get; init; }
 
-    /// <summary>A proven copy of the studio follows it as a file. Only who sends it can make one: it is wished here, and
-    /// made outside the record that is written.</summary>
+    /// <summary>A proven copy of the studio follows it as a file. Only who sends it can make one: it is wished here,
+    /// and made outside the record that is written.</summary>
     public bool BringsBackup { get; init; }
 
     /// <summary>

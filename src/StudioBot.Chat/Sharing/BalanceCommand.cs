@@ -47,6 +47,7 @@ internal sealed class BalanceCommand : Ask
                 [new Button("My balance", "balance")])
             {
                 IsTrouble = true,
+                Refused = "for stewards",
             };
         }
 

@@ -114,7 +114,10 @@ internal sealed class PaidCommand : Act
                 "“from kitty” is for stewards: they hand its cash out",
                 "Ask one of them; what you bought out of it you can book:",
                 "bought 1 L white 18.50 from kitty",
-                writing);
+                writing) with
+            {
+                Refused = "for stewards",
+            };
         }
 
         if (isKittys && receiver is null)
@@ -128,7 +131,10 @@ internal sealed class PaidCommand : Act
         {
             return OwnMeasure.Trouble(
                 $"“{gone.Name}” has left: a steward books what they pay and get", "Ask one of them, or pay:", Example,
-                writing);
+                writing) with
+            {
+                Refused = "for stewards",
+            };
         }
 
         return receiver is not null && receiver.Id == payer?.Id

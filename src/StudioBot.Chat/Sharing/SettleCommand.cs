@@ -98,5 +98,5 @@ internal sealed class SettleCommand : Ask
         return [.. own.Concat(others).Concat(gone).Take(MostButtons)];
     }
 
-    private static string Short(string name) => name.Length <= LongestName ? name : name[..(LongestName - 1)] + "…";
+    private static string Short(string name) => Labels.Cut(name, LongestName);
 }

@@ -13,6 +13,12 @@ internal sealed class UndoCommand : Act
 {
     private const int MostNamed = 3;
 
+    // What only stewards record, only they take back: else who was one could make themselves one again.
+    private static readonly Lazy<HashSet<string>> Housekeeping = new(() =>
+    [
+        .. Catalogue.Find().Forms.OfType<Act>().Where(form => form.Sheet.StewardsOnly).Select(form => form.Sheet.Word),
+    ]);
+
     private static readonly NumberSlot Record = new(Measure.Turns, "record", "a record", "act 12")
     {
         Leads = ["act"],
@@ -46,14 +52,20 @@ internal sealed class UndoCommand : Act
             return Trouble("There is no record to take back.");
         }
 
-        if (writing.Turn.Chat == ChatKind.Group && meant.ChatId != writing.Turn.ChatId)
+        if (writing.Turn.Chat == ChatKind.Group && !IsWrittenHere(meant, writing))
         {
             return Trouble("That record was not written here: take it back in private.");
         }
 
         if (!MayUndo(meant, writing))
         {
-            return Trouble("That record is somebody else's: its author or a steward can take it back.");
+            var isHousekeeping = Housekeeping.Value.Contains(meant.Kind);
+            return Trouble(isHousekeeping
+                ? "That record is of the studio's housekeeping: a steward can take it back."
+                : "That record is somebody else's: its author or a steward can take it back.") with
+            {
+                Refused = isHousekeeping ? "for stewards" : "somebody else's",
+            };
         }
 
         var by = new NewAct(ActRecords.Undoing, writing.Author, writing.Turn.Words, writing.Now)
@@ -70,10 +82,13 @@ internal sealed class UndoCommand : Act
         };
     }
 
+    // Here, too, where the group had another number when it was written.
+    private static bool IsWrittenHere(Records.Acts.Act act, Writing writing) =>
+        act.ChatId is { } chat && writing.Session.Moves.Now(chat) == writing.Turn.ChatId;
+
     private static bool MayUndo(Records.Acts.Act act, Writing writing) => writing.Turn.Who.IsSteward
-        || act.Author?.Id == writing.Author.Id
-        || act.For?.Id == writing.Author.Id
-        || IsPaidTo(act, writing);
+        || (!Housekeeping.Value.Contains(act.Kind)
+            && (act.Author?.Id == writing.Author.Id || act.For?.Id == writing.Author.Id || IsPaidTo(act, writing)));
 
     // Who is said to have got money knows best whether it came.
     private static bool IsPaidTo(Records.Acts.Act act, Writing writing) => act.Kind == "paid"

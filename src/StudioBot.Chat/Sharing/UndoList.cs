@@ -45,6 +45,6 @@ internal sealed class UndoList : Ask
     private static string Short(string words)
     {
         var line = words.ReplaceLineEndings("; ");
-        return line.Length <= LongestWords ? line : line[..LongestWords] + "…";
+        return Labels.Cut(line, LongestWords + 1);
     }
 }

@@ -16,8 +16,11 @@ public sealed record DewMargin(Temperature DewPoint, Temperature Surface, bool A
     /// <summary>Below this margin a hygrometer's own ±3 % matters, in degrees (common practice).</summary>
     public const double EaseDegrees = 5;
 
+    // A dew point that is computed back from its own vapour is off by the last digits.
+    private const int Decimals = 9;
+
     /// <summary>Surface less dew point, in degrees; below zero it is wet.</summary>
-    public double Degrees => Surface.Celsius - DewPoint.Celsius;
+    public double Degrees => Math.Round(Surface.Celsius - DewPoint.Celsius, Decimals);
 
     /// <summary>Enough to pour on.</summary>
     public bool IsEnough => Degrees >= LeastDegrees;

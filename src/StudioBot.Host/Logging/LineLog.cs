@@ -3,9 +3,12 @@ using Microsoft.Extensions.Logging;
 
 namespace StudioBot.Host.Logging;
 
-/// <summary>The only log there is: one line an entry, every line through <see cref="Redaction"/>.</summary>
+/// <summary>The only log there is: one line an entry, what more it has set in below it, every line through
+/// <see cref="Redaction"/>. What somebody wrote can begin no line of it and gives no orders to a terminal.</summary>
 internal sealed class LineLog(TextWriter to, TimeProvider time) : ILoggerProvider
 {
+    private const string SetIn = "    ";
+
     private readonly Lock turn = new();
 
     /// <inheritdoc/>
@@ -16,7 +19,7 @@ internal sealed class LineLog(TextWriter to, TimeProvider time) : ILoggerProvide
 
     private void Write(LogLevel level, string category, string message, Exception? exception)
     {
-        var what = exception is null ? message : message + Environment.NewLine + exception;
+        var what = Lines(exception is null ? message : $"{message}\n{exception}");
         var line = string.Create(
             CultureInfo.InvariantCulture, $"{time.GetUtcNow():yyyy-MM-ddTHH:mm:ss.fffZ} {level} {category}: {what}");
         lock (turn)
@@ -25,6 +28,13 @@ internal sealed class LineLog(TextWriter to, TimeProvider time) : ILoggerProvide
             to.Flush();
         }
     }
+
+    private static string Lines(string text) => string.Join(
+        Environment.NewLine + SetIn,
+        text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n').Select(line => string.Concat(line.Select(Harmless))));
+
+    private static char Harmless(char letter) =>
+        char.IsControl(letter) || letter is '\u2028' or '\u2029' ? ' ' : letter;
 
     private sealed class Category(LineLog log, string name) : ILogger
     {

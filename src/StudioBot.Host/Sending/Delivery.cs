@@ -16,6 +16,9 @@ internal abstract record Delivery
     /// <param name="Why">For the log.</param>
     public sealed record Again(TimeSpan? After, string Why) : Delivery;
 
+    /// <summary>It did not arrive: the chat has another number now.</summary>
+    public sealed record Moved(long To) : Delivery;
+
     /// <summary>Nobody knows whether it arrived: the answer was lost on the way.</summary>
     public sealed record Unclear(string Why) : Delivery;
 

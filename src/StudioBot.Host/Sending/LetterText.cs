@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 
 namespace StudioBot.Host.Sending;
 
@@ -13,6 +14,14 @@ internal static class LetterText
 
     /// <summary>The text.</summary>
     public static string Of(Letter letter) => JsonSerializer.Serialize(letter, Compact);
+
+    /// <summary>The text of the same letter in another chat, where the message it answers is unknown.</summary>
+    public static string Elsewhere(string text)
+    {
+        var letter = JsonNode.Parse(text)!.AsObject();
+        letter.Remove("replyTo");
+        return letter.ToJsonString(Compact);
+    }
 
     /// <summary>The letter.</summary>
     /// <exception cref="JsonException">The text is no letter.</exception>

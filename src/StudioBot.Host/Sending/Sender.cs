@@ -168,6 +168,9 @@ internal sealed class Sender(
             case Delivery.Again again:
                 PutOff(post, again.After, again.Why, maybeSent: false);
                 break;
+            case Delivery.Moved moved:
+                Follow(post, moved.To);
+                break;
             case Delivery.Unclear unclear:
                 PutOff(post, null, unclear.Why, maybeSent: true);
                 break;
@@ -196,6 +199,17 @@ internal sealed class Sender(
         var wait = after ?? backoff.After(post.Tries);
         log.LogWarning("Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
         file.Write(session => session.Post.Again(post.Id, now + wait, why, maybeSent));
+    }
+
+    private void Follow(Post post, long to)
+    {
+        log.LogInformation("Chat {From} is {To} from now on.", post.ChatId, to);
+        file.Write(session =>
+        {
+            var now = time.GetUtcNow();
+            session.Post.Again(post.Id, now, "the chat has another number");
+            Moving.Follow(session, post.ChatId, to, now);
+        });
     }
 
     private void ParkChat(Post post, string why)

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using StudioBot.Chat;
+using StudioBot.Records;
+using StudioBot.Records.Members;
 using Telegram.Bot;
 using Telegram.Bot.Types;
 using Telegram.Bot.Types.Enums;
@@ -32,6 +34,11 @@ internal abstract record ChatEvent
     /// <param name="Message">The press as a message; its words are still to be found from the data.</param>
     public sealed record Pressed(string Id, string Data, ChatMessage Message) : ChatEvent;
 
+    /// <summary>A group became a supergroup, which has another number.</summary>
+    /// <param name="From">The number it had.</param>
+    /// <param name="To">The one it has.</param>
+    public sealed record Moved(long From, long To) : ChatEvent;
+
     /// <summary>Nothing that is answered.</summary>
     public sealed record Passed(string Why) : ChatEvent;
 
@@ -44,6 +51,8 @@ internal abstract record ChatEvent
         var update = JsonSerializer.Deserialize<Update>(raw, JsonBotAPI.Options) ?? throw new JsonException("Nothing.");
         return update switch
         {
+            { Message: { MigrateToChatId: { } to } old } => new Moved(old.Chat.Id, to),
+            { Message: { MigrateFromChatId: { } from } anew } => new Moved(from, anew.Chat.Id),
             { Message: { } message } => Reason(message) is { } why ? new Passed(why) : new Wrote(Of(message, ourId)),
             { EditedMessage: { } edited } =>
                 Reason(edited) is { } why ? new Passed(why) : new Corrected(Of(edited, ourId)),
@@ -55,12 +64,27 @@ internal abstract record ChatEvent
         };
     }
 
+    /// <summary>The same where its chat is now: a group may have another number since it was written.</summary>
+    public ChatEvent In(StudioSession session) => this switch
+    {
+        Wrote wrote => new Wrote(In(wrote.Message, session)),
+        Corrected corrected => new Corrected(In(corrected.Message, session)),
+        Pressed pressed => pressed with { Message = In(pressed.Message, session) },
+        _ => this,
+    };
+
+    private static ChatMessage In(ChatMessage message, StudioSession session) =>
+        session.Moves.Now(message.Chat) is var now && now != message.Chat
+            ? message with { Chat = now, MovedFrom = message.Chat }
+            : message;
+
     private static string? Reason(Message message) => message switch
     {
         { From: null } => "nobody's message",
         { From.Id: ServiceAsAuthor } => "passed on from a channel",
         { From.IsBot: true, From.Id: not GroupAsAuthor and not ChannelAsAuthor } => "another bot's message",
         { Chat.Type: ChatType.Channel } => "a channel's post",
+        { IsServiceMessage: true, Type: not MessageType.Unknown } => "told by the service itself",
         _ => null,
     };
 
@@ -75,8 +99,15 @@ internal abstract record ChatEvent
     {
         RepliesToBot = message.ReplyToMessage?.From?.Id == ourId,
         Photo = message.Photo is [.., var largest] ? largest.FileId : null,
-        IsForwarded = message.ForwardOrigin is not null,
-        IsAnonymous = message.From.Id is GroupAsAuthor or ChannelAsAuthor,
+        IsForwarded = message.ForwardOrigin is not null || message.ViaBot is not null,
+        Mask = MaskOf(message),
+    };
+
+    private static Standing? MaskOf(Message message) => message switch
+    {
+        { SenderChat.Type: ChatType.Channel } or { From.Id: ChannelAsAuthor } => Standing.Channel,
+        { SenderChat: not null } or { From.Id: GroupAsAuthor } => Standing.Anonymous,
+        _ => null,
     };
 
     // A press is meant for the bot wherever it happens; its moment is not told, so it is when it came.

@@ -1,4 +1,5 @@
 using StudioBot.Chat;
+using StudioBot.Records.Members;
 
 namespace StudioBot.Host.Telegram;
 
@@ -16,15 +17,22 @@ internal sealed record ChatMessage(
     /// <summary>Whether it answers a message of the bot.</summary>
     public bool RepliesToBot { get; init; }
 
-    /// <summary>Whether it is somebody else's word, passed on.</summary>
+    /// <summary>Whether it is somebody else's word: passed on, or written by another bot.</summary>
     public bool IsForwarded { get; init; }
 
-    /// <summary>Whether it was written in the name of a group or a channel, so that nobody knows by whom.</summary>
-    public bool IsAnonymous { get; init; }
+    /// <summary>In whose name it was written, where nobody knows by whom: a group's or a channel's.</summary>
+    public Standing? Mask { get; init; }
 
     /// <summary>The service's name of a photo that came with it; none where none did.</summary>
     public string? Photo { get; init; }
 
     /// <summary>It came by a button that agrees to what was doubted.</summary>
     public bool IsAgreed { get; init; }
+
+    /// <summary>It stood on a button itself, where anybody could have put it: such a line only asks.</summary>
+    public bool IsCarried { get; init; }
+
+    /// <summary>The number its chat had when it was written, where it has another by now: the message's own number
+    /// means nothing there.</summary>
+    public long? MovedFrom { get; init; }
 }

@@ -1,7 +1,7 @@
-using System.Collections.Concurrent;
 using Microsoft.Extensions.Logging;
 using Polly.CircuitBreaker;
 using Polly.Timeout;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using Telegram.Bot;
 using Telegram.Bot.Exceptions;
@@ -11,14 +11,12 @@ using Telegram.Bot.Types;
 
 namespace StudioBot.Host.Telegram;
 
-/// <summary>The way out to Telegram.</summary>
+/// <summary>The way out to Telegram. What it tells of troubles is kept with the post, so no token may stand in it.
+/// </summary>
 internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILogger<TelegramWire> log) : IWire
 {
     // Where the service names no time, as it should.
     private static readonly TimeSpan UnnamedWait = TimeSpan.FromSeconds(30);
-
-    // Groups that became supergroups, by their old number.
-    private readonly ConcurrentDictionary<long, long> moved = new();
 
     /// <inheritdoc/>
     public Task<Delivery> Send(long chat, Letter letter, CancellationToken cancellation) =>
@@ -46,7 +44,6 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
 
     private async Task<Delivery> Deliver(Attempt attempt, CancellationToken cancellation)
     {
-        attempt = attempt with { Chat = moved.GetValueOrDefault(attempt.Chat, attempt.Chat) };
         try
         {
             var sent = await guard.Once.ExecuteAsync(
@@ -63,13 +60,13 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         }
         catch (TimeoutRejectedException late)
         {
-            return new Delivery.Unclear(late.Message);
+            return new Delivery.Unclear(Redaction.Of(late.Message));
         }
         catch (RequestException broken)
         {
             return NeverLeft(broken)
-                ? new Delivery.Again(null, broken.Message)
-                : new Delivery.Unclear(broken.Message);
+                ? new Delivery.Again(null, Redaction.Of(broken.Message))
+                : new Delivery.Unclear(Redaction.Of(broken.Message));
         }
     }
 
@@ -78,25 +75,24 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         switch (Refusals.Of(no))
         {
             case Refusal.TooMany:
-                return new Delivery.Again(Wait(no), no.Message);
+                return new Delivery.Again(Wait(no), Redaction.Of(no.Message));
             case Refusal.ServiceDown:
-                return new Delivery.Unclear(no.Message);
+                return new Delivery.Unclear(Redaction.Of(no.Message));
             case Refusal.ChatGone:
-                return new Delivery.Gone(no.Message);
+                return new Delivery.Gone(Redaction.Of(no.Message));
             case Refusal.NotModified when attempt.Message is { } same:
                 return new Delivery.Sent(same);
             case Refusal.Moved when no.Parameters!.MigrateToChatId is { } now && now != attempt.Chat:
-                moved[attempt.Chat] = now;
-                return await Deliver(attempt with { Chat = now, Message = null, IsElsewhere = true }, cancellation);
+                return new Delivery.Moved(now);
             case Refusal.NothingToEdit when attempt.Message is not null:
                 return await Deliver(attempt with { Message = null }, cancellation);
             case Refusal.Message when !attempt.IsBare:
                 log.LogError("A message was not taken and goes out as plain text: {Why}", no.Message);
                 return await Deliver(attempt with { IsBare = true }, cancellation);
             case Refusal.Message:
-                return new Delivery.Refused(no.Message);
+                return new Delivery.Refused(Redaction.Of(no.Message));
             default:
-                return new Delivery.Again(null, no.Message);
+                return new Delivery.Again(null, Redaction.Of(no.Message));
         }
     }
 
@@ -115,17 +111,15 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
     private static bool IsTroubleOfTheWay(Exception trouble) =>
         trouble is RequestException or TimeoutRejectedException or BrokenCircuitException;
 
-    /// <summary>One try, and what earlier ones taught: where the chat is now, and whether markup is taken.</summary>
+    /// <summary>One try, and what earlier ones taught: whether markup is taken.</summary>
     private sealed record Attempt(long Chat, Letter Letter)
     {
         public int? Message { get; init; }
 
         public bool IsBare { get; init; }
 
-        public bool IsElsewhere { get; init; }
-
         public IRequest<Message> Request() => Message is { } message
             ? LetterRequest.Edit(Chat, message, Letter, IsBare)
-            : LetterRequest.Send(Chat, IsElsewhere ? Letter with { ReplyTo = null } : Letter, IsBare);
+            : LetterRequest.Send(Chat, Letter, IsBare);
     }
 }

@@ -80,7 +80,7 @@ internal sealed class TerminalPage(TextWriter to, bool hasColour)
         {
             for (var at = 0; at < source.Length; at++)
             {
-                letters[at] = char.IsControl(source[at]) ? ' ' : source[at];
+                letters[at] = char.IsControl(source[at]) || source[at] is '\u2028' or '\u2029' ? ' ' : source[at];
             }
         });
 

@@ -70,7 +70,8 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger
         var good = backups.NewestGood();
         var newest = good is null
             ? "There is no good backup."
-            : string.Create(CultureInfo.InvariantCulture, $"The newest good one is of {good.MadeAt:yyyy-MM-dd HH:mm} UTC.");
+            : string.Create(
+                CultureInfo.InvariantCulture, $"The newest good one is of {good.MadeAt:yyyy-MM-dd HH:mm} UTC.");
         var reply = new Reply(
             new Block.Headline(headline), new Block.Line(why), new Block.Sample(command), new Block.Line(newest));
         file.Write(session =>

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Logging;
 using StudioBot.Records;
+using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Ticks;
 
@@ -10,7 +11,9 @@ internal sealed class Nightly(StudioFile file, ILogger<Nightly> log)
     public void Forget(DateTimeOffset now)
     {
         var rows = file.Write(session =>
-            session.Inbox.Prune(now) + session.Post.Prune(now) + session.Presses.Prune(now));
+            session.Inbox.Prune(now) + session.Post.Prune(now) + session.Presses.Prune(now)
+            + session.Refusals.Prune(now) + session.Strangers.Prune(now)
+            + session.Invitations.Prune(now - Presses.Kept));
         log.LogDebug("Forgot {Rows} rows that were settled long ago.", rows);
     }
 }

@@ -19,13 +19,12 @@ namespace StudioBot.Host.Turns;
 /// <param name="botName">Our own user name, without the @.</param>
 internal sealed class Answering(Conversation conversation, TradePractice practice, bool isSample, string botName)
 {
-    private static readonly Reply Anonymous = Line(
-        "Written as the group or a channel, so nobody knows by whom.",
-        "Turn off anonymous, or write to me in private.");
-
     private static readonly Reply Forwarded = Line(
         "Passed on from somebody else, so it is not taken as your word. Nothing recorded.",
         "Type it yourself to have it recorded.");
+
+    private static readonly Reply NotOfAButton = new(
+        new Block.Line("This button is too old. Send the message again."));
 
     private static readonly Reply NoWords = Line(
         "There are no words here that could be read.",
@@ -40,26 +39,42 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
     /// <summary>What comes of a message; none where it is not meant for us.</summary>
     public Outcome? To(ChatMessage message, StudioSession session)
     {
-        if (message.Words.Trim().Length == 0)
-        {
-            return message.Kind == ChatKind.Private ? new Outcome(NoWords, OnlyAsked: false) : null;
-        }
-
         var studio = Studio(session);
         var turn = TurnOf(message, studio.Zone, session);
+        if (message.Words.Trim().Length == 0)
+        {
+            return message.Kind == ChatKind.Group ? null
+                : conversation.Bars(turn, studio, session) ?? new Outcome(NoWords, OnlyAsked: false);
+        }
+
         StudioGroup.Learn(turn, session);
-        if (message is { IsForwarded: false, IsAnonymous: false })
+        if (message is { IsForwarded: false, IsCarried: false }
+            || conversation.Hear(turn, studio) is not (Heard.Told or Heard.Doubtful))
         {
             return Taken(conversation.Take(turn, studio, session));
         }
 
-        return conversation.Hear(turn, studio) switch
-        {
-            Heard.Silence => null,
-            _ when message.IsAnonymous => new Outcome(Anonymous, OnlyAsked: false),
-            Heard.Asked or Heard.Unread => Taken(conversation.Take(turn, studio, session)),
-            _ => new Outcome(Forwarded, OnlyAsked: false),
-        };
+        return conversation.Bars(turn, studio, session) ?? (message.IsForwarded
+            ? Conversation.Refuse(Forwarded, "somebody else's word", turn, session)
+            : Conversation.Refuse(NotOfAButton, "no such button", turn, session));
+    }
+
+    /// <summary>Whether a message is meant for us.</summary>
+    public bool IsMeant(ChatMessage message, StudioSession session)
+    {
+        var studio = Studio(session);
+        return message.Words.Trim().Length > 0
+            && conversation.Hear(TurnOf(message, studio.Zone, session), studio) is not Heard.Silence;
+    }
+
+    /// <summary>What stands in the book of refusals of this message.</summary>
+    /// <param name="why">Why it is not done, in a few words.</param>
+    /// <param name="message">The message.</param>
+    /// <param name="session">The session that settles it.</param>
+    public Barred Noted(string why, ChatMessage message, StudioSession session)
+    {
+        var studio = Studio(session);
+        return Conversation.Refuse(NotOfAButton, why, TurnOf(message, studio.Zone, session), session).Barred!;
     }
 
     /// <summary>What comes of a message that was corrected: a question is answered anew, and nothing is recorded.
@@ -101,7 +116,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
 
     private Turn TurnOf(ChatMessage message, StudioZone zone, StudioSession session)
     {
-        var member = session.Members.ByAccount(message.UserId);
+        var member = message.Mask is null ? session.Members.ByAccount(message.UserId) : null;
         return new Turn(message.Words, message.Kind, SpeakerOf(message, member, session), zone.LocalOf(message.At))
         {
             BotName = botName,
@@ -111,7 +126,8 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
             Member = member,
             UserId = message.UserId,
             ChatId = message.Chat,
-            MessageId = message.Id,
+            MessageId = message.MovedFrom is null ? message.Id : null,
+            Mask = message.Mask,
             Photo = message.Photo,
             IsAgreed = message.IsAgreed,
             NewCode = length => RandomNumberGenerator.GetString(CodeLetters, length),

@@ -1,9 +1,12 @@
 using System.Globalization;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
+using StudioBot.Chat.Replies;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Records;
+using StudioBot.Records.Members;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Turns;
@@ -17,11 +20,14 @@ namespace StudioBot.Host.Turns;
 internal sealed class Clerk(
     StudioFile file, long ourId, Answering answering, ILogger<Clerk> log, Action? beforeCommit = null)
 {
+    private readonly FloodGate gate = new();
+    private readonly Pressing pressing = new(answering);
+
     /// <summary>Answers this row.</summary>
     /// <returns>What the service wants to hear of a press; none where it was none.</returns>
     public PressNotice? Settle(InboxRow row, DateTimeOffset now) => file.Write(session =>
     {
-        var notice = Answer(row, ChatEvent.Read(row.Raw, ourId), session, now);
+        var notice = Answer(row, ChatEvent.Read(row.Raw, ourId).In(session), session, now);
         session.Inbox.Done(row.Id, now);
         beforeCommit?.Invoke();
         return notice;
@@ -60,13 +66,30 @@ internal sealed class Clerk(
         switch (came)
         {
             case ChatEvent.Wrote { Message: var message }:
-                Put(session, message, answering.To(message, session), now);
+                if (IsFree(message, row, session, now))
+                {
+                    Put(session, message, answering.To(message, session), now);
+                }
+
                 return null;
             case ChatEvent.Corrected { Message: var corrected }:
-                PutInPlace(session, corrected, now);
+                if (IsFree(corrected, row, session, now))
+                {
+                    PutInPlace(session, corrected, now);
+                }
+
                 return null;
             case ChatEvent.Pressed press:
-                return new PressNotice(press.Id, Pressed(session, press, row, now));
+                var pressed = press with { Message = press.Message with { At = row.ReceivedAt } };
+                return new PressNotice(press.Id, TooFast(pressed, row, session, now)
+                    ?? pressing.Of(session, pressed, now));
+            case ChatEvent.Moved moved:
+                if (Moving.Follow(session, moved.From, moved.To, now))
+                {
+                    log.LogInformation("Chat {From} is {To} from now on.", moved.From, moved.To);
+                }
+
+                return null;
             case ChatEvent.Passed passed:
                 log.LogDebug("Update {Row} is not answered: {Why}", row.Id, passed.Why);
                 return null;
@@ -75,71 +98,66 @@ internal sealed class Clerk(
         }
     }
 
-    // A line on the button itself only asks; what a key stands for is known only here.
-    private string? Pressed(StudioSession session, ChatEvent.Pressed press, InboxRow row, DateTimeOffset now)
+    // What is not meant for us in a group is nobody's flood.
+    private bool IsFree(ChatMessage message, InboxRow row, StudioSession session, DateTimeOffset now)
     {
-        var pressed = press.Message with { At = row.ReceivedAt };
-        if (session.Members.ByAccount(pressed.UserId) is null)
+        if (message.Kind == ChatKind.Group && !answering.IsMeant(message, session))
         {
-            return "This button is for members of the studio.";
+            return true;
         }
 
-        if (Keyboard.KeyIn(press.Data) is not { } key)
+        // All who hide behind a group's name have one account.
+        var account = message.Mask is null ? message.UserId : message.Chat;
+        var passage = gate.Pass(account, isPress: false, row.Id, message.At);
+        if (passage.Told is { } wait)
         {
-            PutForPress(session, pressed with { Words = press.Data }, now);
-            return null;
-        }
-
-        // A press that came to nothing leaves the button to whom it is for.
-        Outcome? outcome = null;
-        var verdict = session.Attempt(
-            () =>
+            var slower = new Outcome(Slower(wait), OnlyAsked: false)
             {
-                var used = session.Presses.Use(key, pressed.UserId, pressed.Chat, now);
-                outcome = used is PressVerdict.Said said
-                    ? answering.To(pressed with { Words = said.Line, IsAgreed = said.Agrees }, session)
-                    : null;
-                return used;
-            },
-            _ => outcome is { Recorded: true });
-        switch (verdict)
-        {
-            case PressVerdict.Said:
-                if (outcome is not null)
-                {
-                    Posting.PutForPress(session, pressed, outcome, now);
-                }
-
-                return null;
-            case PressVerdict.SomebodyElses:
-                return "This button is somebody else's. Send the message yourself.";
-            case PressVerdict.UsedBefore:
-                return "This button was pressed before.";
-            default:
-                return "This button is too old. Send the message again.";
+                Barred = answering.Noted(TooMuch, message, session),
+                IsSilent = session.Members.ByAccount(message.UserId) is null,
+            };
+            Posting.PutForPress(session, message, slower, now);
+            Note(session, message, slower.Barred, now);
         }
+
+        return passage.IsFree;
     }
 
-    private void PutForPress(StudioSession session, ChatMessage said, DateTimeOffset now)
+    private string? TooFast(ChatEvent.Pressed press, InboxRow row, StudioSession session, DateTimeOffset now)
     {
-        if (answering.To(said, session) is { } outcome)
+        var passage = gate.Pass(press.Message.UserId, isPress: true, row.Id, row.ReceivedAt);
+        if (passage.Told is not null)
         {
-            Posting.PutForPress(session, said, outcome, now);
+            Note(session, press.Message, answering.Noted(TooMuch, press.Message, session), now);
         }
+
+        return passage.IsFree ? null : "Slower, please: nothing was done.";
     }
+
+    private const string TooMuch = "too fast";
+
+    private static Reply Slower(TimeSpan wait) => new(
+        new Block.Line("Slower, please: that was too much at once."),
+        new Block.Line(string.Create(
+            CultureInfo.InvariantCulture,
+            $"I read on in {Math.Ceiling(wait.TotalSeconds):0} s; what comes before that is not read.")))
+    {
+        IsTrouble = true,
+    };
 
     private static void Put(StudioSession session, ChatMessage message, Outcome? outcome, DateTimeOffset now)
     {
         if (outcome is not null)
         {
             Posting.Put(session, message, outcome, now);
+            Note(session, message, outcome.Barred, now);
         }
     }
 
     // A question may be put anew; what recorded must not change behind its author's back, nor may an edit record.
     private void PutInPlace(StudioSession session, ChatMessage corrected, DateTimeOffset now)
     {
-        var first = session.Post.PutOnce(Posting.KeyOf(corrected.Chat, corrected.Id));
+        var first = session.Post.PutOnce(Posting.KeyOf(corrected));
         if (first is null || answering.ToCorrected(corrected, first.MessageId, session) is not { } again)
         {
             return;
@@ -152,6 +170,18 @@ internal sealed class Clerk(
         else if (!again.OnlyAsked)
         {
             Posting.PutForPress(session, corrected, again, now);
+        }
+
+        Note(session, corrected, again.Barred, now);
+    }
+
+    /// <summary>Writes into the book of refusals what was refused, where it was.</summary>
+    internal static void Note(StudioSession session, ChatMessage message, Barred? barred, DateTimeOffset now)
+    {
+        if (barred is not null)
+        {
+            session.Refusals.Put(new Refused(
+                message.UserId, barred.Standing, message.Name, Redaction.Of(barred.Words), barred.Why, now));
         }
     }
 }

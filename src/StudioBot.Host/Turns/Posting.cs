@@ -14,7 +14,7 @@ internal static class Posting
     private static readonly TimeSpan ButtonsLast = TimeSpan.FromDays(30);
 
     /// <summary>The once-key of the first part of the answer to a message, by which an edit finds it again.</summary>
-    public static string KeyOf(long chat, long message) => Key(chat, message, 0);
+    public static string KeyOf(ChatMessage message) => Key(message, 0);
 
     /// <summary>Puts the answer to a message.</summary>
     public static void Put(StudioSession session, ChatMessage message, Outcome answered, DateTimeOffset now) =>
@@ -23,18 +23,17 @@ internal static class Posting
             message,
             answered,
             now,
-            part => part == 0 && answered.SaidOnce is { } once ? once : Key(message.Chat, message.Id, part),
+            part => Key(message, part),
             inPlaceOf: null);
 
-    /// <summary>Puts the answer to a press: a new message of its own, as often as it is pressed, unless it is said only
-    /// once.</summary>
+    /// <summary>Puts the answer to a press: a new message of its own, as often as it is pressed.</summary>
     public static void PutForPress(StudioSession session, ChatMessage press, Outcome answered, DateTimeOffset now) =>
-        Put(session, press, answered, now, part => part == 0 ? answered.SaidOnce : null, inPlaceOf: null);
+        Put(session, press, answered, now, _ => null, inPlaceOf: null);
 
     /// <summary>Puts the answer to a corrected message in the place of the first one.</summary>
     public static void PutInPlace(
         StudioSession session, ChatMessage corrected, Outcome answered, DateTimeOffset now) =>
-        Put(session, corrected, answered, now, _ => null, KeyOf(corrected.Chat, corrected.Id));
+        Put(session, corrected, answered, now, _ => null, KeyOf(corrected));
 
     private static void Put(
         StudioSession session,
@@ -44,6 +43,11 @@ internal static class Posting
         Func<int, string?> onceKey,
         string? inPlaceOf)
     {
+        if (answered.IsSilent)
+        {
+            return;
+        }
+
         var keyboard = new Keyboard(answered.Reply.Buttons);
         Keep(session, keyboard, message.UserId, message.Chat, now);
         var letters = Letters(answered.Reply, keyboard);
@@ -51,7 +55,7 @@ internal static class Posting
         {
             var letter = letters[part] with
             {
-                ReplyTo = message.Kind == ChatKind.Group && part == 0 ? message.Id : null,
+                ReplyTo = message is { Kind: ChatKind.Group, MovedFrom: null } && part == 0 ? message.Id : null,
                 InPlaceOf = part == 0 && letters[0].File is null ? inPlaceOf : null,
                 AnswersQuestion = answered.OnlyAsked,
             };
@@ -148,6 +152,7 @@ internal static class Posting
         }
     }
 
-    private static string Key(long chat, long message, int part) =>
-        string.Create(CultureInfo.InvariantCulture, $"answer {chat} {message} {part}");
+    // By the chat it was written in: in the one that this is now, its number is another message's.
+    private static string Key(ChatMessage message, int part) => string.Create(
+        CultureInfo.InvariantCulture, $"answer {message.MovedFrom ?? message.Chat} {message.Id} {part}");
 }

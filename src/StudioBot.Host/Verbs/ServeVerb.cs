@@ -77,6 +77,23 @@ internal sealed class ServeVerb : Verb
                 $"This studio has no steward yet. Within 15 minutes, send the bot in private:  join {code}");
         }
 
+        using var host = Built(settings, place, file, practice).Build();
+        var serving = host.Services.GetRequiredService<Serving>();
+        await host.RunAsync(cancellation);
+        if (!serving.TokenWasRefused)
+        {
+            return ExitCode.Done;
+        }
+
+        await place.Streams.Error.WriteLineAsync(
+            "The chat service refuses the token. Ask it for the current one, and set that.");
+        return ExitCode.Settings;
+    }
+
+    /// <summary>The service with all it is made of.</summary>
+    internal static HostApplicationBuilder Built(
+        StudioSettings settings, Workplace place, StudioFile file, TradePractice practice)
+    {
         var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
             new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
         builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time));
@@ -104,17 +121,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());
         Schedule.AddTo(builder.Services, ZoneOf(file));
-        using var host = builder.Build();
-        var serving = host.Services.GetRequiredService<Serving>();
-        await host.RunAsync(cancellation);
-        if (!serving.TokenWasRefused)
-        {
-            return ExitCode.Done;
-        }
-
-        await place.Streams.Error.WriteLineAsync(
-            "The chat service refuses the token. Ask it for the current one, and set that.");
-        return ExitCode.Settings;
+        return builder;
     }
 
     private static TimeZoneInfo ZoneOf(StudioFile file) =>

@@ -81,7 +81,9 @@ public sealed class ActRecords
 
     private const string NewestOf = Written + """
         where act.author_id = $author
-          and ($chat is null or act.chat_id = $chat)
+          and ($chat is null
+            or act.chat_id = $chat
+            or act.chat_id in (select from_chat_id from chat_move where to_chat_id = $chat))
           and act.written_at >= $since
           and act.undoes_id is null
           and answer.id is null

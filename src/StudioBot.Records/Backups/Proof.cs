@@ -15,8 +15,8 @@ public static class Proof
         order by name
         """;
 
-    /// <summary>All that is wrong with a backup, in plain lines; none where it is whole and, byte for byte, the one that
-    /// its manifest tells of. Nothing is written, not even beside it.</summary>
+    /// <summary>All that is wrong with a backup, in plain lines; none where it is whole and, byte for byte, the one
+    /// that its manifest tells of. Nothing is written, not even beside it.</summary>
     /// <exception cref="IOException">It can't be read.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
     public static IReadOnlyList<string> Of(string file) => Manifest.Of(file) is { } told
@@ -24,8 +24,8 @@ public static class Proof
             : Found(file, Connections.AtRest, told.Rows)
         : ["No manifest of it stands beside it.", .. Found(file, Connections.AtRest, rows: null)];
 
-    /// <summary>All that is wrong with a copy that we made ourselves and that nothing lies beside; the tables' own rules
-    /// are held against every row too.</summary>
+    /// <summary>All that is wrong with a copy that we made ourselves and that nothing lies beside; the tables' own
+    /// rules are held against every row too.</summary>
     /// <param name="copy">The file; nobody writes to it.</param>
     /// <param name="rows">How many rows each table should hold; none: that is not known.</param>
     internal static IReadOnlyList<string> OfCopy(string copy, IReadOnlyDictionary<string, long>? rows) =>

@@ -30,6 +30,7 @@ internal static class Rotation
         return [.. newestFirst.Where(one => !stay.Contains(one.Name))];
     }
 
-    private static IEnumerable<Backup> LastOfEach<T>(IReadOnlyList<Backup> newestFirst, int spans, Func<Backup, T> span) =>
+    private static IEnumerable<Backup> LastOfEach<T>(
+        IReadOnlyList<Backup> newestFirst, int spans, Func<Backup, T> span) =>
         newestFirst.DistinctBy(span).Take(spans);
 }

@@ -37,11 +37,18 @@ public sealed class Invitations
         where code_hash = $hash
           and used_at is null
           and expires_at > $now
+          and not exists (
+            select 1
+            from act
+            join member on member.id = act.author_id
+            where act.id = invitation.act_id
+              and (member.left_at is not null or member.role <> 'steward'))
         returning role, member_id as memberId
         """;
 
     /// <summary>Somebody says a code: it is used up with that.</summary>
-    /// <returns>What it was good for; none where it is unknown, used or too old, which is nobody's business.</returns>
+    /// <returns>What it was good for; none where it is unknown, used or too old, or where who invited keeps house no
+    /// more: which of these is nobody's business.</returns>
     public Invited? Use(string code, DateTimeOffset now) =>
         connection.QuerySingleOrDefault<Row>(UseOne, new { hash = CodeHash.Of(code), now = Booked.At(now) })?.From();
 

@@ -181,6 +181,9 @@ public sealed class MemberRecords
         delete from setting_change
         where table_name = 'account'
           and row_key = $key;
+        update refusal
+        set user_id = 0, name = '', words = ''
+        where user_id in (select user_id from account where member_id = $member);
         delete from account
         where member_id = $member
         """;

@@ -16,7 +16,9 @@ public sealed class Outbox
 
     private const string PutOne = """
         insert into post (chat_id, once_key, urgency, payload, put_at, next_try_at)
-        values ($chat, $once, $urgency, $payload, $at, $at)
+        values (
+            coalesce((select to_chat_id from chat_move where from_chat_id = $chat), $chat),
+            $once, $urgency, $payload, $at, $at)
         on conflict (once_key) do nothing
         returning id
         """;
@@ -27,7 +29,7 @@ public sealed class Outbox
         """;
 
     /// <summary>Puts a message, to be sent once this transaction is committed.</summary>
-    /// <param name="chatId">To which chat.</param>
+    /// <param name="chatId">To which chat; one that has another number by now is followed.</param>
     /// <param name="payload">What to send, JSON.</param>
     /// <param name="urgency">Which goes first.</param>
     /// <param name="at">When.</param>

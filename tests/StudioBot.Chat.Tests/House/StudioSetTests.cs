@@ -1,4 +1,3 @@
-using StudioBot.Chat.Replies;
 using StudioBot.Chat.Tests.Support;
 using StudioBot.Records.House;
 
@@ -41,16 +40,6 @@ public sealed class StudioSetTests : IDisposable
 
         Assert.Equal(before, Settings());
         Assert.Contains("22:00 to 8:00", studio.Hear("studio"), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_backup_says_honestly_how_a_copy_is_made()
-    {
-        var reply = studio.Say("backup").Reply;
-
-        Assert.True(reply.IsTrouble);
-        Assert.Contains("stop the service, copy the whole data folder", reply.PlainText, StringComparison.Ordinal);
-        Assert.True(LineBudget.Of(reply) <= LineBudget.Lines);
     }
 
     [Theory]

@@ -7,6 +7,7 @@ using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Tests.Support;
@@ -59,6 +60,10 @@ internal sealed class Desk : IDisposable
     public IReadOnlyList<string> Recorded =>
         [.. File.Read(view => view.Acts.Recent(null, Now)).Select(act => act.Words).Reverse()];
 
+    /// <summary>What was refused and why, the oldest first.</summary>
+    public IReadOnlyList<string> Refused =>
+        [.. File.Read(view => view.Refusals.Last(1000)).Select(one => $"{one.Words} {one.Why}").Reverse()];
+
     /// <summary>Whether each of the next commits breaks; those after them do not.</summary>
     public void Break(params bool[] these)
     {
@@ -93,7 +98,19 @@ internal sealed class Desk : IDisposable
         new(File, Us, Studios.Answering(), loggers.CreateLogger<Clerk>(), BeforeCommit);
 
     /// <summary>What has rows settled.</summary>
-    public InboxLoop Loop() => new(File, Clerk(), Wire, new Bell(Clock), new Bell(Clock), Outage, Counts, Clock);
+    public InboxLoop Loop(Bell? inbox = null, Bell? outbox = null) =>
+        new(File, Clerk(), Wire, inbox ?? new Bell(Clock), outbox ?? new Bell(Clock), Outage, Counts, Clock);
+
+    /// <summary>What carries the post.</summary>
+    public Sender Sender(IWire wire, Bell? outbox = null) => new(
+        File,
+        wire,
+        new BackupLetter(BackupFolder.Of(Path), loggers.CreateLogger<BackupLetter>()),
+        new Pace(Clock),
+        new Backoff(new Random(1)),
+        outbox ?? new Bell(Clock),
+        Clock,
+        loggers.CreateLogger<Sender>());
 
     /// <summary>Has all that waits settled.</summary>
     public async Task Settle()

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using StudioBot.Chat;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Records.Members;
 
 namespace StudioBot.Host.Tests.Telegram;
 
@@ -62,13 +63,42 @@ public sealed class ChatEventTests
     }
 
     [Theory]
-    [InlineData(1087968824L)]   // the service's account for a person who writes as the group
-    [InlineData(136817688L)]    // and as a channel
-    public void Who_writes_as_the_group_or_a_channel_is_unknown(long author)
+    [InlineData(1087968824L, Standing.Anonymous)]   // the service's account for a person who writes as the group
+    [InlineData(136817688L, Standing.Channel)]      // and as a channel
+    public void Who_writes_as_the_group_or_a_channel_is_unknown(long author, Standing mask)
     {
         var update = StandInUpdates.Message(1, StandInUpdates.GroupChat, 3, "/stock");
         update["message"]!["from"] = new JsonObject { ["id"] = author, ["is_bot"] = true, ["first_name"] = "G" };
-        Assert.True(Message(update).IsAnonymous);
+        Assert.Equal(mask, Message(update).Mask);
+    }
+
+    [Theory]
+    [InlineData("supergroup", Standing.Anonymous)]
+    [InlineData("channel", Standing.Channel)]
+    public void So_is_who_hides_behind_a_chat_whatever_account_is_named(string kind, Standing mask)
+    {
+        var update = StandInUpdates.Message(1, StandInUpdates.GroupChat, 3, "/stock");
+        update["message"]!["sender_chat"] = new JsonObject { ["id"] = -7, ["type"] = kind, ["title"] = "T" };
+        Assert.Equal(mask, Message(update).Mask);
+    }
+
+    [Fact]
+    public void What_another_bot_wrote_for_somebody_is_not_their_own_word()
+    {
+        var update = StandInUpdates.Message(1, 7, 3, "used 20 ml white");
+        update["message"]!["via_bot"] = new JsonObject { ["id"] = 9, ["is_bot"] = true, ["first_name"] = "B" };
+        Assert.True(Message(update).IsForwarded);
+    }
+
+    [Theory]
+    [InlineData("migrate_to_chat_id", -5, -1005, -5, -1005)]
+    [InlineData("migrate_from_chat_id", -1005, -5, -5, -1005)]
+    public void A_group_that_became_a_supergroup_is_told_from_either_side(
+        string field, long chat, long other, long from, long to)
+    {
+        var update = StandInUpdates.Message(1, chat, 3, null);
+        update["message"]![field] = other;
+        Assert.Equal(new ChatEvent.Moved(from, to), ChatEvent.Read(update.ToJsonString(), Us));
     }
 
     [Theory]
@@ -81,6 +111,20 @@ public sealed class ChatEventTests
         "from":{"id":777000,"is_bot":false,"first_name":"T"},"text":"x"}}
         """)]
     [InlineData("""{"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":-7,"type":"channel"},"text":"x"}}""")]
+    [InlineData("""
+        {"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":7,"type":"private"},
+        "from":{"id":7,"is_bot":false,"first_name":"N"},
+        "pinned_message":{"message_id":2,"date":1,"chat":{"id":7,"type":"private"},"text":"used 20 ml white"}}}
+        """)]
+    [InlineData("""
+        {"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":-7,"type":"group"},
+        "from":{"id":7,"is_bot":false,"first_name":"N"},"group_chat_created":true}}
+        """)]
+    [InlineData("""
+        {"update_id":1,"message":{"message_id":3,"date":1,"chat":{"id":-7,"type":"group"},
+        "from":{"id":7,"is_bot":false,"first_name":"N"},
+        "left_chat_member":{"id":7,"is_bot":false,"first_name":"/stop lot W-1"}}}
+        """)]
     [InlineData("""{"update_id":1,"poll":{"id":"1"}}""")]
     [InlineData("""{"update_id":1}""")]
     public void Bots_channels_and_unknown_kinds_are_passed_over(string raw) =>

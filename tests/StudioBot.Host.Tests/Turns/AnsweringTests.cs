@@ -3,6 +3,7 @@ using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Members;
 using StudioBot.Records.Sample;
 
 namespace StudioBot.Host.Tests.Turns;
@@ -71,7 +72,7 @@ public sealed class AnsweringTests : IDisposable
     [InlineData("/room 20C 58%")]
     public void Who_writes_as_the_group_is_told_why_there_is_no_answer(string words)
     {
-        var outcome = To(Message(words) with { Kind = ChatKind.Group, IsAnonymous = true })!;
+        var outcome = To(Message(words) with { Kind = ChatKind.Group, UserId = 1087968824, Mask = Standing.Anonymous })!;
         Assert.Contains("Turn off anonymous", outcome.Reply.PlainText, StringComparison.Ordinal);
         Assert.False(outcome.Recorded);
     }
@@ -135,13 +136,23 @@ public sealed class AnsweringTests : IDisposable
         Assert.Null(ToCorrected(Message("room 20C 58%") with { UserId = Stranger }));
 
     [Fact]
-    public void A_stranger_hears_one_line_under_a_key_of_the_studio_s_day()
+    public void A_stranger_hears_one_line_in_twenty_four_hours_not_in_a_day_of_the_calendar()
     {
         // 23:30 UTC is half past midnight in Vienna: the next day.
-        var late = new DateTimeOffset(2026, 11, 24, 23, 30, 0, TimeSpan.Zero);
+        var late = new DateTimeOffset(2026, 11, 24, 22, 30, 0, TimeSpan.Zero);
         var outcome = To(Message("stock") with { UserId = Stranger, Chat = Stranger, At = late })!;
         Assert.Equal("Ask a steward of this studio for an invitation.", outcome.Reply.PlainText.Trim());
-        Assert.EndsWith("2026-11-25", outcome.SaidOnce, StringComparison.Ordinal);
+        Assert.False(outcome.IsSilent);
+        Assert.True(To(Message("stock") with { UserId = Stranger, Chat = Stranger, At = late.AddHours(1) })!.IsSilent);
+    }
+
+    [Theory]
+    [InlineData("room 20C 58%")]   // passed on
+    [InlineData("")]
+    public void A_stranger_hears_nothing_else_whatever_they_send(string words)
+    {
+        var outcome = To(Message(words) with { UserId = Stranger, Chat = Stranger, IsForwarded = true })!;
+        Assert.Equal("Ask a steward of this studio for an invitation.", outcome.Reply.PlainText.Trim());
     }
 
     public void Dispose() => file.Dispose();

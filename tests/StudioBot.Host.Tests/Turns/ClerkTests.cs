@@ -22,19 +22,26 @@ public sealed class ClerkTests : IDisposable
             desk.Message(3, Stranger, 3, "piece 17"));
         Assert.Equal([Invitation], desk.Posted().Select(letter => letter.Plain));
 
-        desk.Clock.Advance(TimeSpan.FromDays(1));
+        desk.Clock.Advance(TimeSpan.FromHours(24) - TimeSpan.FromSeconds(1));
+        desk.Reopen();
+        await desk.Settle(desk.Message(9, Stranger, 9, "/start"), desk.Message(10, Stranger, 10, "join ABCDEFGHJ2"));
+        Assert.Empty(desk.Posted());
+
+        desk.Clock.Advance(TimeSpan.FromSeconds(1));
         await desk.Settle(desk.Message(4, Stranger, 4, "hello?"));
         Assert.Equal([Invitation], desk.Posted().Select(letter => letter.Plain));
         Assert.Empty(desk.Recorded);
     }
 
     [Fact]
-    public async Task A_stranger_in_the_group_hears_it_too_and_not_for_what_is_not_meant_for_us()
+    public async Task A_stranger_in_the_group_is_met_with_silence()
     {
         await desk.Settle(
             desk.Message(1, StandInUpdates.GroupChat, 1, "what a nice pour", Stranger),
-            desk.Message(2, StandInUpdates.GroupChat, 2, "/stock", Stranger));
-        Assert.Equal([Invitation], desk.Posted().Select(letter => letter.Plain));
+            desk.Message(2, StandInUpdates.GroupChat, 2, "/stock", Stranger),
+            desk.Message(3, StandInUpdates.GroupChat, 3, "/join ABCDEFGHJ2", Stranger));
+        Assert.Empty(desk.Posted());
+        Assert.Equal(["/stock not of the studio", "/join … not of the studio"], desk.Refused);
     }
 
     [Fact]

@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Tests.Support;
-using StudioBot.Host.Turns;
 
 namespace StudioBot.Host.Tests.Turns;
 
@@ -117,7 +116,7 @@ public sealed class InboxLoopTests : IDisposable
             desk.Message(1, Nora, 1, "ratio 3:1 250 ml"), StandInUpdates.Edit(2, Nora, 1, "ratio 2:1 90 ml", 10));
         var letters = desk.Posted();
         Assert.Contains("60 ml", letters[1].Plain, StringComparison.Ordinal); // two thirds of 90
-        Assert.Equal([null, Posting.KeyOf(Nora, 1)], letters.Select(letter => letter.InPlaceOf));
+        Assert.Equal([null, $"answer {Nora} 1 0"], letters.Select(letter => letter.InPlaceOf));
     }
 
     [Fact]

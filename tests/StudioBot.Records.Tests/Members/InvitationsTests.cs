@@ -45,6 +45,26 @@ public sealed class InvitationsTests : IDisposable
     }
 
     [Fact]
+    public void The_code_of_who_keeps_house_no_more_is_void()
+    {
+        Invite(new Invited(Role.Steward, null));
+
+        studio.File.Write(session => session.Members.Change(mira with { Role = Role.Member }, session.Said("members")));
+
+        Assert.Null(Use(Code, 1));
+    }
+
+    [Fact]
+    public void The_code_of_who_left_is_void()
+    {
+        Invite(new Invited(Role.Steward, null));
+
+        studio.File.Write(session => session.Members.Leave(mira.Id, session.Said("leave", mira)));
+
+        Assert.Null(Use(Code, 1));
+    }
+
+    [Fact]
     public void Undo_voids_the_code()
     {
         var act = Invite(new Invited(Role.Member, null));

@@ -7,12 +7,12 @@ internal sealed class CodeSlot() : Slot<string>("the code", "ABC123")
     {
         if (draft.Said.Has(this)
             || draft.At(at) is not { Kind: AtomKind.Word or AtomKind.Number }
-            || draft.Chunk(at).Length is < 4 or > 64)
+            || draft.Run(at).Length is < 4 or > 64)
         {
             return 0;
         }
 
-        var chunk = draft.Chunk(at);
+        var chunk = draft.Run(at);
         var end = draft.Atoms[at].Start + chunk.Length;
         draft.Said.Put(this, chunk.ToUpperInvariant());
         return draft.Atoms.Skip(at).TakeWhile(atom => atom.Start < end).Count();

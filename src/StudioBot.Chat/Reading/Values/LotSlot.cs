@@ -30,7 +30,7 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
         var taken = lead;
         while (draft.At(at + taken) is { Kind: AtomKind.Word or AtomKind.Number } word)
         {
-            if ((lead > 0 || MayStandBare(word)) && draft.Vocabulary.Lot(draft.Typed(at + taken)) is { } label)
+            if ((lead > 0 || MayStandBare(word)) && draft.Vocabulary.Lot(draft.Verbatim(at + taken)) is { } label)
             {
                 labels.Add(label);
             }
@@ -91,7 +91,7 @@ internal sealed class LotSlot() : Slot<IReadOnlyList<string>>("a lot", "lot H-12
     {
         if (MayBeNew)
         {
-            labels.Add(draft.Typed(at).ToUpperInvariant());
+            labels.Add(draft.Verbatim(at).ToUpperInvariant());
         }
         else
         {

@@ -33,7 +33,7 @@ internal sealed class NewNameSlot(string key, string what, string example) : Slo
             return 0;
         }
 
-        var name = draft.Typed(at + lead, taken - lead);
+        var name = draft.Verbatim(at + lead, taken - lead);
         if (name.Length > Longest)
         {
             draft.Slip(at + lead, taken - lead, "is too long for a name");

@@ -1,3 +1,5 @@
+using StudioBot.Chat.Replies;
+
 namespace StudioBot.Chat.Reading.Values;
 
 /// <summary>A member, or oneself: <c>Pia</c>, <c>me</c>, <c>for Pia</c>.</summary>
@@ -82,7 +84,7 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
     {
         for (var words = Math.Min(MostWords, draft.Atoms.Count - at); words > 0; words--)
         {
-            if (draft.Vocabulary.Former.TryGetValue(draft.Typed(at, words).ToLowerInvariant(), out var name))
+            if (draft.Vocabulary.Former.TryGetValue(draft.Verbatim(at, words).ToLowerInvariant(), out var name))
             {
                 return (name, words);
             }
@@ -98,7 +100,7 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
         {
             var atom = draft.Atoms[at];
             List<(string Label, string Line)> choices = [.. members.Select(name => (
-                name.Length <= LongestLabel ? name : name[..(LongestLabel - 1)] + "…",
+                Labels.Cut(name, LongestLabel),
                 $"{draft.Text[..atom.Start]}{name}{draft.Text[atom.End..]}".Trim()))];
             draft.Slips.Add(new Slip(
                 atom.Start, draft.Typed(at), $"is {string.Join(" or ", members)}: which?", choices[0].Line)
@@ -127,7 +129,7 @@ internal sealed class PersonSlot(string key) : Slot<string>("a member's name", "
 
         if (taken > 0)
         {
-            draft.Said.Put(this, draft.Typed(at, taken));
+            draft.Said.Put(this, draft.Verbatim(at, taken));
         }
 
         return taken;

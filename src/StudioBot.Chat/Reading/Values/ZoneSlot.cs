@@ -18,7 +18,7 @@ internal sealed class ZoneSlot() : Slot<string>("a time zone", "zone Europe/Vien
             return 1;
         }
 
-        var chunk = draft.Chunk(at + 1);
+        var chunk = draft.Run(at + 1);
         var end = draft.Atoms[at + 1].Start + chunk.Length;
         var taken = draft.Atoms.Skip(at + 1).TakeWhile(atom => atom.Start < end).Count();
         if (Named(chunk) is { } zone)
