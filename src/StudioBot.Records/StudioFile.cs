@@ -10,16 +10,20 @@ namespace StudioBot.Records;
 public sealed class StudioFile : IDisposable
 {
     private static readonly TimeSpan LaneWait = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan LongestStatement = TimeSpan.FromSeconds(30);
 
     private readonly Lock lane = new();
     private readonly ConcurrentBag<SqliteConnection> readers = [];
     private readonly SqliteConnection writer;
     private readonly FileClaim? claim;
 
-    private StudioFile(SqliteConnection writer, FileClaim? claim)
+    private readonly TimeSpan longest;
+
+    private StudioFile(SqliteConnection writer, FileClaim? claim, TimeSpan longest)
     {
         this.writer = writer;
         this.claim = claim;
+        this.longest = longest;
     }
 
     // Only a file can be read beside its writer; a studio in memory lives in the writer's connection.
@@ -31,12 +35,14 @@ public sealed class StudioFile : IDisposable
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
     /// <exception cref="IOException">The folder is missing, or the disk says no.</exception>
     /// <exception cref="UnreadableStudioException">The file is damaged, no studio, or can't be written.</exception>
-    public static StudioFile Open(string path)
+    public static StudioFile Open(string path) => Open(path, LongestStatement);
+
+    internal static StudioFile Open(string path, TimeSpan longest)
     {
         var claim = FileClaim.On(path);
         try
         {
-            return new StudioFile(Connections.Writer(path), claim);
+            return new StudioFile(Connections.Writer(path), claim, longest);
         }
         catch (SqliteException why)
         {
@@ -51,7 +57,7 @@ public sealed class StudioFile : IDisposable
     }
 
     /// <summary>A studio that is gone when it is closed. Here a reader does wait for the writer.</summary>
-    public static StudioFile OpenInMemory() => new(Connections.InMemory(), null);
+    public static StudioFile OpenInMemory() => new(Connections.InMemory(), null, LongestStatement);
 
     /// <summary>Looks once at a studio that another program may have open, and makes nothing.</summary>
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
@@ -80,6 +86,8 @@ public sealed class StudioFile : IDisposable
     /// <summary>Takes the lane and does all of this or, when it throws, nothing of it.</summary>
     /// <exception cref="InvalidOperationException">This thread already writes.</exception>
     /// <exception cref="TimeoutException">The lane stayed taken for 30 s.</exception>
+    /// <exception cref="SqliteException">A statement was still running after 30 s and was broken off, or the disk says no.
+    /// </exception>
     public void Write(Action<StudioSession> work) => Write(session =>
     {
         work(session);
@@ -89,6 +97,7 @@ public sealed class StudioFile : IDisposable
     /// <inheritdoc cref="Write(Action{StudioSession})"/>
     public T Write<T>(Func<StudioSession, T> work) => InLane(() =>
     {
+        using var deadline = new Deadline(writer, longest);
         using var transaction = writer.BeginTransaction(deferred: false);
         var result = work(new StudioSession(writer));
         transaction.Commit();
@@ -121,6 +130,7 @@ public sealed class StudioFile : IDisposable
         var reader = readers.TryTake(out var kept) ? kept : Connections.Reader(writer.DataSource);
         try
         {
+            using var deadline = new Deadline(reader, longest);
             return ReadOn(reader, look);
         }
         finally

@@ -14,9 +14,6 @@ namespace StudioBot.Host.Telegram;
 /// <summary>The way out to Telegram.</summary>
 internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILogger<TelegramWire> log) : IWire
 {
-    // Where the service names no time, as it should.
-    private static readonly TimeSpan UnnamedWait = TimeSpan.FromSeconds(30);
-
     // Groups that became supergroups, by their old number.
     private readonly ConcurrentDictionary<long, long> moved = new();
 
@@ -37,7 +34,7 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
             return await guard.Once.ExecuteAsync(
                 async inTime => await bot.SendRequest(request, inTime), cancellation);
         }
-        catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
+        catch (Exception trouble) when (IsTroubleOfTheWay(trouble) || !cancellation.IsCancellationRequested)
         {
             log.LogInformation("A press could not be answered: {Why}", trouble.Message);
             return false;
@@ -67,8 +64,8 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         }
         catch (RequestException broken)
         {
-            return NeverLeft(broken)
-                ? new Delivery.Again(null, broken.Message)
+            return Refusals.Rest(broken) is { } rest ? new Delivery.Again(rest, broken.Message)
+                : NeverLeft(broken) ? new Delivery.Again(null, broken.Message)
                 : new Delivery.Unclear(broken.Message);
         }
     }
@@ -78,7 +75,7 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         switch (Refusals.Of(no))
         {
             case Refusal.TooMany:
-                return new Delivery.Again(Wait(no), no.Message);
+                return new Delivery.Again(Refusals.Rest(no), no.Message);
             case Refusal.ServiceDown:
                 return new Delivery.Unclear(no.Message);
             case Refusal.ChatGone:
@@ -99,9 +96,6 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
                 return new Delivery.Again(null, no.Message);
         }
     }
-
-    private static TimeSpan Wait(ApiRequestException no) =>
-        no.Parameters?.RetryAfter is { } seconds ? TimeSpan.FromSeconds(seconds) : UnnamedWait;
 
     // Nothing reached the service where there was no connection at all.
     private static bool NeverLeft(RequestException broken) =>

@@ -11,17 +11,21 @@ internal sealed class InboxLoop(
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan RestAfterTrouble = TimeSpan.FromSeconds(1);
 
+    // What is being told of presses, beside what is settled meanwhile.
+    private readonly List<Task> notices = [];
+
     /// <summary>Until it is stopped.</summary>
     public async Task Run(CancellationToken stop)
     {
         while (true)
         {
             stop.ThrowIfCancellationRequested();
+            notices.RemoveAll(notice => notice.IsCompleted);
             var rows = file.Write(session => session.Inbox.Next());
             var broken = 0;
             foreach (var row in rows)
             {
-                broken += await Handle(row, stop) ? 0 : 1;
+                broken += Handle(row, stop) ? 0 : 1;
             }
 
             if (broken == rows.Count)
@@ -31,13 +35,13 @@ internal sealed class InboxLoop(
         }
     }
 
-    private async Task<bool> Handle(InboxRow row, CancellationToken stop)
+    private bool Handle(InboxRow row, CancellationToken stop)
     {
         try
         {
             if (clerk.Settle(row, time.GetUtcNow()) is { } press)
             {
-                await wire.AnswerPress(press.Press, press.Notice, stop);
+                notices.Add(wire.AnswerPress(press.Press, press.Notice, stop));
             }
 
             return true;

@@ -2,6 +2,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using StudioBot.Craft.Practice;
+using StudioBot.Host.Health;
 using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
@@ -15,6 +16,9 @@ namespace StudioBot.Host.Verbs;
 /// <summary><c>studiobot serve</c>: the service. It never falls back to a terminal.</summary>
 internal sealed class ServeVerb : Verb
 {
+    // What still runs then is left: it goes again at the next start.
+    private static readonly TimeSpan LongestEnd = TimeSpan.FromSeconds(8);
+
     /// <inheritdoc/>
     public override string Word => "serve";
 
@@ -86,6 +90,9 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(new Bell(place.Time))
             .AddSingleton(new DueReminders(file, practice))
             .AddSingleton<Nightly>()
+            .AddSingleton<ClockCheck>()
+            .AddSingleton<TickRuns>()
+            .Configure<HostOptions>(options => options.ShutdownTimeout = LongestEnd)
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());

@@ -46,7 +46,7 @@ public sealed class PaceTests
 
         var full = pace.Look();
         Assert.True(full.AllRest);
-        Assert.Equal(clock.GetUtcNow() + TimeSpan.FromSeconds(1), full.NextOpening);
+        Assert.Equal(TimeSpan.FromSeconds(1), full.NextOpening);
         clock.Advance(TimeSpan.FromSeconds(1));
         Assert.False(pace.Look().AllRest);
     }
@@ -58,6 +58,18 @@ public sealed class PaceTests
         Assert.Equal([Nora], pace.Look().RestingChats);
     }
 
+    [Theory]
+    [InlineData(-48)]
+    [InlineData(48)]
+    public void A_clock_that_is_set_changes_no_pace(int hours)
+    {
+        SecondsOf(Nora, 3);
+        clock.AdjustTime(clock.GetUtcNow().AddHours(hours));
+        Assert.Equal(TimeSpan.FromSeconds(1), pace.Look().NextOpening);
+        clock.Advance(TimeSpan.FromSeconds(1));
+        Assert.Empty(pace.Look().RestingChats);
+    }
+
     private List<double> SecondsOf(long chat, int sends, DateTimeOffset? from = null)
     {
         var start = from ?? clock.GetUtcNow();
@@ -67,7 +79,7 @@ public sealed class PaceTests
             var now = pace.Look();
             if (now.AllRest || now.RestingChats.Contains(chat))
             {
-                clock.Advance(now.NextOpening!.Value - clock.GetUtcNow());
+                clock.Advance(now.NextOpening!.Value);
                 continue;
             }
 

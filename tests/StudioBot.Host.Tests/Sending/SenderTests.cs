@@ -11,6 +11,7 @@ public sealed class SenderTests : IDisposable
 {
     private const long Nora = 7;
     private const long Pia = 8;
+    private const long Stranger = 99;
 
     private readonly FakeTimeProvider clock = new(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
     private readonly TempFolder folder = new();
@@ -86,9 +87,77 @@ public sealed class SenderTests : IDisposable
         wire.Script(Nora, [.. Enumerable.Repeat(new Delivery.Again(TimeSpan.FromHours(5), "down"), 20)]);
         Put(Nora, "one");
         await Sending(
-            () => wire.All.Count == 6 && file.Write(session => session.Post.NextTryAt()) is null,
+            () => wire.All.Count == 5 && file.Write(session => session.Post.NextTryAt()) is null,
             TimeSpan.FromMinutes(10));
-        Assert.Equal(6, wire.All.Count);
+        Assert.Equal(5, wire.All.Count); // at 0, 5, 10, 15 and 20 h
+    }
+
+    [Fact]
+    public async Task What_is_given_up_is_told_a_steward_once()
+    {
+        Studios.Found(file, clock.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Pia, "Pia"));
+        wire.Script(Pia, [.. Enumerable.Repeat(new Delivery.Again(TimeSpan.FromHours(9), "down"), 20)]);
+        Put(Pia, "one", "two");
+        await Sending(() => wire.All.Any(sent => sent.Chat == Nora), TimeSpan.FromMinutes(10));
+        await Sending(() => file.Write(session => session.Post.NextTryAt()) is null, TimeSpan.FromMinutes(10));
+        var told = Assert.Single(wire.All, sent => sent.Chat == Nora);
+        Assert.Equal(
+            "A message to Pia was given up, not sent for a day: “one”\nWhat was recorded stands.", told.Letter.Plain);
+    }
+
+    [Fact]
+    public async Task Who_can_t_be_reached_any_more_is_told_the_other_stewards_once()
+    {
+        Studios.Found(file, clock.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Pia, "Pia"));
+        wire.Script(Pia, new Delivery.Gone("blocked"), new Delivery.Gone("blocked"));
+        Put(Pia, "one");
+        await Sending(() => wire.All.Any(sent => sent.Chat == Nora));
+        Put(Pia, "two");
+        Put(Stranger, "three");
+        wire.Script(Stranger, new Delivery.Gone("blocked"));
+        await Sending(() => file.Write(session => session.Post.NextTryAt()) is null && wire.All.Count == 4);
+        var told = Assert.Single(wire.All, sent => sent.Chat == Nora);
+        Assert.StartsWith("I can't write to Pia any more", told.Letter.Plain, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(-48)]
+    [InlineData(48)]
+    [InlineData(30 * 24)]
+    public async Task A_clock_that_is_set_makes_nothing_wait_longer_or_shorter(int hours)
+    {
+        wire.Script(Nora, new Delivery.Again(TimeSpan.FromSeconds(90), "too many"), new Delivery.Again(null, "down"));
+        Put(Nora, "one");
+        var (count, isSet) = (0L, false);
+        await Sending(() =>
+        {
+            if (wire.All.Count == 1 && !isSet && file.Write(session => session.Post.NextTryAt()) is not null)
+            {
+                count = clock.GetTimestamp();
+                clock.AdjustTime(clock.GetUtcNow().AddHours(hours));
+                isSet = true;
+                Put(Pia, "hers");
+            }
+
+            if (isSet && wire.All.Any(sent => sent.Chat == Pia) && wire.All.Count(sent => sent.Chat == Nora) == 2)
+            {
+                Assert.InRange(clock.GetElapsedTime(count).TotalSeconds, 85, 151);
+            }
+
+            return wire.All.Count(sent => sent.Chat == Nora) == 3;
+        });
+        Assert.Single(wire.All, sent => sent.Chat == Pia);
+    }
+
+    [Fact]
+    public async Task After_a_start_with_a_clock_set_back_what_waits_goes_at_once()
+    {
+        Put(Nora, "one");
+        var later = clock.GetUtcNow();
+        clock.AdjustTime(later.AddDays(-2));
+        await Sending(() => wire.All.Count == 1);
+        Assert.True(clock.GetUtcNow() < later.AddDays(-2).AddMinutes(1));
     }
 
     [Fact]

@@ -36,6 +36,9 @@ internal sealed class Desk : IDisposable
 
     public StudioFile File { get; private set; }
 
+    /// <summary>Where it lies.</summary>
+    public string Path => folder.StudioPath;
+
     public DateTimeOffset Now => Clock.GetUtcNow();
 
     /// <summary>What was logged.</summary>

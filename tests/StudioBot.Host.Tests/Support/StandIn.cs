@@ -65,6 +65,17 @@ internal sealed class StandIn : IAsyncDisposable
         }
     }
 
+    /// <summary>Nothing is scripted any more, and no update waits.</summary>
+    public void Forget()
+    {
+        lock (scripts)
+        {
+            scripts.Clear();
+        }
+
+        updates.Clear();
+    }
+
     /// <summary>Until that many calls fit; fails loudly after a minute.</summary>
     public async Task<IReadOnlyList<Call>> Until(int count, Func<Call, bool> fits)
     {

@@ -69,6 +69,14 @@ internal sealed class StandInUpdates : IDisposable
         }
     }
 
+    public void Clear()
+    {
+        lock (turn)
+        {
+            waiting.Clear();
+        }
+    }
+
     public void End() => end.Cancel();
 
     public void Dispose() => end.Dispose();
