@@ -141,6 +141,6 @@ public sealed class KillTests(ITestOutputHelper output)
     // Enough for all that will be used, in hundreds.
     private static int Litres(int kills) => ((Enumerable.Range(0, kills).Sum(Crew.Amount) / 1000 / 100) + 1) * 100;
 
-    private FormattableString Share(Hit hit, int all) =>
-        $"{hits.GetValueOrDefault(hit)} ({100.0 * hits.GetValueOrDefault(hit) / all:0} %)";
+    private string Share(Hit hit, int all) =>
+        FormattableString.Invariant($"{hits.GetValueOrDefault(hit)} ({100.0 * hits.GetValueOrDefault(hit) / all:0} %)");
 }

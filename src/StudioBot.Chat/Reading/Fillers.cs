@@ -21,7 +21,7 @@ internal static class Fillers
             pours pouring poured mix mixed mixing coat coats batch piece pieces one ones ask charge cost costs
             price thing things stuff really very quite maybe like same using use used work works working go goes
             going went come comes amount amounts quantity enough sry sorry oops hw wot bot studio finished
-            finish left time times
+            finish left time times low running paid
             """.Split(Separators, StringSplitOptions.RemoveEmptyEntries),
     ];
 

@@ -43,9 +43,9 @@ internal sealed class ClockCheck(StudioFile file, TimeProvider time, ILogger<Clo
         }
         else if (found is not null && trouble is null)
         {
-            log.LogError("{Why} Reminders wait until it is right.", found);
+            log.LogError("Reminders wait, for {Why}.", found);
             file.Write(session => StewardNotice.Put(
-                session, $"clock {now:yyyy-MM-dd}", now, null, found, "Reminders wait until it is right."));
+                session, $"clock {now:yyyy-MM-dd}", now, null, "Reminders wait until my clock is right:", $"{found}."));
         }
 
         trouble = found;
@@ -54,5 +54,5 @@ internal sealed class ClockCheck(StudioFile file, TimeProvider time, ILogger<Clo
 
     private static string Words(DateTimeOffset now, string what, DateTimeOffset then) => string.Create(
         CultureInfo.InvariantCulture,
-        $"The clock of this machine stands at {now:yyyy-MM-dd HH:mm} UTC, before {what} ({then:yyyy-MM-dd HH:mm}).");
+        $"the clock of this machine stands at {now:yyyy-MM-dd HH:mm} UTC, before {what} ({then:yyyy-MM-dd HH:mm})");
 }

@@ -7,9 +7,13 @@ internal sealed class Pulse(TimeProvider time)
     private static readonly TimeSpan LongestSilence = TimeSpan.FromMinutes(5);
 
     private long lastPoll = time.GetTimestamp();
+    private volatile bool wasHeard;
 
     /// <summary>When the chat service last answered a poll; the start where it never did.</summary>
     public DateTimeOffset LastPoll => time.GetUtcNow() - Silence;
+
+    /// <summary>Whether it ever answered a poll.</summary>
+    public bool WasHeard => wasHeard;
 
     /// <summary>Whether it was heard of within five minutes.</summary>
     public bool IsAlive => Silence <= LongestSilence;
@@ -17,5 +21,9 @@ internal sealed class Pulse(TimeProvider time)
     private TimeSpan Silence => time.GetElapsedTime(Interlocked.Read(ref lastPoll));
 
     /// <summary>A poll was answered.</summary>
-    public void Polled() => Interlocked.Exchange(ref lastPoll, time.GetTimestamp());
+    public void Polled()
+    {
+        Interlocked.Exchange(ref lastPoll, time.GetTimestamp());
+        wasHeard = true;
+    }
 }

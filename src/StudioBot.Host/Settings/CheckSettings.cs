@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Net;
 using System.Text.RegularExpressions;
 
 namespace StudioBot.Host.Settings;
@@ -33,16 +35,19 @@ internal static partial class CheckSettings
         var (token, tokenOrigin) = Token(sources, troubles);
         var (url, urlOrigin) = sources.Find(SettingKeys.ApiUrl);
         var api = Address(url, troubles);
+        var (port, portOrigin) = sources.Find(SettingKeys.HealthPort);
+        var health = Port(port, troubles);
         troubles.AddRange(sources.Unknown().Select(unknown => new SettingTrouble(
             unknown.Key, $"({unknown.Origin})", "is no setting", string.Join(", ", SettingKeys.All))));
         var (file, fileOrigin) = sources.Find(SettingKeys.TokenFile);
         return new CheckedSettings(
-            new StudioSettings(folder, token, api),
+            new StudioSettings(folder, token, api) { HealthPort = health },
             [
                 new(SettingKeys.Data, folder, folderOrigin),
                 new(SettingKeys.Token, token?.ToString() ?? "(none)", tokenOrigin),
                 new(SettingKeys.TokenFile, file ?? "(none)", fileOrigin),
                 new(SettingKeys.ApiUrl, url ?? "(the service's own)", urlOrigin),
+                new(SettingKeys.HealthPort, port ?? $"{StudioSettings.UsualHealthPort}", portOrigin),
             ],
             troubles);
     }
@@ -113,6 +118,24 @@ internal static partial class CheckSettings
         }
 
         return address;
+    }
+
+    private static int Port(string? words, List<SettingTrouble> troubles)
+    {
+        if (words is null)
+        {
+            return StudioSettings.UsualHealthPort;
+        }
+
+        if (int.TryParse(words, NumberStyles.None, CultureInfo.InvariantCulture, out var port)
+            && port <= IPEndPoint.MaxPort)
+        {
+            return port;
+        }
+
+        troubles.Add(new(
+            SettingKeys.HealthPort, words, $"is no port: 1 to {IPEndPoint.MaxPort}, or 0 for none", "8745"));
+        return 0;
     }
 
     // At most 80 in all, as the service has it; the part behind the colon is 35 letters today.

@@ -15,6 +15,9 @@ internal static class SettingKeys
     /// <summary>Another address of the chat service.</summary>
     public const string ApiUrl = "Telegram:ApiUrl";
 
+    /// <summary>The port on this machine at which the service tells how it is; 0 for none.</summary>
+    public const string HealthPort = "Health:Port";
+
     /// <summary>All of them, in the order in which they are shown.</summary>
-    public static IReadOnlyList<string> All { get; } = [Data, Token, TokenFile, ApiUrl];
+    public static IReadOnlyList<string> All { get; } = [Data, Token, TokenFile, ApiUrl, HealthPort];
 }

@@ -6,6 +6,12 @@ namespace StudioBot.Host.Settings;
 /// <param name="ApiUrl">Where the chat service answers; none means its own public address.</param>
 internal sealed record StudioSettings(string DataFolder, Secret? Token, Uri? ApiUrl)
 {
+    /// <summary>Where the service tells how it is, unless another port is named.</summary>
+    public const int UsualHealthPort = 8745;
+
+    /// <summary>The port on this machine at which the service tells how it is; 0 for none.</summary>
+    public int HealthPort { get; init; } = UsualHealthPort;
+
     /// <summary>The studio's file.</summary>
     public string StudioPath => Path.Combine(DataFolder, "studio.db");
 }

@@ -17,6 +17,10 @@ internal sealed class Serving(
     TradePractice practice,
     BotClients clients,
     Bell outboxBell,
+    Pulse pulse,
+    Counts counts,
+    Watchdog watchdog,
+    HealthPort healthPort,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
     ILoggerFactory loggers) : BackgroundService
@@ -24,7 +28,6 @@ internal sealed class Serving(
     private readonly ILogger log = loggers.CreateLogger<Serving>();
     private readonly Backoff backoff = new(Random.Shared);
     private readonly Bell inboxBell = new(time);
-    private readonly Pulse pulse = new(time);
     private readonly CallGuard calls = new(BotClients.LongestCall, time);
 
     /// <summary>Whether the service refused our token; there is nothing to do then but to stop.</summary>
@@ -33,22 +36,17 @@ internal sealed class Serving(
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        var arrival = new Arrival(clients.Calling, calls, backoff, time, loggers.CreateLogger<Arrival>());
-        if (await arrival.Introduce(stoppingToken) is not { } me)
-        {
-            Refused();
-            return;
-        }
-
-        log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
-        var catalogue = Catalogue.Find();
-        var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(stoppingToken);
-        var others = Others(me.Id, answering, arrival, catalogue, stop.Token);
+        List<Task> others =
+        [
+            Steady("Watching", watchdog.Run, stop.Token),
+            Steady("Telling how it is", healthPort.Run, stop.Token),
+        ];
         try
         {
-            await Steady("Polling", Updates().Run, stop.Token);
-            Refused();
+            await Serve(others, stop.Token);
+            TokenWasRefused = true;
+            lifetime.StopApplication();
         }
         finally
         {
@@ -57,12 +55,29 @@ internal sealed class Serving(
         }
     }
 
+    // Until the service refuses the token.
+    private async Task Serve(List<Task> others, CancellationToken stop)
+    {
+        var arrival = new Arrival(clients.Calling, calls, backoff, time, loggers.CreateLogger<Arrival>());
+        if (await arrival.Introduce(stop) is not { } me)
+        {
+            return;
+        }
+
+        log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
+        var catalogue = Catalogue.Find();
+        var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
+        others.AddRange(Others(me.Id, answering, arrival, catalogue, stop));
+        await Steady("Polling", Updates().Run, stop);
+    }
+
     private UpdateLoop Updates() => new(
         clients.Polling,
         new CallGuard(BotClients.LongestPoll, time),
         file,
         inboxBell,
         pulse,
+        counts,
         backoff,
         time,
         loggers.CreateLogger<UpdateLoop>());
@@ -70,19 +85,18 @@ internal sealed class Serving(
     private IReadOnlyList<Task> Others(
         long ourId, Answering answering, Arrival arrival, Catalogue catalogue, CancellationToken stop)
     {
-        var wire = new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>());
+        var wire = new CountedWire(
+            new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>()), counts, time);
         var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
-        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, time);
+        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, counts, time);
         var sender = new Sender(
             file, wire, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
-        var watch = new SilenceWatch(pulse, time, loggers.CreateLogger<SilenceWatch>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return
         [
             Steady("Answering", inbox.Run, stop),
             Steady("Sending", sender.Run, stop),
-            Steady("Watching", watch.Run, stop),
             Steady("Setting menus", inTime => arrival.SetMenus(menus, inTime), stop),
         ];
     }
@@ -101,11 +115,5 @@ internal sealed class Serving(
         {
             // That is how they end.
         }
-    }
-
-    private void Refused()
-    {
-        TokenWasRefused = true;
-        lifetime.StopApplication();
     }
 }

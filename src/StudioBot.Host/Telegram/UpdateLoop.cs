@@ -22,6 +22,7 @@ internal sealed class UpdateLoop(
     StudioFile file,
     Bell inbox,
     Pulse pulse,
+    Counts counts,
     Backoff backoff,
     TimeProvider time,
     ILogger<UpdateLoop> log)
@@ -87,6 +88,7 @@ internal sealed class UpdateLoop(
             // The last one received, not the highest: after a silent week the numbers start anew, maybe lower.
             session.Offset.Move(updates[^1].UpdateId + 1);
         });
+        counts.Stored(updates.Count);
         inbox.Ring();
     }
 

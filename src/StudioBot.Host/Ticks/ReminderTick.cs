@@ -7,7 +7,7 @@ namespace StudioBot.Host.Ticks;
 /// <summary>Looks for what is due, unless the clock can't be right; never two at once.</summary>
 [DisallowConcurrentExecution]
 internal sealed class ReminderTick(
-    DueReminders reminders, ClockCheck clock, Bell outbox, TickRuns runs, TimeProvider time) : IJob
+    DueReminders reminders, ClockCheck clock, Bell outbox, Counts counts, TickRuns runs, TimeProvider time) : IJob
 {
     /// <inheritdoc/>
     public async ValueTask Execute(IJobExecutionContext context, CancellationToken cancellationToken) =>
@@ -16,8 +16,9 @@ internal sealed class ReminderTick(
     /// <summary>One look.</summary>
     public void Look()
     {
-        if (clock.IsRight() && reminders.Say(time.GetUtcNow()) > 0)
+        if (clock.IsRight() && reminders.Say(time.GetUtcNow()) is > 0 and var said)
         {
+            counts.Reminded(said);
             outbox.Ring();
         }
     }

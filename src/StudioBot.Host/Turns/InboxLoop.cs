@@ -1,3 +1,4 @@
+using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 using StudioBot.Records;
 using StudioBot.Records.Post;
@@ -6,7 +7,7 @@ namespace StudioBot.Host.Turns;
 
 /// <summary>Has what waits in the inbox settled, each chat in its order.</summary>
 internal sealed class InboxLoop(
-    StudioFile file, Clerk clerk, IWire wire, Bell inbox, Bell outbox, TimeProvider time)
+    StudioFile file, Clerk clerk, IWire wire, Bell inbox, Bell outbox, Counts counts, TimeProvider time)
 {
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan RestAfterTrouble = TimeSpan.FromSeconds(1);
@@ -37,9 +38,12 @@ internal sealed class InboxLoop(
 
     private bool Handle(InboxRow row, CancellationToken stop)
     {
+        var start = time.GetTimestamp();
         try
         {
-            if (clerk.Settle(row, time.GetUtcNow()) is { } press)
+            var notice = clerk.Settle(row, time.GetUtcNow());
+            counts.Settled(time.GetElapsedTime(start), broke: false);
+            if (notice is { } press)
             {
                 notices.Add(wire.AnswerPress(press.Press, press.Notice, stop));
             }
@@ -48,6 +52,7 @@ internal sealed class InboxLoop(
         }
         catch (Exception broken) when (!stop.IsCancellationRequested)
         {
+            counts.Settled(time.GetElapsedTime(start), broke: true);
             clerk.Apologise(row, broken, time.GetUtcNow());
             return false;
         }

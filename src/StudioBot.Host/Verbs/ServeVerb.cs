@@ -1,5 +1,6 @@
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
 using StudioBot.Craft.Practice;
 using StudioBot.Host.Health;
@@ -93,6 +94,13 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<ClockCheck>()
             .AddSingleton<TickRuns>()
             .Configure<HostOptions>(options => options.ShutdownTimeout = LongestEnd)
+            .AddSingleton<Counts>()
+            .AddSingleton<Pulse>()
+            .AddSingleton<Vitals>()
+            .AddSingleton<ISystemdNotifier, SystemdNotifier>()
+            .AddSingleton<Action<string>>(why => Environment.FailFast(why))
+            .AddSingleton<Watchdog>()
+            .AddSingleton<HealthPort>()
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());

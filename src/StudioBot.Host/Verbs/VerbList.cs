@@ -15,6 +15,7 @@ internal static class VerbList
         new DemoVerb(),
         new RehearseVerb(),
         new ConfigVerb(),
+        new HealthVerb(),
         new HelpVerb(),
         new VersionVerb(),
     ];

@@ -171,4 +171,10 @@ public sealed class BoughtCommandTests : IDisposable
     [Fact]
     public void Out_of_the_kitty_comes_a_price() =>
         Assert.Contains("needs a price", studio.Refuses("bought 1 L white from kitty").PlainText, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("bought 2x1l white 35 eur paid by me", "Mira")]
+    [InlineData("bought 2 x 1 L white 35 paid by Pia", "Pia")]
+    public void Who_paid_may_be_said_in_plain_words(string words, string payer) =>
+        Assert.Contains($"35.00, each 17.50: credited to {payer}.", studio.Tells(words), StringComparison.Ordinal);
 }

@@ -157,6 +157,12 @@ public sealed class BuyCommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("whats low")]
+    [InlineData("what's running low?")]
+    [InlineData("shopping list")]
+    public void What_is_low_is_asked_in_plain_words(string words) => Assert.Equal(Sample.Answer("buy")!.PlainText, Sample.Answer(words)!.PlainText);
+
+    [Theory]
     [InlineData("buy")]
     [InlineData("buy white")]
     [InlineData("buy magenta")]

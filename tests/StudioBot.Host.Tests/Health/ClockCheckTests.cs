@@ -22,6 +22,7 @@ public sealed class ClockCheckTests : IDisposable
     private readonly CapturedLog log = new();
     private readonly LoggerFactory loggers;
     private readonly ClockCheck check;
+    private readonly Counts counts = new();
     private readonly ReminderTick tick;
     private long requests;
 
@@ -31,13 +32,14 @@ public sealed class ClockCheckTests : IDisposable
         Studios.Found(file, Noon.AddDays(-60), (Nora, "Nora"));
         check = new ClockCheck(file, clock, loggers.CreateLogger<ClockCheck>());
         var runs = new TickRuns(clock, loggers.CreateLogger<TickRuns>());
-        tick = new ReminderTick(new DueReminders(file, Studios.Practice), check, new Bell(clock), runs, clock);
+        tick = new ReminderTick(new DueReminders(file, Studios.Practice), check, new Bell(clock), counts, runs, clock);
     }
 
     public void Dispose()
     {
         file.Dispose();
         loggers.Dispose();
+        counts.Dispose();
     }
 
     [Theory]
@@ -60,8 +62,8 @@ public sealed class ClockCheckTests : IDisposable
         clock.AdjustTime(DateTimeOffset.UnixEpoch);
         Assert.False(check.IsRight());
         Assert.Equal(
-            "The clock of this machine stands at 1970-01-01 00:00 UTC, before this program was released "
-            + $"({ClockCheck.Released:yyyy-MM-dd} 00:00).",
+            "the clock of this machine stands at 1970-01-01 00:00 UTC, before this program was released "
+            + $"({ClockCheck.Released:yyyy-MM-dd} 00:00)",
             check.Trouble);
     }
 
@@ -74,7 +76,7 @@ public sealed class ClockCheckTests : IDisposable
     [InlineData(-497_000)] // to 1970
     public void However_it_is_set_each_reminder_is_said_once_and_within_a_minute_of_its_being_right_again(int hours)
     {
-        Ask("before", Noon.AddMinutes(-1), Noon.AddDays(-1));
+        Ask("stir the black", Noon.AddMinutes(-1), Noon.AddDays(-1));
         Ask("soon", Noon.AddMinutes(10), Noon);
         tick.Look();
         clock.AdjustTime(Noon.AddHours(hours));
@@ -89,7 +91,7 @@ public sealed class ClockCheckTests : IDisposable
         tick.Look();
         Assert.Null(check.Trouble);
         var said = Said();
-        Assert.Single(said, words => words.Contains("before", StringComparison.Ordinal));
+        Assert.Single(said, words => words.Contains("stir", StringComparison.Ordinal));
         Assert.Single(said, words => words.Contains("soon", StringComparison.Ordinal));
         Assert.Equal(hours < 0 ? 1 : 0, said.Count(words => words.Contains("Reminders wait", StringComparison.Ordinal)));
     }
@@ -106,7 +108,7 @@ public sealed class ClockCheckTests : IDisposable
 
         clock.AdjustTime(Noon);
         tick.Look();
-        Assert.Equal(2, log.Text.Split("Reminders wait until it is right.").Length);
+        Assert.Equal(2, log.Text.Split("Reminders wait, for the clock").Length);
         Assert.Equal(2, log.Text.Split("The clock can be right again").Length);
     }
 

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Time.Testing;
 using StudioBot.Host.Sending;
+using StudioBot.Host.Tests.Support;
 
 namespace StudioBot.Host.Tests.Sending;
 
@@ -63,11 +64,17 @@ public sealed class PaceTests
     [InlineData(48)]
     public void A_clock_that_is_set_changes_no_pace(int hours)
     {
-        SecondsOf(Nora, 3);
-        clock.AdjustTime(clock.GetUtcNow().AddHours(hours));
-        Assert.Equal(TimeSpan.FromSeconds(1), pace.Look().NextOpening);
+        var wall = new WallClock(clock);
+        var kept = new Pace(wall);
+        for (var sends = 0; sends < 3; sends++)
+        {
+            kept.Note(Nora);
+        }
+
+        wall.Set(TimeSpan.FromHours(hours));
+        Assert.Equal(TimeSpan.FromSeconds(1), kept.Look().NextOpening);
         clock.Advance(TimeSpan.FromSeconds(1));
-        Assert.Empty(pace.Look().RestingChats);
+        Assert.Empty(kept.Look().RestingChats);
     }
 
     private List<double> SecondsOf(long chat, int sends, DateTimeOffset? from = null)

@@ -10,7 +10,7 @@ internal static class Bots
         new(new PlainClients(), Settings(standIn, token));
 
     public static StudioSettings Settings(StandIn standIn, string token = StandIn.Token) =>
-        new("/nowhere", new Secret(token), standIn.Url);
+        new("/nowhere", new Secret(token), standIn.Url) { HealthPort = 0 };
 
     private sealed class PlainClients : IHttpClientFactory
     {

@@ -34,6 +34,9 @@ internal static partial class BuiltProgram
 
         start.Environment["HOME"] = home.Path;
         start.Environment["XDG_DATA_HOME"] = Path.Combine(home.Path, "data");
+
+        // Many run at once on one machine.
+        start.Environment["Health__Port"] = "0";
         foreach (var (name, value) in variables)
         {
             start.Environment[name] = value;
@@ -59,7 +62,8 @@ internal static partial class BuiltProgram
     private static bool IsOurs(string name) =>
         name.StartsWith("STUDIO", StringComparison.OrdinalIgnoreCase)
         || name.StartsWith("TELEGRAM", StringComparison.OrdinalIgnoreCase)
-        || name is "STATE_DIRECTORY" or "NO_COLOR";
+        || name.StartsWith("HEALTH", StringComparison.OrdinalIgnoreCase)
+        || name is "STATE_DIRECTORY" or "NOTIFY_SOCKET" or "NO_COLOR";
 
     [GeneratedRegex(@"tests.StudioBot\.\w+\.Tests")]
     private static partial Regex TestProject();

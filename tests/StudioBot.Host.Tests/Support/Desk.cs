@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
+using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Turns;
@@ -40,6 +41,9 @@ internal sealed class Desk : IDisposable
     public string Path => folder.StudioPath;
 
     public DateTimeOffset Now => Clock.GetUtcNow();
+
+    /// <summary>What was counted.</summary>
+    public Counts Counts { get; } = new();
 
     /// <summary>What was logged.</summary>
     public string Log => log.Text;
@@ -88,7 +92,7 @@ internal sealed class Desk : IDisposable
     public async Task Settle()
     {
         using var stop = new CancellationTokenSource();
-        var loop = new InboxLoop(File, Clerk(), Wire, new Bell(Clock), new Bell(Clock), Clock).Run(stop.Token);
+        var loop = new InboxLoop(File, Clerk(), Wire, new Bell(Clock), new Bell(Clock), Counts, Clock).Run(stop.Token);
         await Patience.Until(
             Clock, TimeSpan.FromMilliseconds(100), () => File.Write(session => session.Inbox.Next()).Count == 0);
         await Patience.End(loop, stop);
@@ -123,6 +127,7 @@ internal sealed class Desk : IDisposable
 
     public void Dispose()
     {
+        Counts.Dispose();
         File.Dispose();
         loggers.Dispose();
         folder.Dispose();

@@ -21,6 +21,7 @@ internal sealed class MangledRun(int seed, int count)
     private static readonly TimeSpan Longest = TimeSpan.FromMinutes(10);
 
     private readonly FakeTimeProvider clock = new(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
+    private readonly Counts counts = new();
     private readonly UpdateMangler mangler = new(seed);
     private string? broken;
     private int given;
@@ -41,7 +42,7 @@ internal sealed class MangledRun(int seed, int count)
         Task[] loops =
         [
             Task.Run(() => Updates(standIn, file, bell).Run(stop.Token), CancellationToken.None),
-            Task.Run(() => new InboxLoop(file, clerk, new Nowhere(), bell, new Bell(clock), clock).Run(stop.Token), CancellationToken.None),
+            Task.Run(() => new InboxLoop(file, clerk, new Nowhere(), bell, new Bell(clock), counts, clock).Run(stop.Token), CancellationToken.None),
         ];
         await Until(loops, () => given >= WarmUp);
         before = GC.GetTotalMemory(forceFullCollection: true);
@@ -79,6 +80,7 @@ internal sealed class MangledRun(int seed, int count)
         file,
         bell,
         new Pulse(clock),
+        counts,
         new Backoff(new Random(seed)),
         clock,
         NullLogger<UpdateLoop>.Instance);

@@ -1,8 +1,10 @@
 using System.Collections.Concurrent;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
 using NSubstitute;
+using StudioBot.Host.Health;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Records;
@@ -23,6 +25,7 @@ internal sealed class ServiceOnClock : IAsyncDisposable
     private readonly LoggerFactory loggers;
     private readonly StandIn standIn;
     private readonly Serving serving;
+    private readonly Counts counts = new();
     private int open;
 
     public ServiceOnClock(StandIn standIn)
@@ -33,12 +36,19 @@ internal sealed class ServiceOnClock : IAsyncDisposable
         Studios.Found(File, Clock.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Pia, "Pia"));
         standIn.Came = See;
         standIn.Answered = call => Interlocked.Add(ref open, Counts(call) ? -1 : 0);
+        var pulse = new Pulse(Clock);
+        var vitals = new Vitals(File, pulse, new ClockCheck(File, Clock, loggers.CreateLogger<ClockCheck>()), Clock);
         serving = new Serving(
             Bots.Settings(standIn),
             File,
             Studios.Practice,
             Bots.At(standIn),
             new Bell(Clock),
+            pulse,
+            counts,
+            new Watchdog(
+                vitals, Substitute.For<ISystemdNotifier>(), _ => { }, Clock, loggers.CreateLogger<Watchdog>()),
+            new HealthPort(Bots.Settings(standIn), vitals, loggers.CreateLogger<HealthPort>()),
             Substitute.For<IHostApplicationLifetime>(),
             Clock,
             loggers);
@@ -57,6 +67,8 @@ internal sealed class ServiceOnClock : IAsyncDisposable
     /// <summary>Every call, and when it came by our clock.</summary>
     public IReadOnlyList<(Call Call, DateTimeOffset At)> Seen => [.. seen];
 
+    private string Told => string.Join('\n', Seen.Select(seen => $"{seen.Call.Method} {seen.Call.Chat} {seen.Call.Text}"));
+
     public bool TokenWasRefused => serving.TokenWasRefused;
 
     public Task Start() => serving.StartAsync(CancellationToken.None);
@@ -70,7 +82,7 @@ internal sealed class ServiceOnClock : IAsyncDisposable
         using var enough = new CancellationTokenSource(TimeSpan.FromSeconds(30));
         while (!holds())
         {
-            Assert.False(enough.IsCancellationRequested, $"What was waited for did not happen.\n{Log}");
+            Assert.False(enough.IsCancellationRequested, $"What was waited for did not happen.\n{Log}\n{Told}");
             if (Volatile.Read(ref open) == 0)
             {
                 Clock.Advance(Step);
@@ -88,6 +100,7 @@ internal sealed class ServiceOnClock : IAsyncDisposable
         standIn.Answered = _ => { };
         File.Dispose();
         loggers.Dispose();
+        counts.Dispose();
     }
 
     private void See(Call call)

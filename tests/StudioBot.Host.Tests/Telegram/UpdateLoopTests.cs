@@ -168,6 +168,7 @@ public sealed class UpdateLoopTests : IAsyncLifetime, IDisposable
         file,
         new Bell(clock),
         new Pulse(clock),
+        new Counts(),
         new Backoff(new Random(1)),
         clock,
         NullLogger<UpdateLoop>.Instance).Run(stop.Token);

@@ -59,23 +59,6 @@ public sealed class DowntimeTests(ITestOutputHelper output) : IDisposable
         }
     }
 
-    [Theory]
-    [InlineData(1)]
-    [InlineData(8)]
-    [InlineData(400 * 24)]
-    public void A_window_that_has_closed_meanwhile_is_said_to_have_closed_and_not_to_be_used_now(int hours)
-    {
-        var coated = Eleven.AddDays(-3);
-        using var file = StudioFile.OpenInMemory();
-        CoatedPiece.WriteInto(file, coated);
-        file.Write(session => session.Members.AddAccount(Nora, session.Members.All()[0].Id, coated));
-        var closes = file.Read(view => view.Reminders.About("Piece/1")).First(one => one.What.Kind == "WindowCloses").DueAt;
-        new DueReminders(file, Studios.Practice).Say(closes.AddHours(6 + hours));
-        var said = string.Join('\n', Said(file, Nora));
-        Assert.DoesNotContain("Recoat window open", said, StringComparison.Ordinal);
-        output.WriteLine(said);
-    }
-
     [Fact]
     public async Task What_is_due_goes_out_within_five_seconds_in_a_busy_hour()
     {

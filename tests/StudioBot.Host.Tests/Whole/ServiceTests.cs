@@ -106,6 +106,26 @@ public sealed partial class ServiceTests : IAsyncLifetime, IDisposable
         Assert.DoesNotContain("TestOnly", log, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task It_can_be_asked_whether_it_is_ready()
+    {
+        Found();
+        var port = ("Health__Port", $"{FreePort.Any()}");
+        Assert.Equal(1, (await BuiltProgram.Run(home, ["health"], variables: port)).Code);
+        standIn.Script("getUpdates", Answer.BadGateway);
+        using var service = Serve(port);
+        await standIn.Until(1, call => call.Method == "getUpdates");
+        var ended = await BuiltProgram.Run(home, ["health"], variables: port);
+        Assert.Equal((1, "the chat service has not answered yet"), (ended.Code, ended.Out.Trim()));
+
+        // A poll that was answered: the next one comes.
+        standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "ratio 2:1 90 ml"));
+        await standIn.Until(3, call => call.Method == "getUpdates");
+        ended = await BuiltProgram.Run(home, ["health"], variables: port);
+        Assert.Equal((0, "ready"), (ended.Code, ended.Out.Trim()));
+        await End(service);
+    }
+
     private string Folder => Path.Combine(home.Path, "studio");
 
     // Nora keeps house, and so the one with the next account belongs to it.
@@ -141,11 +161,10 @@ public sealed partial class ServiceTests : IAsyncLifetime, IDisposable
     [GeneratedRegex("join ([A-Z2-9]{10})$")]
     private static partial Regex ClaimLine();
 
-    private Process Serve() => BuiltProgram.Start(
+    private Process Serve(params (string Name, string Value)[] variables) => BuiltProgram.Start(
         home,
         ["serve", "--data", Folder],
-        ("Telegram__Token", StandIn.Token),
-        ("Telegram__ApiUrl", standIn.Url.ToString()));
+        [("Telegram__Token", StandIn.Token), ("Telegram__ApiUrl", standIn.Url.ToString()), .. variables]);
 
     private static async Task End(Process service)
     {
