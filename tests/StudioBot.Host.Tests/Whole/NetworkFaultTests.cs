@@ -91,15 +91,16 @@ public sealed class NetworkFaultTests(ITestOutputHelper output) : IAsyncLifetime
             StandInUpdates.Message(2, Pia, 2, "ratio 3:1 250 ml", at: now),
             edit,
             StandInUpdates.Press(4, Pia, 3, "p1", "ratio 1:1 120 ml", Pia),
-            StandInUpdates.Message(5, Pia, 4, "export stock", at: now),
-            StandInUpdates.Message(6, Nora, 5, "room cupboard 23C 45%", at: now));
+            StandInUpdates.Message(5, Pia, 4, "bought 1 x 1 L white 5.00", at: now),
+            StandInUpdates.Message(6, Pia, 5, "export stock", at: now),
+            StandInUpdates.Message(7, Nora, 6, "room cupboard 23C 45%", at: now));
     }
 
     private static void Judge(
         ServiceOnClock service, string how, Fault fault, IReadOnlyList<Call> faulted, bool isGone)
     {
         var recorded = service.File.Read(view => view.Acts.Recent(null, service.Clock.GetUtcNow())).Select(act => act.Words);
-        Assert.Equal(["room 20C 58%", "room cupboard 23C 45%"], recorded.Where(words => words.StartsWith("room", StringComparison.Ordinal)).Order());
+        Assert.Equal(["bought 1 x 1 L white 5.00", "room 20C 58%", "room cupboard 23C 45%"], recorded.Order());
         foreach (var words in Answers.Where(words => words.Length > 0))
         {
             var arrived = Heard(service, faulted, Pia).Count(call => Says(call, words));
