@@ -12,16 +12,20 @@ namespace StudioBot.Records;
 public sealed class StudioFile : IDisposable
 {
     private static readonly TimeSpan LaneWait = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan LongestStatement = TimeSpan.FromSeconds(30);
 
     private readonly Lock lane = new();
     private readonly ConcurrentBag<SqliteConnection> readers = [];
     private readonly SqliteConnection writer;
     private readonly FileClaim? claim;
 
-    private StudioFile(SqliteConnection writer, FileClaim? claim)
+    private readonly TimeSpan longest;
+
+    private StudioFile(SqliteConnection writer, FileClaim? claim, TimeSpan longest)
     {
         this.writer = writer;
         this.claim = claim;
+        this.longest = longest;
     }
 
     // Only a file can be read beside its writer; a studio in memory lives in the writer's connection.
@@ -38,7 +42,9 @@ public sealed class StudioFile : IDisposable
     /// <exception cref="IOException">The folder is missing, or the disk says no.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder or the file may not be written.</exception>
     /// <exception cref="UnreadableStudioException">The file is damaged, no studio, or can't be written.</exception>
-    public static StudioFile Open(string path)
+    public static StudioFile Open(string path) => Open(path, LongestStatement);
+
+    internal static StudioFile Open(string path, TimeSpan longest)
     {
         var claim = FileClaim.On(path);
         try
@@ -47,7 +53,7 @@ public sealed class StudioFile : IDisposable
             backups.RefuseLost();
             var written = LastWritten(path);
             return new StudioFile(
-                Connections.Writer(path, older => backups.Make(older, BackupKind.Upgrade, written)), claim);
+                Connections.Writer(path, older => backups.Make(older, BackupKind.Upgrade, written)), claim, longest);
         }
         catch (SqliteException why)
         {
@@ -62,7 +68,7 @@ public sealed class StudioFile : IDisposable
     }
 
     /// <summary>A studio that is gone when it is closed. Here a reader does wait for the writer.</summary>
-    public static StudioFile OpenInMemory() => new(Connections.InMemory(), null);
+    public static StudioFile OpenInMemory() => new(Connections.InMemory(), null, LongestStatement);
 
     /// <summary>Looks once at a studio that another program may have open, and makes nothing.</summary>
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
@@ -97,6 +103,7 @@ public sealed class StudioFile : IDisposable
     /// <exception cref="InvalidOperationException">This thread already writes.</exception>
     /// <exception cref="TimeoutException">The lane stayed taken for 30 s.</exception>
     /// <exception cref="UnwritableStudioException">The disk takes nothing more.</exception>
+    /// <exception cref="SqliteException">A statement was still running after 30 s and was broken off.</exception>
     public void Write(Action<StudioSession> work) => Write(session =>
     {
         work(session);
@@ -106,6 +113,7 @@ public sealed class StudioFile : IDisposable
     /// <inheritdoc cref="Write(Action{StudioSession})"/>
     public T Write<T>(Func<StudioSession, T> work) => InLane(() =>
     {
+        using var deadline = new Deadline(writer, longest);
         try
         {
             using var transaction = writer.BeginTransaction(deferred: false);
@@ -157,6 +165,7 @@ public sealed class StudioFile : IDisposable
         var reader = readers.TryTake(out var kept) ? kept : Connections.Reader(writer.DataSource);
         try
         {
+            using var deadline = new Deadline(reader, longest);
             return ReadOn(reader, look);
         }
         finally

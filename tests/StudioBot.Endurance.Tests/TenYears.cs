@@ -17,13 +17,13 @@ internal sealed class TenYears
 {
     private const int Members = 20;
     private const int Paints = 24;
-    private const int Days = 3653;
     private const int UsesADay = 204;
     private const int PartsOfAPour = 4;
     private const double DaysAPour = 0.18;
     private const long BottleMicrolitres = 5_000_000;
     private const long BottleCents = 9_000;
 
+    private readonly int days;
     private readonly Random random;
     private readonly SqliteConnection books;
     private readonly (long Id, long Left)[] bottles = new (long, long)[Paints + 1];
@@ -39,9 +39,9 @@ internal sealed class TenYears
     private long lots;
     private int pieces;
 
-    private TenYears(SqliteConnection books, int seed)
+    private TenYears(SqliteConnection books, int seed, int days)
     {
-        (this.books, random) = (books, new Random(seed));
+        (this.books, random, this.days) = (books, new Random(seed), days);
         act = Prepared("""
             insert into act (kind, author_id, chat_id, words, happened_at, written_at)
             values ($kind, $author, $author, $words, $at, $at)
@@ -79,14 +79,15 @@ internal sealed class TenYears
     /// <summary>Writes them into this file.</summary>
     /// <param name="path">Where no file is yet.</param>
     /// <param name="seed">The same seed writes the same books.</param>
+    /// <param name="days">So many days of them, the last ones.</param>
     /// <returns>How many lines the stock's book has.</returns>
-    public static long WriteInto(string path, int seed)
+    public static long WriteInto(string path, int seed, int days = 3653)
     {
-        var first = Founded(path);
+        var first = Founded(path, days);
         using var books = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString());
         books.Open();
         using var transaction = books.BeginTransaction();
-        var years = new TenYears(books, seed) { firstPaint = first };
+        var years = new TenYears(books, seed, days) { firstPaint = first };
         years.Live();
         transaction.Commit();
         using var count = books.CreateCommand();
@@ -94,12 +95,12 @@ internal sealed class TenYears
         return (long)count.ExecuteScalar()!;
     }
 
-    private static long Founded(string path)
+    private static long Founded(string path, int days)
     {
         using var file = StudioFile.Open(path);
         return file.Write(session =>
         {
-            var begin = Today.AddDays(-Days);
+            var begin = Today.AddDays(-days);
             NewStudio.WriteInto(session, Sample.Practice, "Europe/Vienna", begin);
             for (var member = 1; member <= Members; member++)
             {
@@ -121,7 +122,7 @@ internal sealed class TenYears
         acts = Scalar("select coalesce(max(id), 0) from act");
         lots = Scalar("select coalesce(max(id), 0) from lot");
         var poured = 0.0;
-        for (var day = Days; day > 0; day--)
+        for (var day = days; day > 0; day--)
         {
             var morning = Today.AddDays(-day);
             for (var use = 0; use < UsesADay; use++)

@@ -1,23 +1,29 @@
 namespace StudioBot.Host.Health;
 
 /// <summary>Whether the service is alive: it is as long as it hears from the chat service.</summary>
+/// <remarks>Counted by the machine's steady clock, which nobody sets.</remarks>
 internal sealed class Pulse(TimeProvider time)
 {
     private static readonly TimeSpan LongestSilence = TimeSpan.FromMinutes(5);
 
-    private readonly DateTimeOffset born = time.GetUtcNow();
-    private long lastPollTicks;
+    private long lastPoll = time.GetTimestamp();
+    private volatile bool wasHeard;
 
     /// <summary>When the chat service last answered a poll; the start where it never did.</summary>
-    public DateTimeOffset LastPoll =>
-        Interlocked.Read(ref lastPollTicks) is > 0 and var ticks ? new DateTimeOffset(ticks, TimeSpan.Zero) : born;
+    public DateTimeOffset LastPoll => time.GetUtcNow() - Silence;
 
     /// <summary>Whether it ever answered a poll.</summary>
-    public bool WasHeard => Interlocked.Read(ref lastPollTicks) > 0;
+    public bool WasHeard => wasHeard;
 
     /// <summary>Whether it was heard of within five minutes.</summary>
-    public bool IsAlive => time.GetUtcNow() - LastPoll <= LongestSilence;
+    public bool IsAlive => Silence <= LongestSilence;
+
+    private TimeSpan Silence => time.GetElapsedTime(Interlocked.Read(ref lastPoll));
 
     /// <summary>A poll was answered.</summary>
-    public void Polled() => Interlocked.Exchange(ref lastPollTicks, time.GetUtcNow().UtcTicks);
+    public void Polled()
+    {
+        Interlocked.Exchange(ref lastPoll, time.GetTimestamp());
+        wasHeard = true;
+    }
 }

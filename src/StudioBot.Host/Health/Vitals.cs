@@ -3,20 +3,20 @@ using StudioBot.Records;
 
 namespace StudioBot.Host.Health;
 
-/// <summary>Whether the service is alive, and whether it is ready: it hears from the chat service, and its studio can
-/// be written.</summary>
-internal sealed class Vitals(StudioFile file, Pulse pulse, Outage outage, TimeProvider time)
+/// <summary>Whether the service is alive, and whether it is ready: it hears from the chat service, its studio can be
+/// written, and its clock can be right. A hang is counted by the machine's steady clock, which nobody sets.</summary>
+internal sealed class Vitals(StudioFile file, Pulse pulse, Outage outage, ClockCheck clock, TimeProvider time)
 {
     /// <summary>So long the studio may be without an answer before the service counts as hung.</summary>
     public static readonly TimeSpan LongestHang = TimeSpan.FromMinutes(1);
 
     private readonly Lock turn = new();
-    private DateTimeOffset answeredAt = time.GetUtcNow();
+    private long answeredAt = time.GetTimestamp();
     private string? trouble;
 
     /// <summary>Why the service counts as hung; none while the studio answered within a minute.</summary>
-    public string? Hang => AnsweredAt is var at && time.GetUtcNow() - at > LongestHang
-        ? $"the studio gave no answer since {at:u}"
+    public string? Hang => time.GetElapsedTime(AnsweredAt) is var hang && hang > LongestHang
+        ? $"the studio gave no answer since {time.GetUtcNow() - hang:u}"
         : null;
 
     /// <summary>Why the chat service counts as silent; none while it was heard of within five minutes.</summary>
@@ -25,12 +25,12 @@ internal sealed class Vitals(StudioFile file, Pulse pulse, Outage outage, TimePr
         : $"nothing was heard from the chat service since {pulse.LastPoll:u}";
 
     /// <summary>Why the service is not ready; none where it is.</summary>
-    public string? Unready => Hang ?? Trouble ?? Full ?? Silence
+    public string? Unready => Hang ?? Trouble ?? Full ?? clock.Trouble ?? Silence
         ?? (pulse.WasHeard ? null : "the chat service has not answered yet");
 
     private string? Full => outage.Why is { } full ? $"the studio can't be written: {full}" : null;
 
-    private DateTimeOffset AnsweredAt
+    private long AnsweredAt
     {
         get
         {
@@ -67,7 +67,7 @@ internal sealed class Vitals(StudioFile file, Pulse pulse, Outage outage, TimePr
 
         lock (turn)
         {
-            (answeredAt, trouble) = (time.GetUtcNow(), why);
+            (answeredAt, trouble) = (time.GetTimestamp(), why);
         }
     }
 }

@@ -2,21 +2,22 @@ namespace StudioBot.Host.Sending;
 
 /// <summary>How fast we write: below what the service lets pass, so that it need not say no.</summary>
 /// <remarks>A private chat: 3 at once, then 1 a second. A group: 18 in any minute. All chats together: 25 in any
-/// second.
-/// The service's own figures, of which these stay clear: about 1, 20 and 30.</remarks>
+/// second. The service's own figures, of which these stay clear: about 1, 20 and 30. Counted by the machine's steady
+/// clock, which nobody sets.</remarks>
 internal sealed class Pace(TimeProvider time)
 {
     private static readonly TimeSpan Second = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Minute = TimeSpan.FromMinutes(1);
 
     private readonly Lock turn = new();
+    private readonly long born = time.GetTimestamp();
     private readonly Window all = new(25, Second);
     private readonly Dictionary<long, Limit> chats = [];
 
     /// <summary>Who has to wait at this moment, and until when the next one has to.</summary>
     public PaceNow Look()
     {
-        var now = time.GetUtcNow();
+        var now = Now;
         lock (turn)
         {
             var resting = chats.Where(chat => chat.Value.Opens() > now).ToList();
@@ -26,14 +27,14 @@ internal sealed class Pace(TimeProvider time)
             return new PaceNow(
                 all.Opens() > now,
                 [.. resting.Select(chat => chat.Key)],
-                openings.Count > 0 ? openings.Min() : null);
+                openings.Count > 0 ? openings.Min() - now : null);
         }
     }
 
     /// <summary>Notes that something is being sent to this chat now.</summary>
     public void Note(long chat)
     {
-        var now = time.GetUtcNow();
+        var now = Now;
         lock (turn)
         {
             Forget(now);
@@ -41,6 +42,9 @@ internal sealed class Pace(TimeProvider time)
             LimitOf(chat).Note(now);
         }
     }
+
+    // Since it was made.
+    private TimeSpan Now => time.GetElapsedTime(born);
 
     private Limit LimitOf(long chat)
     {
@@ -54,7 +58,7 @@ internal sealed class Pace(TimeProvider time)
         return limit;
     }
 
-    private void Forget(DateTimeOffset now)
+    private void Forget(TimeSpan now)
     {
         if (chats.Count < 1000)
         {
@@ -69,25 +73,25 @@ internal sealed class Pace(TimeProvider time)
 
     private abstract class Limit
     {
-        public abstract DateTimeOffset Opens();
+        public abstract TimeSpan Opens();
 
-        public abstract bool IsQuiet(DateTimeOffset now);
+        public abstract bool IsQuiet(TimeSpan now);
 
-        public abstract void Note(DateTimeOffset now);
+        public abstract void Note(TimeSpan now);
     }
 
     // So many in any stretch of that length.
     private sealed class Window(int most, TimeSpan length) : Limit
     {
         // The newest `most` sends, oldest first.
-        private readonly Queue<DateTimeOffset> sends = new();
+        private readonly Queue<TimeSpan> sends = new();
 
-        public override DateTimeOffset Opens() =>
-            sends.Count < most ? DateTimeOffset.MinValue : sends.Peek() + length;
+        public override TimeSpan Opens() =>
+            sends.Count < most ? TimeSpan.MinValue : sends.Peek() + length;
 
-        public override bool IsQuiet(DateTimeOffset now) => sends.All(sent => sent + length <= now);
+        public override bool IsQuiet(TimeSpan now) => sends.All(sent => sent + length <= now);
 
-        public override void Note(DateTimeOffset now)
+        public override void Note(TimeSpan now)
         {
             sends.Enqueue(now);
             if (sends.Count > most)
@@ -101,13 +105,13 @@ internal sealed class Pace(TimeProvider time)
     private sealed class Burst(int atOnce, TimeSpan interval) : Limit
     {
         // When everything sent so far would be through at one an interval.
-        private DateTimeOffset through = DateTimeOffset.MinValue;
+        private TimeSpan through = TimeSpan.MinValue;
 
-        public override DateTimeOffset Opens() =>
-            through == DateTimeOffset.MinValue ? through : through - ((atOnce - 1) * interval);
+        public override TimeSpan Opens() =>
+            through == TimeSpan.MinValue ? through : through - ((atOnce - 1) * interval);
 
-        public override bool IsQuiet(DateTimeOffset now) => through <= now;
+        public override bool IsQuiet(TimeSpan now) => through <= now;
 
-        public override void Note(DateTimeOffset now) => through = (through > now ? through : now) + interval;
+        public override void Note(TimeSpan now) => through = (through > now ? through : now) + interval;
     }
 }

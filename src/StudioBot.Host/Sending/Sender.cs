@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Health;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Backups;
@@ -26,22 +27,37 @@ internal sealed class Sender(
     private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
+    private readonly ClockJumps jumps = new(time);
+
     /// <summary>Until it is stopped; then what is on the wire has five seconds to end.</summary>
     public async Task Run(CancellationToken stop)
     {
         using var give = new CancellationTokenSource(Timeout.InfiniteTimeSpan, time);
         await using var grace = stop.Register(() => give.CancelAfter(Grace));
         var flights = new List<Task>();
-        file.Write(session => session.Post.FreeAll());
+        file.Write(session =>
+        {
+            session.Post.FreeAll();
+            session.Post.ClockMayBeSet(time.GetUtcNow());
+        });
         try
         {
             while (true)
             {
                 stop.ThrowIfCancellationRequested();
                 flights.RemoveAll(flight => flight.IsCompletedSuccessfully);
+                FollowClock();
                 while (Claim() is { } post)
                 {
-                    flights.Add(Carry(post, give.Token));
+                    if (IsTooOld(post))
+                    {
+                        GiveUp(post, "not sent for a day");
+                    }
+                    else
+                    {
+                        pace.Note(post.ChatId);
+                        flights.Add(Carry(post, give.Token));
+                    }
                 }
 
                 await bell.Wait(Rest(), stop);
@@ -61,13 +77,20 @@ internal sealed class Sender(
             return null;
         }
 
-        var post = file.Write(session => session.Post.Claim(time.GetUtcNow(), now.RestingChats));
-        if (post is not null)
-        {
-            pace.Note(post.ChatId);
-        }
+        return file.Write(session => session.Post.Claim(time.GetUtcNow(), now.RestingChats));
+    }
 
-        return post;
+    // What never was tried is tried once, however long it had to wait.
+    private bool IsTooOld(Post post) => post.Tries > 1 && time.GetUtcNow() - post.PutAt > GivesUpAfter;
+
+    private void FollowClock()
+    {
+        var by = jumps.Since();
+        if (by != TimeSpan.Zero)
+        {
+            log.LogWarning("The clock was set by {By}.", by);
+            file.Write(session => session.Post.ClockSet(by));
+        }
     }
 
     // What is due and yet was not claimed waits for its chat; the end of that flight rings.
@@ -76,7 +99,7 @@ internal sealed class Sender(
         var now = time.GetUtcNow();
         var next = file.Write(session => session.Post.NextTryAt());
         var due = next is null ? LongestRest : next > now ? next.Value - now : ShortRest;
-        var opening = pace.Look().NextOpening - now ?? LongestRest;
+        var opening = pace.Look().NextOpening ?? LongestRest;
         return new[] { due, opening, LongestRest }.Min();
     }
 
@@ -175,8 +198,8 @@ internal sealed class Sender(
                 PutOff(post, null, unclear.Why, maybeSent: true);
                 break;
             case Delivery.Refused refused:
-                log.LogError("Post {Post} was refused and is parked: {Why}", post.Id, refused.Why);
-                file.Write(session => session.Post.Park(post.Id, time.GetUtcNow(), refused.Why));
+                log.LogError("Post {Post} was refused: {Why}", post.Id, refused.Why);
+                GiveUp(post, "not taken by the chat service");
                 break;
             case Delivery.Gone gone:
                 ParkChat(post, gone.Why);
@@ -188,17 +211,20 @@ internal sealed class Sender(
 
     private void PutOff(Post post, TimeSpan? after, string why, bool maybeSent)
     {
-        var now = time.GetUtcNow();
-        if (now - post.PutAt > GivesUpAfter)
-        {
-            log.LogError("Post {Post} could not be sent for a day and is parked: {Why}", post.Id, why);
-            file.Write(session => session.Post.Park(post.Id, now, why));
-            return;
-        }
-
         var wait = after ?? backoff.After(post.Tries);
         log.LogWarning("Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
-        file.Write(session => session.Post.Again(post.Id, now + wait, why, maybeSent));
+        file.Write(session => session.Post.Again(post.Id, time.GetUtcNow() + wait, why, maybeSent));
+    }
+
+    private void GiveUp(Post post, string why)
+    {
+        log.LogError("Post {Post} is parked, {Why}.", post.Id, why);
+        file.Write(session =>
+        {
+            var now = time.GetUtcNow();
+            session.Post.Park(post.Id, now, why);
+            Undelivered.GivenUp(session, post, why, now);
+        });
     }
 
     private void Follow(Post post, long to)
@@ -220,6 +246,7 @@ internal sealed class Sender(
             var now = time.GetUtcNow();
             session.Post.Park(post.Id, now, why);
             session.Post.ParkChat(post.ChatId, now, why);
+            Undelivered.Unreachable(session, post, now);
         });
     }
 }

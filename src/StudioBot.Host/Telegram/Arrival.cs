@@ -30,7 +30,7 @@ internal sealed class Arrival(
             }
             catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
             {
-                var wait = backoff.After(tries);
+                var wait = RestAfter(trouble) ?? backoff.After(tries);
                 log.LogWarning("The service can't be reached, again in {Wait}: {Why}", wait, trouble.Message);
                 await Task.Delay(wait, time, stop);
             }
@@ -42,16 +42,30 @@ internal sealed class Arrival(
     {
         foreach (var menu in menus)
         {
-            try
+            while (await Set(menu, stop) is { } rest)
             {
-                await Ask(menu, stop);
-            }
-            catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
-            {
-                log.LogWarning("The command menu could not be set: {Why}", trouble.Message);
+                await Task.Delay(rest, time, stop);
             }
         }
     }
+
+    // For how long we are asked to keep still before it can be set.
+    private async Task<TimeSpan?> Set(SetMyCommandsRequest menu, CancellationToken stop)
+    {
+        try
+        {
+            await Ask(menu, stop);
+            return null;
+        }
+        catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
+        {
+            log.LogWarning("The command menu could not be set: {Why}", trouble.Message);
+            return RestAfter(trouble);
+        }
+    }
+
+    private static TimeSpan? RestAfter(Exception trouble) =>
+        trouble is RequestException no ? Refusals.Rest(no) : null;
 
     private async Task<T> Ask<T>(RequestBase<T> request, CancellationToken stop) =>
         await guard.Repeating.ExecuteAsync(async inTime => await bot.SendRequest(request, inTime), stop);

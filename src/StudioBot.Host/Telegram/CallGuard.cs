@@ -2,13 +2,13 @@ using Polly;
 using Polly.CircuitBreaker;
 using Polly.Retry;
 using Polly.Timeout;
+using StudioBot.Host.Sending;
 using Telegram.Bot.Exceptions;
 
 namespace StudioBot.Host.Telegram;
 
 /// <summary>What stands around every call to the chat service: a timeout, and a circuit breaker that spares a service
-/// that
-/// is down.</summary>
+/// that is down.</summary>
 internal sealed class CallGuard
 {
     private const int Repeats = 4;
@@ -22,6 +22,7 @@ internal sealed class CallGuard
     /// <param name="time">What the waits run on.</param>
     public CallGuard(TimeSpan longest, TimeProvider time)
     {
+        var backoff = new Backoff(Random.Shared);
         var once = new ResiliencePipelineBuilder { TimeProvider = time }
             .AddCircuitBreaker(new CircuitBreakerStrategyOptions
             {
@@ -39,9 +40,7 @@ internal sealed class CallGuard
             {
                 ShouldHandle = BrokenWay,
                 MaxRetryAttempts = Repeats,
-                BackoffType = DelayBackoffType.Exponential,
-                Delay = TimeSpan.FromSeconds(1),
-                UseJitter = true,
+                DelayGenerator = tried => new(backoff.After(tried.AttemptNumber + 1)),
             })
             .AddPipeline(once)
             .Build();
@@ -53,6 +52,7 @@ internal sealed class CallGuard
     /// <summary>Around what may be repeated: asking, and setting what is set already.</summary>
     public ResiliencePipeline Repeating { get; }
 
+    // Who is asked to keep still is no broken way, whatever the answer looks like.
     private static bool IsBrokenWay(RequestException trouble) =>
-        trouble is not ApiRequestException { ErrorCode: > 0 and < 500 };
+        trouble is not ApiRequestException { ErrorCode: > 0 and < 500 } && Refusals.Rest(trouble) is null;
 }

@@ -14,7 +14,9 @@ namespace StudioBot.Host.Telegram;
 internal sealed record ReceivedUpdate(
     long UpdateId, string Kind, long Chat, long? Message, string? Press, string Raw)
 {
-    /// <summary>Reads it; nothing where even its number is missing.</summary>
+    private const string Unreadable = "unreadable";
+
+    /// <summary>Reads it, whatever it is; nothing where even its number is missing.</summary>
     public static ReceivedUpdate? Of(JsonElement update)
     {
         if (Number(update, "update_id") is not { } id)
@@ -22,10 +24,23 @@ internal sealed record ReceivedUpdate(
             return null;
         }
 
+        try
+        {
+            return Read(id, update);
+        }
+        catch (InvalidOperationException noText)
+        {
+            // A name or a word of it is no text at all. It is kept, so that it is told of and the next ones come.
+            return new ReceivedUpdate(id, Unreadable, 0, null, null, JsonSerializer.Serialize(noText.Message));
+        }
+    }
+
+    private static ReceivedUpdate Read(long id, JsonElement update)
+    {
         var (name, body) = update.EnumerateObject()
             .Where(member => member.Value.ValueKind == JsonValueKind.Object)
             .Select(member => (member.Name, member.Value))
-            .FirstOrDefault(("unknown", default));
+            .FirstOrDefault(member => member.Name.Length > 0, ("unknown", default));
         var press = name == "callback_query" ? Text(body, "id") : null;
         var message = name == "callback_query" ? Member(body, "message") : body;
         var chat = Member(message, "chat");

@@ -1,3 +1,4 @@
+using System.Net;
 using Telegram.Bot.Exceptions;
 
 namespace StudioBot.Host.Telegram;
@@ -5,6 +6,19 @@ namespace StudioBot.Host.Telegram;
 /// <summary>Reads refusals.</summary>
 internal static class Refusals
 {
+    // Where the service names no time, as it should.
+    private static readonly TimeSpan UnnamedRest = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan ShortestRest = TimeSpan.FromSeconds(1);
+
+    /// <summary>How long we are asked to keep still; none where it was not too much that was asked.</summary>
+    public static TimeSpan? Rest(RequestException no) => no switch
+    {
+        ApiRequestException { ErrorCode: 429, Parameters.RetryAfter: { } seconds } =>
+            TimeSpan.FromSeconds(seconds) is var rest && rest > ShortestRest ? rest : ShortestRest,
+        ApiRequestException { ErrorCode: 429 } or { HttpStatusCode: HttpStatusCode.TooManyRequests } => UnnamedRest,
+        _ => null,
+    };
+
     /// <summary>The kind of this refusal.</summary>
     public static Refusal Of(ApiRequestException no) => no.ErrorCode switch
     {

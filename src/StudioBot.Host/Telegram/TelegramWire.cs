@@ -15,8 +15,6 @@ namespace StudioBot.Host.Telegram;
 /// </summary>
 internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILogger<TelegramWire> log) : IWire
 {
-    // Where the service names no time, as it should.
-    private static readonly TimeSpan UnnamedWait = TimeSpan.FromSeconds(30);
 
     /// <inheritdoc/>
     public Task<Delivery> Send(long chat, Letter letter, CancellationToken cancellation) =>
@@ -35,7 +33,7 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
             return await guard.Once.ExecuteAsync(
                 async inTime => await bot.SendRequest(request, inTime), cancellation);
         }
-        catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
+        catch (Exception trouble) when (IsTroubleOfTheWay(trouble) || !cancellation.IsCancellationRequested)
         {
             log.LogInformation("A press could not be answered: {Why}", trouble.Message);
             return false;
@@ -64,9 +62,10 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         }
         catch (RequestException broken)
         {
-            return NeverLeft(broken)
-                ? new Delivery.Again(null, Redaction.Of(broken.Message))
-                : new Delivery.Unclear(Redaction.Of(broken.Message));
+            var why = Redaction.Of(broken.Message);
+            return Refusals.Rest(broken) is { } rest ? new Delivery.Again(rest, why)
+                : NeverLeft(broken) ? new Delivery.Again(null, why)
+                : new Delivery.Unclear(why);
         }
     }
 
@@ -75,7 +74,7 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         switch (Refusals.Of(no))
         {
             case Refusal.TooMany:
-                return new Delivery.Again(Wait(no), Redaction.Of(no.Message));
+                return new Delivery.Again(Refusals.Rest(no), Redaction.Of(no.Message));
             case Refusal.ServiceDown:
                 return new Delivery.Unclear(Redaction.Of(no.Message));
             case Refusal.ChatGone:
@@ -95,9 +94,6 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
                 return new Delivery.Again(null, Redaction.Of(no.Message));
         }
     }
-
-    private static TimeSpan Wait(ApiRequestException no) =>
-        no.Parameters?.RetryAfter is { } seconds ? TimeSpan.FromSeconds(seconds) : UnnamedWait;
 
     // Nothing reached the service where there was no connection at all.
     private static bool NeverLeft(RequestException broken) =>

@@ -30,9 +30,10 @@ internal sealed class UpdateLoop(
     ILogger<UpdateLoop> log)
 {
     private static readonly TimeSpan SecondPollerWait = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan SecondPollerForgotten = TimeSpan.FromMinutes(30);
 
     private int troublesInRow;
-    private bool toldOfSecondPoller;
+    private long? secondPollerSeen;
 
     /// <summary>Until it is stopped, or the service refuses the token: only then it returns.</summary>
     public async Task Run(CancellationToken stop)
@@ -42,7 +43,7 @@ internal sealed class UpdateLoop(
             try
             {
                 await Poll(stop);
-                (troublesInRow, toldOfSecondPoller) = (0, false);
+                troublesInRow = 0;
             }
             catch (ApiRequestException no) when (Refusals.Of(no) == Refusal.Token)
             {
@@ -51,10 +52,6 @@ internal sealed class UpdateLoop(
             catch (UnwritableStudioException)
             {
                 await Task.Delay(Outage.Rest, time, stop);
-            }
-            catch (ApiRequestException no)
-            {
-                await Task.Delay(WaitAfter(no), time, stop);
             }
             catch (Exception broken) when (!stop.IsCancellationRequested)
             {
@@ -120,28 +117,37 @@ internal sealed class UpdateLoop(
             PressId = update.Press,
         };
 
-    private TimeSpan WaitAfter(ApiRequestException no)
+    // Two that poll take turns at being refused: it is said once for as long as that goes on.
+    private void SeeSecondPoller()
     {
-        switch (Refusals.Of(no))
+        var isNew = secondPollerSeen is not { } seen || time.GetElapsedTime(seen) > SecondPollerForgotten;
+        secondPollerSeen = time.GetTimestamp();
+        if (!isNew)
         {
-            case Refusal.SecondPoller:
-                if (!toldOfSecondPoller)
-                {
-                    log.LogWarning("Another program polls with this token; each gets only part of the messages.");
-                    toldOfSecondPoller = true;
-                }
-
-                return SecondPollerWait;
-            case Refusal.TooMany when no.Parameters?.RetryAfter is { } seconds:
-                return TimeSpan.FromSeconds(seconds);
-            default:
-                return WaitAfter((Exception)no);
+            return;
         }
+
+        log.LogWarning("Another program polls with this token; each gets only part of the messages.");
+        var now = time.GetUtcNow();
+        file.Write(session => StewardNotice.Put(
+            session,
+            $"second poller {now:yyyy-MM-dd}",
+            now,
+            null,
+            "Another program reads messages with my token, so each of us gets only some of them.",
+            "Stop the other one, or take a new token."));
     }
 
     private TimeSpan WaitAfter(Exception broken)
     {
-        var wait = backoff.After(++troublesInRow);
+        if (broken is ApiRequestException no && Refusals.Of(no) == Refusal.SecondPoller)
+        {
+            SeeSecondPoller();
+            return SecondPollerWait;
+        }
+
+        var wait = (broken as RequestException is { } way ? Refusals.Rest(way) : null)
+            ?? backoff.After(++troublesInRow);
         if (broken is RequestException or TimeoutRejectedException or BrokenCircuitException)
         {
             log.LogWarning("The service does not answer, again in {Wait}: {Why}", wait, broken.Message);

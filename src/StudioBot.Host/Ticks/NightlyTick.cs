@@ -1,24 +1,12 @@
-using Microsoft.Extensions.Logging;
 using Quartz;
 
 namespace StudioBot.Host.Ticks;
 
 /// <summary>Has what was settled long ago forgotten; never two at once.</summary>
 [DisallowConcurrentExecution]
-internal sealed class NightlyTick(Nightly nightly, TimeProvider time, ILogger<NightlyTick> log) : IJob
+internal sealed class NightlyTick(Nightly nightly, TickRuns runs, TimeProvider time) : IJob
 {
     /// <inheritdoc/>
-    public ValueTask Execute(IJobExecutionContext context, CancellationToken cancellationToken)
-    {
-        try
-        {
-            nightly.Forget(time.GetUtcNow());
-        }
-        catch (Exception broken)
-        {
-            log.LogError(broken, "Forgetting what was settled broke; it is tried again the next night.");
-        }
-
-        return ValueTask.CompletedTask;
-    }
+    public async ValueTask Execute(IJobExecutionContext context, CancellationToken cancellationToken) =>
+        await runs.Run("Forgetting what was settled", () => nightly.Forget(time.GetUtcNow()), cancellationToken);
 }

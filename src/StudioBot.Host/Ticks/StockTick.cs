@@ -1,30 +1,27 @@
-using Microsoft.Extensions.Logging;
 using Quartz;
 using StudioBot.Chat;
 using StudioBot.Chat.Pings;
 using StudioBot.Craft.Practice;
+using StudioBot.Host.Health;
 using StudioBot.Records;
 
 namespace StudioBot.Host.Ticks;
 
-/// <summary>Looks over the shelf for levels that are low; never two at once.</summary>
+/// <summary>Looks over the shelf for levels that are low, unless the clock can't be right; never two at once.</summary>
 [DisallowConcurrentExecution]
 internal sealed class StockTick(
-    StudioFile file, TradePractice practice, TimeProvider time, ILogger<StockTick> log) : IJob
+    StudioFile file, TradePractice practice, ClockCheck clock, TickRuns runs, TimeProvider time) : IJob
 {
     /// <inheritdoc/>
-    public ValueTask Execute(IJobExecutionContext context, CancellationToken cancellationToken)
+    public async ValueTask Execute(IJobExecutionContext context, CancellationToken cancellationToken) =>
+        await runs.Run("Looking over the shelf", Look, cancellationToken);
+
+    private void Look()
     {
-        try
+        if (clock.IsRight())
         {
             var now = time.GetUtcNow();
             file.Write(session => StockWatch.Look(session, new Studio(session, practice, isSample: false), now));
         }
-        catch (Exception broken)
-        {
-            log.LogError(broken, "Looking over the shelf broke; it is tried again within the hour.");
-        }
-
-        return ValueTask.CompletedTask;
     }
 }

@@ -53,13 +53,32 @@ internal sealed class Clerk(
                     string.Create(CultureInfo.InvariantCulture, $"apology {row.Id}"));
             }
 
-            return session.Inbox.Broke(row.Id, $"{broken.GetType().Name}, mark {mark}", now);
+            var isLast = session.Inbox.Broke(row.Id, $"{broken.GetType().Name}, mark {mark}", now);
+            if (isLast)
+            {
+                StewardNotice.Put(session, $"parked {now:yyyy-MM-dd}", now, null, Parked(session, row, mark));
+            }
+
+            return isLast;
         });
         if (isParked)
         {
             log.LogError("Update {Row} broke three times and is parked.", row.Id);
         }
     }
+
+    // One a day speaks for others that break the same way.
+    private static IEnumerable<string> Parked(StudioSession session, InboxRow row, string mark) =>
+    [
+        $"A message {From(session, row.ChatId)} broke me three times and is left unanswered. "
+            + $"Mark {mark}, in the log too.",
+        "Nothing of it was recorded. Others are not held up.",
+    ];
+
+    private static string From(StudioSession session, long chat) =>
+        session.Members.ByAccount(chat) is { } member ? $"from {member.Name}"
+        : chat < 0 ? "in the group"
+        : "that came";
 
     private PressNotice? Answer(InboxRow row, ChatEvent came, StudioSession session, DateTimeOffset now)
     {

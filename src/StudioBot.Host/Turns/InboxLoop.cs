@@ -12,12 +12,16 @@ internal sealed class InboxLoop(
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan RestAfterTrouble = TimeSpan.FromSeconds(1);
 
+    // What is being told of presses, beside what is settled meanwhile.
+    private readonly List<Task> notices = [];
+
     /// <summary>Until it is stopped.</summary>
     public async Task Run(CancellationToken stop)
     {
         while (true)
         {
             stop.ThrowIfCancellationRequested();
+            notices.RemoveAll(notice => notice.IsCompleted);
             var rows = file.Write(session => session.Inbox.Next());
             var broken = 0;
             foreach (var row in rows)
@@ -43,7 +47,7 @@ internal sealed class InboxLoop(
             outage.Over();
             if (notice is { } press)
             {
-                await wire.AnswerPress(press.Press, press.Notice, stop);
+                notices.Add(wire.AnswerPress(press.Press, press.Notice, stop));
             }
 
             return true;

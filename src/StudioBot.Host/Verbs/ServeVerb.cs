@@ -18,6 +18,9 @@ namespace StudioBot.Host.Verbs;
 /// <summary><c>studiobot serve</c>: the service. It never falls back to a terminal.</summary>
 internal sealed class ServeVerb : Verb
 {
+    // What still runs then is left: it goes again at the next start.
+    private static readonly TimeSpan LongestEnd = TimeSpan.FromSeconds(8);
+
     /// <inheritdoc/>
     public override string Word => "serve";
 
@@ -106,6 +109,9 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(new Bell(place.Time))
             .AddSingleton(new DueReminders(file, practice))
             .AddSingleton<Nightly>()
+            .AddSingleton<ClockCheck>()
+            .AddSingleton<TickRuns>()
+            .Configure<HostOptions>(options => options.ShutdownTimeout = LongestEnd)
             .AddSingleton<Counts>()
             .AddSingleton<Outage>()
             .AddSingleton<Pulse>()

@@ -70,6 +70,17 @@ public sealed class ActRecords
     public long FirstWrittenSince(DateTimeOffset since) =>
         connection.ExecuteScalar<long>(FirstSince, new { since = Booked.At(since) });
 
+    private const string Last = """
+        select written_at
+        from act
+        order by id desc
+        limit 1
+        """;
+
+    /// <summary>When the last act was written, whatever moments the ones before it bear; none where there is none.
+    /// </summary>
+    public DateTimeOffset? LastWrittenAt() => Booked.Moment(connection.ExecuteScalar<long?>(Last));
+
     private const string Newest = Written + """
         where act.author_id is not null
           and act.written_at >= $since

@@ -24,18 +24,33 @@ public sealed class Inbox
         on conflict do nothing
         """;
 
+    // Rows number themselves from 1 and the service never goes below: a number less than nothing is nobody's.
+    private const string MakeRoom = """
+        update inbox
+        set update_id = -id
+        where update_id = $update
+          and (chat_id <> $chat or kind <> $kind or message_id is not $message or press_id is not $press)
+        """;
+
     /// <summary>Stores an update, readable or not, unless its event is here already.</summary>
+    /// <remarks>A number that the service gave to another event before it started anew is taken from that one.
+    /// </remarks>
     /// <returns>Whether it was new.</returns>
-    public bool Store(Incoming update, DateTimeOffset at) => connection.Execute(Came, new
+    public bool Store(Incoming update, DateTimeOffset at)
     {
-        update = update.UpdateId,
-        chat = update.ChatId,
-        message = update.MessageId,
-        press = update.PressId,
-        kind = update.Kind,
-        raw = update.Raw,
-        at = Booked.At(at),
-    }) > 0;
+        var came = new
+        {
+            update = update.UpdateId,
+            chat = update.ChatId,
+            message = update.MessageId,
+            press = update.PressId,
+            kind = update.Kind,
+            raw = update.Raw,
+            at = Booked.At(at),
+        };
+        connection.Execute(MakeRoom, came);
+        return connection.Execute(Came, came) > 0;
+    }
 
     internal const string Heads = """
         select inbox.id, inbox.chat_id as chatId, inbox.kind, inbox.raw, inbox.received_at as receivedAt, inbox.tries

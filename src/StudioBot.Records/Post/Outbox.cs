@@ -14,6 +14,9 @@ public sealed class Outbox
     /// <summary>How long a sent or parked post is kept.</summary>
     public static TimeSpan Kept { get; } = TimeSpan.FromDays(8);
 
+    // No service asks for more.
+    private static readonly TimeSpan LongestRest = TimeSpan.FromHours(1);
+
     private const string PutOne = """
         insert into post (chat_id, once_key, urgency, payload, put_at, next_try_at)
         values (
@@ -205,6 +208,27 @@ public sealed class Outbox
     /// <summary>At start nobody is sending, so every claim is void; what was claimed may have arrived.</summary>
     /// <returns>How many posts wait again.</returns>
     public int FreeAll() => connection.Execute(Free);
+
+    private const string Follow = """
+        update post
+        set put_at = put_at + $by, next_try_at = next_try_at + $by
+        where state in ('waiting', 'sending')
+        """;
+
+    /// <summary>The clock was set by so much: what waits is no older for it, and rests no longer or shorter.</summary>
+    public void ClockSet(TimeSpan by) => connection.Execute(Follow, new { by = (long)by.TotalMilliseconds });
+
+    private const string Recover = """
+        update post
+        set put_at = min(put_at, $now), next_try_at = $now
+        where state = 'waiting'
+          and (put_at > $now or next_try_at > $furthest)
+        """;
+
+    /// <summary>At start nobody knows by how much the clock was set meanwhile: what was put later than now, or rests
+    /// for over an hour, goes at once.</summary>
+    public void ClockMayBeSet(DateTimeOffset now) => connection.Execute(
+        Recover, new { now = Booked.At(now), furthest = Booked.At(now + LongestRest) });
 
     private const string Forget = """
         delete from post

@@ -76,7 +76,14 @@ public sealed class HealthPortTests : IDisposable
     }
 
     private HealthPort Port() =>
-        new(settings, new Vitals(file, pulse, new Outage(NullLogger<Outage>.Instance), TimeProvider.System), loggers.CreateLogger<HealthPort>());
+        new(settings, Vitals(), loggers.CreateLogger<HealthPort>());
+
+    private Vitals Vitals() => new(
+        file,
+        pulse,
+        new Outage(NullLogger<Outage>.Instance),
+        new ClockCheck(file, TimeProvider.System, loggers.CreateLogger<ClockCheck>()),
+        TimeProvider.System);
 
     private async Task<(HttpStatusCode Status, string Line)> Asked(string path)
     {

@@ -1,6 +1,5 @@
 using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
-using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 using NSubstitute;
 using StudioBot.Host.Health;
@@ -30,8 +29,9 @@ public sealed class WatchdogTests : IDisposable
     {
         file = StudioFile.Open(folder.StudioPath);
         pulse = new Pulse(time);
-        vitals = new Vitals(file, pulse, new Outage(NullLogger<Outage>.Instance), time);
         loggers = new LoggerFactory([log]);
+        var clock = new ClockCheck(file, time, loggers.CreateLogger<ClockCheck>());
+        vitals = new Vitals(file, pulse, new Outage(loggers.CreateLogger<Outage>()), clock, time);
         watchdog = new Watchdog(vitals, systemd, ended.Add, time, loggers.CreateLogger<Watchdog>());
     }
 

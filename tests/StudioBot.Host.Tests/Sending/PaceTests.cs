@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Time.Testing;
 using StudioBot.Host.Sending;
+using StudioBot.Host.Tests.Support;
 
 namespace StudioBot.Host.Tests.Sending;
 
@@ -46,7 +47,7 @@ public sealed class PaceTests
 
         var full = pace.Look();
         Assert.True(full.AllRest);
-        Assert.Equal(clock.GetUtcNow() + TimeSpan.FromSeconds(1), full.NextOpening);
+        Assert.Equal(TimeSpan.FromSeconds(1), full.NextOpening);
         clock.Advance(TimeSpan.FromSeconds(1));
         Assert.False(pace.Look().AllRest);
     }
@@ -58,6 +59,24 @@ public sealed class PaceTests
         Assert.Equal([Nora], pace.Look().RestingChats);
     }
 
+    [Theory]
+    [InlineData(-48)]
+    [InlineData(48)]
+    public void A_clock_that_is_set_changes_no_pace(int hours)
+    {
+        var wall = new WallClock(clock);
+        var kept = new Pace(wall);
+        for (var sends = 0; sends < 3; sends++)
+        {
+            kept.Note(Nora);
+        }
+
+        wall.Set(TimeSpan.FromHours(hours));
+        Assert.Equal(TimeSpan.FromSeconds(1), kept.Look().NextOpening);
+        clock.Advance(TimeSpan.FromSeconds(1));
+        Assert.Empty(kept.Look().RestingChats);
+    }
+
     private List<double> SecondsOf(long chat, int sends, DateTimeOffset? from = null)
     {
         var start = from ?? clock.GetUtcNow();
@@ -67,7 +86,7 @@ public sealed class PaceTests
             var now = pace.Look();
             if (now.AllRest || now.RestingChats.Contains(chat))
             {
-                clock.Advance(now.NextOpening!.Value - clock.GetUtcNow());
+                clock.Advance(now.NextOpening!.Value);
                 continue;
             }
 

@@ -5,7 +5,6 @@ using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
-using StudioBot.Records.Backups;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Tests.Sending;
@@ -14,14 +13,13 @@ public sealed class SenderTests : IDisposable
 {
     private const long Nora = 7;
     private const long Pia = 8;
+    private const long Stranger = 99;
 
     private readonly FakeTimeProvider clock = new(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
     private readonly TempFolder folder = new();
     private readonly StudioFile file;
     private readonly RecordingWire wire;
     private readonly Bell bell;
-
-    private BackupLetter Backups => new(BackupFolder.Of(folder.StudioPath), NullLogger<BackupLetter>.Instance);
 
     public SenderTests()
     {
@@ -91,9 +89,79 @@ public sealed class SenderTests : IDisposable
         wire.Script(Nora, [.. Enumerable.Repeat(new Delivery.Again(TimeSpan.FromHours(5), "down"), 20)]);
         Put(Nora, "one");
         await Sending(
-            () => wire.All.Count == 6 && file.Write(session => session.Post.NextTryAt()) is null,
+            () => wire.All.Count == 5 && file.Write(session => session.Post.NextTryAt()) is null,
             TimeSpan.FromMinutes(10));
-        Assert.Equal(6, wire.All.Count);
+        Assert.Equal(5, wire.All.Count); // at 0, 5, 10, 15 and 20 h
+    }
+
+    [Fact]
+    public async Task What_is_given_up_is_told_a_steward_once()
+    {
+        Studios.Found(file, clock.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Pia, "Pia"));
+        wire.Script(Pia, [.. Enumerable.Repeat(new Delivery.Again(TimeSpan.FromHours(9), "down"), 20)]);
+        Put(Pia, "one", "two");
+        await Sending(() => wire.All.Any(sent => sent.Chat == Nora), TimeSpan.FromMinutes(10));
+        await Sending(() => file.Write(session => session.Post.NextTryAt()) is null, TimeSpan.FromMinutes(10));
+        var told = Assert.Single(wire.All, sent => sent.Chat == Nora);
+        Assert.Equal(
+            "A message to Pia was given up, not sent for a day: “one”\nWhat was recorded stands.", told.Letter.Plain);
+    }
+
+    [Fact]
+    public async Task Who_can_t_be_reached_any_more_is_told_the_other_stewards_once()
+    {
+        Studios.Found(file, clock.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Pia, "Pia"));
+        wire.Script(Pia, new Delivery.Gone("blocked"), new Delivery.Gone("blocked"));
+        Put(Pia, "one");
+        await Sending(() => wire.All.Any(sent => sent.Chat == Nora));
+        Put(Pia, "two");
+        Put(Stranger, "three");
+        wire.Script(Stranger, new Delivery.Gone("blocked"));
+        await Sending(() => file.Write(session => session.Post.NextTryAt()) is null && wire.All.Count == 4);
+        var told = Assert.Single(wire.All, sent => sent.Chat == Nora);
+        Assert.StartsWith("I can't write to Pia any more", told.Letter.Plain, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(-48)]
+    [InlineData(48)]
+    [InlineData(30 * 24)]
+    public async Task A_clock_that_is_set_makes_nothing_wait_longer_or_shorter(int hours)
+    {
+        wire.Script(Nora, new Delivery.Again(TimeSpan.FromSeconds(90), "too many"), new Delivery.Again(null, "down"));
+        Put(Nora, "one");
+        var wall = new WallClock(clock);
+        var (count, isSet) = (0L, false);
+        await Sending(() =>
+        {
+            if (wire.All.Count == 1 && !isSet && file.Write(session => session.Post.NextTryAt()) is not null)
+            {
+                count = clock.GetTimestamp();
+                wall.Set(TimeSpan.FromHours(hours));
+                isSet = true;
+                Put(Pia, "hers");
+            }
+
+            if (isSet && wire.All.Any(sent => sent.Chat == Pia) && wire.All.Count(sent => sent.Chat == Nora) == 2)
+            {
+                Assert.InRange(clock.GetElapsedTime(count).TotalSeconds, 85, 151);
+            }
+
+            return wire.All.Count(sent => sent.Chat == Nora) == 3;
+        }, time: wall);
+        Assert.Single(wire.All, sent => sent.Chat == Pia);
+    }
+
+    [Fact]
+    public async Task After_a_start_with_a_clock_set_back_what_waits_goes_at_once()
+    {
+        Put(Nora, "one");
+        var began = clock.GetTimestamp();
+        var wall = new WallClock(clock);
+        wall.Set(TimeSpan.FromDays(-2));
+        await Sending(() => wire.All.Count == 1, time: wall);
+        Assert.True(clock.GetElapsedTime(began) < TimeSpan.FromMinutes(1));
     }
 
     [Fact]
@@ -184,11 +252,10 @@ public sealed class SenderTests : IDisposable
         }
     });
 
-    private async Task Sending(Func<bool> holds, TimeSpan? step = null)
+    private async Task Sending(Func<bool> holds, TimeSpan? step = null, TimeProvider? time = null)
     {
         using var stop = new CancellationTokenSource();
-        var sender = new Sender(
-            file, wire, Backups, new Pace(clock), new Backoff(new Random(1)), bell, clock, NullLogger<Sender>.Instance);
+        var sender = Senders.Of(file, wire, time ?? clock, bell, Senders.Backups(folder.StudioPath));
         var steadily = new Steadily(new Backoff(new Random(1)), clock, NullLogger<Steadily>.Instance);
         var loop = steadily.Run("The sender", sender.Run, stop.Token);
         await Patience.Until(clock, step ?? TimeSpan.FromMilliseconds(100), holds);

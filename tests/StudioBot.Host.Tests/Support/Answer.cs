@@ -22,6 +22,33 @@ internal sealed record Answer(Func<HttpContext, Task> Write)
         await gone.Task;
     });
 
+    /// <summary>An answer that comes byte by byte and has no end.</summary>
+    public static Answer Drip { get; } = new(async context =>
+    {
+        context.Response.ContentType = "application/json";
+        while (!context.RequestAborted.IsCancellationRequested)
+        {
+            await context.Response.Body.WriteAsync(" "u8.ToArray(), CancellationToken.None);
+            await context.Response.Body.FlushAsync(CancellationToken.None);
+            await Task.Delay(TimeSpan.FromMilliseconds(5), CancellationToken.None);
+        }
+    });
+
+    /// <summary>An answer that is cut before the length it names.</summary>
+    public static Answer WrongLength { get; } = new(async context =>
+    {
+        context.Response.ContentType = "application/json";
+        context.Response.ContentLength = 500;
+        await context.Response.Body.WriteAsync("{\"ok\":true,"u8.ToArray());
+        await context.Response.Body.FlushAsync();
+        context.Abort();
+    });
+
+    public static Answer Empty { get; } = Raw(200, "application/json", "");
+
+    /// <summary>A page where JSON should be, as a hotel's network shows it.</summary>
+    public static Answer Page { get; } = Raw(200, "text/html", "<html><h1>Welcome, accept our terms</h1></html>");
+
     /// <summary>The front end's page for a service that is down.</summary>
     public static Answer BadGateway { get; } = Raw(502, "text/html", "<html><h1>502 Bad Gateway</h1></html>");
 

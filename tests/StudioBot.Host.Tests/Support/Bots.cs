@@ -7,7 +7,10 @@ namespace StudioBot.Host.Tests.Support;
 internal static class Bots
 {
     public static BotClients At(StandIn standIn, string token = StandIn.Token) =>
-        new(new PlainClients(), new StudioSettings("/nowhere", new Secret(token), standIn.Url));
+        new(new PlainClients(), Settings(standIn, token));
+
+    public static StudioSettings Settings(StandIn standIn, string token = StandIn.Token) =>
+        new("/nowhere", new Secret(token), standIn.Url) { HealthPort = 0 };
 
     private sealed class PlainClients : IHttpClientFactory
     {

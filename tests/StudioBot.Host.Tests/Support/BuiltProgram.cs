@@ -13,9 +13,14 @@ internal static partial class BuiltProgram
 
     /// <summary>Starts it, with no settings of this machine's in its environment.</summary>
     public static Process Start(
-        TempFolder home, IEnumerable<string> arguments, params (string Name, string Value)[] variables)
+        TempFolder home, IEnumerable<string> arguments, params (string Name, string Value)[] variables) =>
+        Start(Built, home, arguments, variables);
+
+    /// <summary>Starts the program that lies there.</summary>
+    public static Process Start(
+        string program, TempFolder home, IEnumerable<string> arguments, params (string Name, string Value)[] variables)
     {
-        var start = new ProcessStartInfo("dotnet", [Built, .. arguments])
+        var start = new ProcessStartInfo("dotnet", [program, .. arguments])
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,

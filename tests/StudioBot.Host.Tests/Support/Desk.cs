@@ -7,7 +7,6 @@ using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
-using StudioBot.Records.Backups;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Tests.Support;
@@ -102,15 +101,8 @@ internal sealed class Desk : IDisposable
         new(File, Clerk(), Wire, inbox ?? new Bell(Clock), outbox ?? new Bell(Clock), Outage, Counts, Clock);
 
     /// <summary>What carries the post.</summary>
-    public Sender Sender(IWire wire, Bell? outbox = null) => new(
-        File,
-        wire,
-        new BackupLetter(BackupFolder.Of(Path), loggers.CreateLogger<BackupLetter>()),
-        new Pace(Clock),
-        new Backoff(new Random(1)),
-        outbox ?? new Bell(Clock),
-        Clock,
-        loggers.CreateLogger<Sender>());
+    public Sender Sender(IWire wire, Bell? outbox = null) =>
+        Senders.Of(File, wire, Clock, outbox, Senders.Backups(Path));
 
     /// <summary>Has all that waits settled.</summary>
     public async Task Settle()

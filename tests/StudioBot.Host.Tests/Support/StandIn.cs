@@ -65,6 +65,17 @@ internal sealed class StandIn : IAsyncDisposable
         }
     }
 
+    /// <summary>Nothing is scripted any more, and no update waits.</summary>
+    public void Forget()
+    {
+        lock (scripts)
+        {
+            scripts.Clear();
+        }
+
+        updates.Clear();
+    }
+
     /// <summary>Until that many calls fit; fails loudly after a minute.</summary>
     public async Task<IReadOnlyList<Call>> Until(int count, Func<Call, bool> fits)
     {
@@ -98,13 +109,19 @@ internal sealed class StandIn : IAsyncDisposable
         calls.Enqueue(call);
         heard.Release();
         Came(call);
-        var answer = Scripted(call)
-            ?? ((string)context.Request.RouteValues["token"]! == Token ? null : Answer.Unauthorized)
-            ?? StandInRules.Refusal(call)
-            ?? await OwnAnswer(call, context.RequestAborted);
-        await answer.Write(context);
-        await context.Response.CompleteAsync();
-        Answered(call);
+        try
+        {
+            var answer = Scripted(call)
+                ?? ((string)context.Request.RouteValues["token"]! == Token ? null : Answer.Unauthorized)
+                ?? StandInRules.Refusal(call)
+                ?? await OwnAnswer(call, context.RequestAborted);
+            await answer.Write(context);
+            await context.Response.CompleteAsync();
+        }
+        finally
+        {
+            Answered(call);
+        }
     }
 
     private static async Task<JsonElement> Body(HttpRequest request)

@@ -11,6 +11,7 @@ internal sealed class StandInUpdates : IDisposable
     private readonly Lock turn = new();
     private readonly List<JsonObject> waiting = [];
     private readonly CancellationTokenSource end = new();
+    private int era;
     private TaskCompletionSource more = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     /// <summary>Somebody writes; in private unless told otherwise by the account that the chat has the number of.</summary>
@@ -69,6 +70,16 @@ internal sealed class StandInUpdates : IDisposable
         }
     }
 
+    public void Clear()
+    {
+        lock (turn)
+        {
+            waiting.Clear();
+            more.TrySetResult();
+            era++;
+        }
+    }
+
     public void End() => end.Cancel();
 
     public void Dispose() => end.Dispose();
@@ -76,11 +87,18 @@ internal sealed class StandInUpdates : IDisposable
     public async Task<JsonArray> Next(JsonElement asked, CancellationToken cancellation)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellation, end.Token);
+        var asking = Volatile.Read(ref era);
         while (!stop.IsCancellationRequested)
         {
             Task arrival;
             lock (turn)
             {
+                // Whoever asked before all was cleared may be gone, and confirms nothing any more.
+                if (asking != era)
+                {
+                    return [];
+                }
+
                 if (asked.TryGetProperty("offset", out var offset))
                 {
                     waiting.RemoveAll(update => update["update_id"]!.GetValue<long>() < offset.GetInt64());

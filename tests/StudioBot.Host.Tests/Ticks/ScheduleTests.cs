@@ -24,12 +24,9 @@ public sealed class ScheduleTests : IAsyncLifetime
         services = collection.BuildServiceProvider();
         scheduler = await services.GetRequiredService<ISchedulerFactory>().GetScheduler();
         triggers = [];
-        foreach (var name in new[]
+        foreach (var key in await scheduler.GetTriggerKeys(GroupMatcher<TriggerKey>.AnyGroup()))
         {
-            "reminders", "stock", "forgetting at start", "forgetting by night", "backup at start", "backup by night",
-        })
-        {
-            triggers.Add((await scheduler.GetTrigger(new TriggerKey(name)))!);
+            triggers.Add((await scheduler.GetTrigger(key))!);
         }
     }
 
@@ -38,6 +35,12 @@ public sealed class ScheduleTests : IAsyncLifetime
         await scheduler.Shutdown();
         await services.DisposeAsync();
     }
+
+    [Fact]
+    public void Every_tick_that_there_is_ticks() => Assert.Equal(
+        typeof(Schedule).Assembly.GetTypes().Where(type => type.IsAssignableTo(typeof(IJob))).Select(type => type.Name).Order(),
+        triggers.Select(trigger => trigger.JobKey).Distinct()
+            .Select(key => scheduler.GetJobDetail(key).AsTask().Result!.JobType.Type.Name).Order());
 
     [Fact]
     public void What_a_missed_tick_does_is_said_for_every_trigger() =>

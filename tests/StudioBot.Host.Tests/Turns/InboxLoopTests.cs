@@ -60,9 +60,10 @@ public sealed class InboxLoopTests : IDisposable
         desk.Break(true, true, true);
         await desk.Settle(desk.Message(1, Nora, 1, "room 20C 58%"), desk.Message(2, Nora, 2, "room 21C 50%"));
         Assert.Equal(4, desk.Tries);
-        var words = Posted(first: 2);
+        var words = Posted(first: 3);
         Assert.Matches("^That broke here, not at your end. Nothing recorded. Mark [A-Z2-9]{3}.$", words[0]);
         Assert.Equal("Studio: 21 °C, 50 %.", words[1]);
+        Assert.Matches("^A message from Nora broke me three times and is left unanswered. Mark [A-Z2-9]{3}", words[2]);
         Assert.Equal(["room 21C 50%"], desk.Recorded);
         Assert.Single(desk.File.Write(session => session.Inbox.AllParked()));
     }
@@ -91,6 +92,11 @@ public sealed class InboxLoopTests : IDisposable
     {
         await desk.Settle(new JsonObject { ["update_id"] = 1, ["message"] = new JsonObject { ["message_id"] = "x" } });
         Assert.Single(desk.File.Write(session => session.Inbox.AllParked()));
+        Assert.StartsWith("A message that came broke me", Posted(first: 1)[0], StringComparison.Ordinal);
+
+        // Others that break the same day are told by that one.
+        await desk.Settle(new JsonObject { ["update_id"] = 2, ["message"] = new JsonObject { ["message_id"] = "x" } });
+        Assert.Equal(2, desk.File.Write(session => session.Inbox.AllParked()).Count);
         Assert.Empty(desk.Posted());
     }
 

@@ -1,0 +1,161 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using Microsoft.Extensions.Logging.Abstractions;
+using Microsoft.Extensions.Time.Testing;
+using StudioBot.Host.Health;
+using StudioBot.Host.Sending;
+using StudioBot.Host.Telegram;
+using StudioBot.Host.Turns;
+using StudioBot.Records;
+using StudioBot.Records.Post;
+
+namespace StudioBot.Host.Tests.Support;
+
+/// <summary>Mangled updates through the loops that fetch and answer them, as fast as they go.</summary>
+internal sealed class MangledRun(int seed, int count)
+{
+    private const long Us = 123456789;
+    private const long Nora = 7;
+    private const int AtOnce = 100;
+    private const int WarmUp = 1000;
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(10);
+
+    private readonly FakeTimeProvider clock = new(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
+    private readonly Outage outage = new(NullLogger<Outage>.Instance);
+    private readonly UpdateMangler mangler = new(seed);
+    private string? broken;
+    private int given;
+    private int unread;
+    private long before;
+
+    /// <summary>Runs them; whatever is not handled fails here.</summary>
+    /// <returns>What came of them, in one line.</returns>
+    public async Task<string> Run()
+    {
+        await using var standIn = await StandIn.Start();
+        using var file = StudioFile.OpenInMemory();
+        Studios.Found(file, clock.GetUtcNow().AddDays(-1), (Nora, "Nora"));
+        standIn.Script("getUpdates", [.. Enumerable.Repeat(new Answer(context => Some().Write(context)), count)]);
+        using var stop = new CancellationTokenSource();
+        using var counts = new Counts();
+        var bell = new Bell(clock);
+        var clerk = new Clerk(file, Us, Studios.Answering(), NullLogger<Clerk>.Instance);
+        Task[] loops =
+        [
+            Task.Run(() => Updates(standIn, file, bell, counts).Run(stop.Token), CancellationToken.None),
+            Task.Run(() => new InboxLoop(file, clerk, new Nowhere(), bell, new Bell(clock), outage, counts, clock).Run(stop.Token), CancellationToken.None),
+        ];
+        await Until(loops, () => given >= WarmUp);
+        before = GC.GetTotalMemory(forceFullCollection: true);
+        await Until(loops, () => given >= count && broken is null);
+        await Until(loops, () => file.Write(session => session.Inbox.Next()).Count == 0);
+        var grown = (GC.GetTotalMemory(forceFullCollection: true) - before) / 1048576.0;
+        await stop.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => Task.WhenAll(loops));
+        return Judged(file, grown);
+    }
+
+    private string Judged(StudioFile file, double grown)
+    {
+        var parked = file.Write(session => session.Inbox.AllParked());
+        Assert.NotEmpty(parked);
+        Assert.All(parked, row => Assert.Equal(Inbox.MostTries, row.Tries));
+        var told = 0;
+        while (file.Write(session => session.Post.ClaimFor(Nora)) is { } post)
+        {
+            told += LetterText.Read(post.Payload).Plain.Contains("broke me three times", StringComparison.Ordinal) ? 1 : 0;
+            file.Write(session => session.Post.Sent(post.Id, clock.GetUtcNow()));
+        }
+
+        // Once a day that passes on our clock.
+        var days = (clock.GetUtcNow() - new DateTimeOffset(2026, 11, 25, 0, 0, 0, TimeSpan.Zero)).Days + 1;
+        Assert.InRange(told, 1, days);
+        Assert.True(grown <= 50, $"seed {seed}: grown by {grown:0.0} MiB");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"mangled updates: seed {seed}, {given} given, {unread} answers no JSON, {parked.Count} parked after {Inbox.MostTries} tries, "
+                + $"told {told} times in {days} days, 0 unhandled, memory {grown:+0.0;-0.0} MiB");
+    }
+
+    private UpdateLoop Updates(StandIn standIn, StudioFile file, Bell bell, Counts counts) => new(
+        Bots.At(standIn).Polling,
+        new CallGuard(TimeSpan.FromMinutes(10), TimeProvider.System),
+        file,
+        bell,
+        new Pulse(clock),
+        outage,
+        new Nowhere(),
+        counts,
+        new Backoff(new Random(seed)),
+        clock,
+        NullLogger<UpdateLoop>.Instance);
+
+    private async Task Until(Task[] loops, Func<bool> holds)
+    {
+        using var enough = new CancellationTokenSource(Longest);
+        while (!holds())
+        {
+            Assert.False(enough.IsCancellationRequested, $"seed {seed}: not done after {given}");
+            if (loops.FirstOrDefault(loop => loop.IsCompleted) is { } ended)
+            {
+                await ended;
+                Assert.Fail($"seed {seed}: a loop came to its end after {given}");
+            }
+
+            clock.Advance(TimeSpan.FromSeconds(1));
+            await Task.Yield();
+        }
+    }
+
+    // A hundred that are JSON together; one that is none makes the whole answer none, and so comes alone.
+    private Answer Some()
+    {
+        var some = new StringBuilder();
+        for (var number = 0; number < AtOnce && given < count; number++)
+        {
+            var one = broken ?? mangler.Next();
+            if (!IsJson(one) && some.Length > 0)
+            {
+                broken = one;
+                break;
+            }
+
+            (broken, given) = (null, given + 1);
+            some.Append(some.Length > 0 ? "," : "").Append(one);
+            if (!IsJson(one))
+            {
+                unread++;
+                break;
+            }
+        }
+
+        return Answer.Raw(200, "application/json", $"{{\"ok\":true,\"result\":[{some}]}}");
+    }
+
+    private static bool IsJson(string text)
+    {
+        try
+        {
+            // As deep as the library reads, less the answer around it.
+            using var read = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = 60 });
+            return read.RootElement.ValueKind == JsonValueKind.Object;
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>A way out on which nothing is kept.</summary>
+    private sealed class Nowhere : IWire
+    {
+        public Task<Delivery> Send(long chat, Letter letter, CancellationToken cancellation) =>
+            Task.FromResult<Delivery>(new Delivery.Sent(1));
+
+        public Task<Delivery> Edit(long chat, long message, Letter letter, CancellationToken cancellation) =>
+            Task.FromResult<Delivery>(new Delivery.Sent(message));
+
+        public Task<bool> AnswerPress(string press, string? notice, CancellationToken cancellation) => Task.FromResult(true);
+    }
+}
