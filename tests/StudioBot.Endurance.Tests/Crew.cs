@@ -158,7 +158,7 @@ internal sealed class Crew : IAsyncDisposable
         home.Dispose();
     }
 
-    public bool Says(Call call, string words) => call.IsSend && call.Text!.Contains(words, StringComparison.Ordinal);
+    public static bool Says(Call call, string words) => call.IsSend && call.Text!.Contains(words, StringComparison.Ordinal);
 
     private async Task Bought(int litres)
     {
@@ -336,7 +336,7 @@ internal sealed class Crew : IAsyncDisposable
         }
     }
 
-    private async Task Until(Func<bool> holds)
+    private static async Task Until(Func<bool> holds)
     {
         var began = Stopwatch.GetTimestamp();
         while (!holds())

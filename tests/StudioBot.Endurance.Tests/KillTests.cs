@@ -41,11 +41,15 @@ public sealed class KillTests(ITestOutputHelper output)
             Task.Run(() => Killed(seed + crew, crew, kills / Crews + (crew < kills % Crews ? 1 : 0)))));
         var all = hits.Values.Sum();
         output.Print(
-            $"kills: seed {seed}, {all} kills, {Share(Hit.BeforeReady, all)} before ready, {Share(Hit.InACommit, all)} in a commit, "
-            + $"{Share(Hit.InASend, all)} in a send, {Share(Hit.Elsewhere, all)} elsewhere");
+            $"""
+            kills: seed {seed}, {all} kills: {Share(Hit.BeforeReady, all)} before ready, {Share(Hit.InACommit, all)} in a commit,
+            kills: {Share(Hit.InASend, all)} in a send, {Share(Hit.Elsewhere, all)} elsewhere
+            """);
         output.Print(
-            $"kills: 0 lost, 0 doubled in the books, {doubled} messages sent twice, each saying so; "
-            + $"schema left at {string.Join(", ", steps)}; {Stopwatch.GetElapsedTime(began).TotalSeconds:0} s");
+            $"""
+            kills: 0 lost, 0 doubled in the books, {doubled} messages sent twice, each saying so;
+            kills: schema left at {string.Join(", ", steps)}; {Stopwatch.GetElapsedTime(began).TotalSeconds:0} s
+            """);
         Assert.Equal(kills, all);
         Assert.InRange(hits.GetValueOrDefault(Hit.BeforeReady), kills / 6, kills / 3);
         Assert.InRange(doubled, 0, kills);
@@ -81,7 +85,7 @@ public sealed class KillTests(ITestOutputHelper output)
         }
 
         // The last start answers what is still open.
-        var (code, _) = await crew.Finish(() => Answers(crew).All(words => crew.Service.Calls.Any(call => crew.Says(call, words))));
+        var (code, _) = await crew.Finish(() => Answers(crew).All(words => crew.Service.Calls.Any(call => Crew.Says(call, words))));
         Assert.Equal(0, code);
         Judge(crew, Litres(kills));
     }
@@ -123,7 +127,7 @@ public sealed class KillTests(ITestOutputHelper output)
     {
         foreach (var words in Answers(crew))
         {
-            var said = crew.Service.Sent.Where(call => crew.Says(call, words)).ToList();
+            var said = crew.Service.Sent.Where(call => Crew.Says(call, words)).ToList();
             Assert.NotEmpty(said);
             Assert.All(said.Skip(1), call => Assert.Contains(Twice, call.Text, StringComparison.Ordinal));
             lock (turn)

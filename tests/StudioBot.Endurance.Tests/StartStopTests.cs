@@ -85,5 +85,5 @@ public sealed class StartStopTests(ITestOutputHelper output)
     }
 
     private static int Answers(Crew crew, int number) =>
-        crew.Service.Sent.Count(call => crew.Says(call, Crew.Answer(number)));
+        crew.Service.Sent.Count(call => Crew.Says(call, Crew.Answer(number)));
 }

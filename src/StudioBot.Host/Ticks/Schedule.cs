@@ -13,6 +13,9 @@ internal static class Schedule
     /// <summary>How often is looked over the shelf.</summary>
     public static readonly TimeSpan Hourly = TimeSpan.FromHours(1);
 
+    // Who waits is answered first; what a night missed has a minute's time.
+    private static readonly TimeSpan UntilMadeUp = TimeSpan.FromMinutes(1);
+
     // At night, when nobody waits: twenty to four misses both clock changes of every zone that changes at two or three.
     private const string EveryNight = "0 40 3 * * ?";
 
@@ -22,7 +25,8 @@ internal static class Schedule
     /// <summary>Adds the ticks to a service.</summary>
     /// <param name="services">The service.</param>
     /// <param name="zone">The studio's zone, by which the night is counted.</param>
-    public static void AddTo(IServiceCollection services, TimeZoneInfo zone)
+    /// <param name="start">When the service starts.</param>
+    public static void AddTo(IServiceCollection services, TimeZoneInfo zone, DateTimeOffset start)
     {
         services.AddQuartz(quartz =>
         {
@@ -40,14 +44,14 @@ internal static class Schedule
                     .WithInterval(Hourly)
                     .RepeatForever()
                     .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
-            AtStartAndByNight<NightlyTick>(quartz, "forgetting", EveryNight, zone);
-            AtStartAndByNight<BackupTick>(quartz, "backup", EveryNightLater, zone);
+            AtStartAndByNight<NightlyTick>(quartz, "forgetting", EveryNight, zone, start);
+            AtStartAndByNight<BackupTick>(quartz, "backup", EveryNightLater, zone, start);
         });
         services.AddQuartzHostedService(hosted => hosted.WaitForJobsToComplete = true);
     }
 
     private static void AtStartAndByNight<T>(
-        IQuartzBuilder quartz, string name, string night, TimeZoneInfo zone)
+        IQuartzBuilder quartz, string name, string night, TimeZoneInfo zone, DateTimeOffset start)
         where T : IJob
     {
         var key = new JobKey(name);
@@ -55,7 +59,7 @@ internal static class Schedule
         quartz.AddTrigger(trigger => trigger
             .ForJob(key)
             .WithIdentity($"{name} at start")
-            .StartNow()
+            .StartAt(start + UntilMadeUp)
             .WithSimpleSchedule(once => once
                 .WithRepeatCount(0)
                 .WithMisfireInstruction(SimpleTriggerMisfireInstruction.FireNow)));

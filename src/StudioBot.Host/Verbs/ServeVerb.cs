@@ -126,7 +126,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<BotClients>()
             .AddSingleton<Serving>()
             .AddHostedService(services => services.GetRequiredService<Serving>());
-        Schedule.AddTo(builder.Services, ZoneOf(file));
+        Schedule.AddTo(builder.Services, ZoneOf(file), place.Time.GetUtcNow());
         return builder;
     }
 

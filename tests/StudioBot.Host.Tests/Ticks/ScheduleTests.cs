@@ -11,6 +11,8 @@ public sealed class ScheduleTests : IAsyncLifetime
 
     private static readonly TimeZoneInfo Vienna = TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna");
 
+    private static readonly DateTimeOffset Start = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
+
     private ServiceProvider services = null!;
     private List<ITrigger> triggers = null!;
     private IScheduler scheduler = null!;
@@ -20,7 +22,7 @@ public sealed class ScheduleTests : IAsyncLifetime
         var collection = new ServiceCollection();
         collection.AddSingleton(typeof(ILogger<>), typeof(Microsoft.Extensions.Logging.Abstractions.NullLogger<>));
         collection.AddSingleton<ILoggerFactory, Microsoft.Extensions.Logging.Abstractions.NullLoggerFactory>();
-        Schedule.AddTo(collection, Vienna);
+        Schedule.AddTo(collection, Vienna, Start);
         services = collection.BuildServiceProvider();
         scheduler = await services.GetRequiredService<ISchedulerFactory>().GetScheduler();
         triggers = [];
@@ -68,6 +70,11 @@ public sealed class ScheduleTests : IAsyncLifetime
             at = next;
         }
     }
+
+    [Fact]
+    public void What_a_night_missed_is_made_up_for_a_minute_after_the_start_when_who_waits_was_answered() => Assert.Equal(
+        ["backup at start", "forgetting at start"],
+        triggers.Where(trigger => trigger.StartTimeUtc == Start.AddMinutes(1)).Select(trigger => trigger.Key.Name).Order());
 
     [Fact]
     public async Task No_job_runs_twice_at_once()
