@@ -89,7 +89,9 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger
         {
             foreach (var steward in session.Members.All().Where(member => member.Role == Role.Steward))
             {
-                foreach (var account in session.Members.Accounts(steward.Id).Take(1))
+                foreach (var account in session.Members.Accounts(steward.Id)
+                    .Where(account => account != MemberRecords.Terminal)
+                    .Take(1))
                 {
                     Posting.PutByItself(
                         session, account, account, reply, Urgency.Ping, now, $"backup {what} {good?.Name} {account}");
