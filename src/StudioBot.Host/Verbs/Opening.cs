@@ -87,7 +87,14 @@ internal static class Opening
 
         using (file)
         {
-            return work(file);
+            try
+            {
+                return work(file);
+            }
+            catch (UnwritableStudioException no) when (OpeningTrouble.Of(no, path) is { } trouble)
+            {
+                return Told(place, trouble);
+            }
         }
     }
 

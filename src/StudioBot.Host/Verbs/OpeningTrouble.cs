@@ -42,7 +42,7 @@ internal sealed record OpeningTrouble(ExitCode Code, string Line)
             ExitCode.CannotWrite,
             $"User {Environment.UserName} can't write {FolderOf(path)}. Make it theirs and writable:  "
                 + $"sudo chown -R {Environment.UserName} {FolderOf(path)} && chmod -R u+rwX {FolderOf(path)}"),
-        IOException or UnreadableStudioException => new(
+        IOException or UnreadableStudioException or UnwritableStudioException => new(
             ExitCode.CannotWrite,
             $"Can't write {path}: {Ended(no.Message)} Put that right, or name another folder with --data."),
         _ => null,

@@ -1,5 +1,7 @@
 using Dapper;
+using StudioBot.Host.Settings;
 using StudioBot.Host.Tests.Support;
+using StudioBot.Host.Verbs;
 using StudioBot.Records;
 using StudioBot.Records.Sample;
 using StudioBot.Records.Schema;
@@ -229,6 +231,23 @@ public sealed class OpeningTests : IDisposable
         Assert.Contains(Path.Combine(home.Path, "backups"), ended.Error, StringComparison.Ordinal);
         Assert.Equal(1, ended.Error.Count(letter => letter == '\n'));
         Assert.Equal(SchemaSteps.Newest - 1, FileHeader.VersionOf(home.StudioPath));
+    }
+
+    [Fact]
+    public void A_disk_that_takes_nothing_more_ends_what_was_begun_in_one_line()
+    {
+        using var heard = new StringWriter { NewLine = "\n" };
+        var streams = new Streams(TextReader.Null, heard, heard, IsInteractive: false, HasColour: false);
+        var place = new Workplace(new Machine(typist.Variables, home.Path, ""), streams, typist.Clock);
+        var code = Opening.StudioIn(home.StudioPath, place, file =>
+        {
+            file.OnlyRead(true);
+            file.Write(SampleStudio.WriteInto);
+            return ExitCode.Done;
+        });
+        Assert.Equal(
+            (ExitCode.CannotWrite, $"Can't write {home.StudioPath}: The studio's file may only be read. Put that right, or name another folder with --data.\n"),
+            (code, heard.ToString()));
     }
 
     [Theory]

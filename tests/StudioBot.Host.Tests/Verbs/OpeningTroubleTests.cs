@@ -33,6 +33,14 @@ public sealed class OpeningTroubleTests
             "Can't write /srv/studio/studio.db: Read-only file system. Put that right, or name another folder with --data."),
         OpeningTrouble.Of(new IOException("Read-only file system"), Path));
 
+    [Theory]
+    [InlineData(8, "The studio's file may only be read.")]
+    [InlineData(10, "The disk fails.")]
+    [InlineData(13, "The disk is full.")]
+    public void A_disk_that_takes_nothing_more_is_told(int number, string why) => Assert.Equal(
+        new OpeningTrouble(ExitCode.CannotWrite, $"Can't write /srv/studio/studio.db: {why} Put that right, or name another folder with --data."),
+        OpeningTrouble.Of(new UnwritableStudioException(new SqliteException("no", number)), Path));
+
     [Fact]
     public void A_mistake_of_ours_is_no_trouble_of_the_machine() =>
         Assert.Null(OpeningTrouble.Of(new InvalidOperationException("ours"), Path));
