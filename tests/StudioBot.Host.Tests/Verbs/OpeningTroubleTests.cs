@@ -41,6 +41,14 @@ public sealed class OpeningTroubleTests
         new OpeningTrouble(ExitCode.CannotWrite, $"Can't write /srv/studio/studio.db: {why} Put that right, or name another folder with --data."),
         OpeningTrouble.Of(new UnwritableStudioException(new SqliteException("no", number)), Path));
 
+    [Theory]
+    [InlineData(10, "The disk is full, or fails.")]
+    [InlineData(13, "The disk is full.")]
+    public void So_is_one_that_takes_nothing_from_the_start(int number, string why) => Assert.Equal(
+        new OpeningTrouble(
+            ExitCode.CannotWrite, $"Can't write /srv/studio/studio.db: {why} Put that right, or name another folder with --data."),
+        OpeningTrouble.Of(new UnreadableStudioException(new SqliteException("no", number)), Path));
+
     [Fact]
     public void A_mistake_of_ours_is_no_trouble_of_the_machine() =>
         Assert.Null(OpeningTrouble.Of(new InvalidOperationException("ours"), Path));
