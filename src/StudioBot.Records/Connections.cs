@@ -27,8 +27,8 @@ internal static class Connections
 
     private const string Objects = "select count(*) from sqlite_schema";
 
-    // A file that may not be written is opened all the same; only a write says so.
-    private const string TryToWrite = "begin immediate; rollback";
+    // A file that may not be written is opened, and a transaction begun, all the same; only a write says so.
+    private const string TryToWrite = "begin immediate; create table write_try (id integer); rollback";
 
     /// <summary>Opens or makes the file, with a log beside it that readers can look past, and the newest schema.
     /// </summary>

@@ -25,4 +25,18 @@ public sealed class ConnectionsTests : IDisposable
         SqliteConnection[] all = [writer, reader, inMemory];
         Assert.All(all, connection => Assert.Equal(value, connection.ExecuteScalar<long>($"pragma {pragma}")));
     }
+
+    // Opened as the database opens what this user may not write, whoever this user is.
+    [Fact]
+    public void A_file_that_may_only_be_read_is_refused_when_it_is_opened()
+    {
+        var path = Path.Combine(folder.FullName, "studio.db");
+        Connections.Writer(path, _ => { }).Dispose();
+        var bytes = File.ReadAllBytes(path);
+
+        var no = Assert.Throws<SqliteException>(() => Connections.Writer($"file:{path}?mode=ro", _ => { }));
+
+        Assert.True(new UnreadableStudioException(no).IsForbidden);
+        Assert.Equal(bytes, File.ReadAllBytes(path));
+    }
 }

@@ -24,7 +24,7 @@ internal static partial class CheckSettings
             return new CheckedSettings(
                 new StudioSettings("", null, null),
                 [],
-                [new("config/studiobot.json", "(the file)", trouble.Message, FileExample)]);
+                [new(SettingSources.FileName, "(the file)", trouble.Message, FileExample)]);
         }
     }
 

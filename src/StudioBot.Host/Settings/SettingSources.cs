@@ -6,6 +6,9 @@ namespace StudioBot.Host.Settings;
 /// line.</summary>
 internal sealed class SettingSources
 {
+    /// <summary>The settings file as it is called in troubles.</summary>
+    public const string FileName = "config/studiobot.json";
+
     private const string Prefix = "STUDIOBOT__";
 
     // Weakest first.
@@ -20,7 +23,7 @@ internal sealed class SettingSources
         FilePath = Path.Combine(machine.ProgramFolder, "config", "studiobot.json");
         sources =
         [
-            ("config/studiobot.json", File(FilePath)),
+            (FileName, File(FilePath)),
             ("environment", Variables(machine, name => name.StartsWith(Prefix, StringComparison.OrdinalIgnoreCase)
                 ? null
                 : name)),

@@ -64,21 +64,34 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger
             now);
     }
 
+    private (Backup? Good, string InWords) Newest()
+    {
+        try
+        {
+            return backups.NewestGood() is not { } good ? (null, "There is no good backup.")
+                : (good, string.Create(
+                    CultureInfo.InvariantCulture, $"The newest good one is of {good.MadeAt:yyyy-MM-dd HH:mm} UTC."));
+        }
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException)
+        {
+            return (null, $"The backups can't be read: {no.Message}");
+        }
+    }
+
     // Once for each backup after which it went wrong: what is not put right is not told every night.
     private void Tell(string what, string headline, string why, string command, DateTimeOffset now)
     {
-        var good = backups.NewestGood();
-        var newest = good is null
-            ? "There is no good backup."
-            : string.Create(
-                CultureInfo.InvariantCulture, $"The newest good one is of {good.MadeAt:yyyy-MM-dd HH:mm} UTC.");
+        var (good, newest) = Newest();
+        var there = $"{command} --data {Path.GetDirectoryName(backups.Folder)}";
         var reply = new Reply(
-            new Block.Headline(headline), new Block.Line(why), new Block.Sample(command), new Block.Line(newest));
+            new Block.Headline(headline), new Block.Line(why), new Block.Sample(there), new Block.Line(newest));
         file.Write(session =>
         {
             foreach (var steward in session.Members.All().Where(member => member.Role == Role.Steward))
             {
-                foreach (var account in session.Members.Accounts(steward.Id).Take(1))
+                foreach (var account in session.Members.Accounts(steward.Id)
+                    .Where(account => account != MemberRecords.Terminal)
+                    .Take(1))
                 {
                     Posting.PutByItself(
                         session, account, account, reply, Urgency.Ping, now, $"backup {what} {good?.Name} {account}");

@@ -1,5 +1,4 @@
 using System.Globalization;
-using StudioBot.Host.Settings;
 using StudioBot.Records.Backups;
 
 namespace StudioBot.Host.Verbs;
@@ -15,7 +14,7 @@ internal sealed class BackupVerb : Verb
     public override string Word => "backup";
 
     /// <inheritdoc/>
-    public override string Usage => "backup [list | verify [FILE]]";
+    public override string Usage => "backup [list | verify [FILE]] [--data DIR]";
 
     /// <inheritdoc/>
     public override string Says => "Makes a proven copy; lists or proves those there are.";
@@ -24,30 +23,32 @@ internal sealed class BackupVerb : Verb
     public override (int Fewest, int Most) Takes => (0, 2);
 
     /// <inheritdoc/>
-    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation)
-    {
-        var path = CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath;
-        try
-        {
-            return Task.FromResult(said.Words switch
-            {
-                [] => Make(path, place),
-                [List] => Listed(BackupFolder.Of(path), place),
-                [Verify] => Verified(BackupFolder.Of(path), null, place),
-                [Verify, var file] => Verified(BackupFolder.Of(path), file, place),
-                _ => Misread(said.Words[^1], place),
-            });
-        }
-        catch (Exception no) when (OpeningTrouble.Of(no, path) is { } trouble)
-        {
-            return Task.FromResult(Opening.Told(place, trouble));
-        }
-    }
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
+        Opening.WithPlace(said, place, path => Task.FromResult(Done(said.Words, path, place)));
 
     /// <summary>A backup in a few words: 1.2 MB, 34 tables, 5,310 rows.</summary>
     public static string InWords(Backup backup) => string.Create(
         CultureInfo.InvariantCulture,
         $"{Size(backup.Bytes)}, {backup.Rows.Count} tables, {backup.Rows.Values.Sum():N0} rows");
+
+    private ExitCode Done(IReadOnlyList<string> words, string path, Workplace place)
+    {
+        try
+        {
+            return words switch
+            {
+                [] => Make(path, place),
+                [List] => Listed(BackupFolder.Of(path), place),
+                [Verify] => Verified(BackupFolder.Of(path), null, place),
+                [Verify, var file] => Verified(BackupFolder.Of(path), file, place),
+                _ => Misread(words[^1], place),
+            };
+        }
+        catch (Exception no) when (OpeningTrouble.Of(no, path) is { } trouble)
+        {
+            return Opening.Told(place, trouble);
+        }
+    }
 
     private static ExitCode Make(string path, Workplace place)
     {
@@ -83,13 +84,14 @@ internal sealed class BackupVerb : Verb
     {
         if (backups.Find(named) is not { } file)
         {
+            var data = Path.GetDirectoryName(backups.Folder);
             place.Streams.Error.WriteLine(named is null
-                ? $"There are no backups in {backups.Folder}. Make one:  studiobot backup"
-                : $"There is no file {named}, here or in {backups.Folder}. See  studiobot backup list");
+                ? $"There are no backups in {backups.Folder}. Make one:  studiobot backup --data {data}"
+                : $"There is no file {named}, here or in {backups.Folder}. See  studiobot backup list --data {data}");
             return ExitCode.CommandLine;
         }
 
-        var findings = Proof.Of(file);
+        var findings = Findings(file);
         foreach (var finding in findings)
         {
             place.Streams.Error.WriteLine($"{file}: {finding}");
@@ -104,10 +106,23 @@ internal sealed class BackupVerb : Verb
         return ExitCode.Done;
     }
 
-    private static ExitCode Misread(string word, Workplace place)
+    // What can't be read proves nothing; the data folder is not at fault.
+    private static IReadOnlyList<string> Findings(string file)
+    {
+        try
+        {
+            return Proof.Of(file);
+        }
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException)
+        {
+            return [$"It can't be read: {no.Message}"];
+        }
+    }
+
+    private ExitCode Misread(string word, Workplace place)
     {
         place.Streams.Error.WriteLine(
-            $"“{word}” is nothing backup does.{Environment.NewLine}Try  studiobot backup verify");
+            $"“{word}” is nothing backup does here.{Environment.NewLine}Try  studiobot {Usage}");
         return ExitCode.CommandLine;
     }
 

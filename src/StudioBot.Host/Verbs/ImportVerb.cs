@@ -1,7 +1,6 @@
 using StudioBot.Chat.Importing;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Reminders;
-using StudioBot.Host.Settings;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Acts;
@@ -40,9 +39,9 @@ internal sealed class ImportVerb : Verb
             return Task.FromResult(ExitCode.CommandLine);
         }
 
-        var path = CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath;
-        return Opening.WithPractice(place, practice => Task.FromResult(Opening.StudioIn(path, place, file =>
-            Told(Taken(file, content, Path.GetFileName(table), practice, place), path, place))));
+        return Opening.WithPlace(said, place, path => Opening.WithPractice(place, practice => Task.FromResult(
+            Opening.StudioIn(path, place, file =>
+                Told(Taken(file, content, Path.GetFileName(table), practice, place), path, place)))));
     }
 
     // None where there is no such file, or it may not be read.

@@ -28,6 +28,25 @@ internal static class Opening
         return ExitCode.Settings;
     }
 
+    /// <summary>Does this with the place of the studio's file; says what is wrong with the settings, where they name
+    /// none.</summary>
+    public static async Task<ExitCode> WithPlace(
+        Invocation said, Workplace place, Func<string, Task<ExitCode>> work)
+    {
+        var found = CheckSettings.Of(place.Machine, said.Data);
+        if (found.PlaceTroubles is not [_, ..] troubles)
+        {
+            return await work(found.Settings.StudioPath);
+        }
+
+        foreach (var line in SettingReport.Own(troubles))
+        {
+            await place.Streams.Error.WriteLineAsync(line);
+        }
+
+        return ExitCode.Settings;
+    }
+
     /// <summary>Does this with the studio in a file, or the invented one where there is none.</summary>
     public static Task<ExitCode> Looking(
         Workplace place, Func<InventedStudio, Task<ExitCode>> work, string path) =>
@@ -68,7 +87,14 @@ internal static class Opening
 
         using (file)
         {
-            return work(file);
+            try
+            {
+                return work(file);
+            }
+            catch (UnwritableStudioException no) when (OpeningTrouble.Of(no, path) is { } trouble)
+            {
+                return Told(place, trouble);
+            }
         }
     }
 
@@ -78,7 +104,8 @@ internal static class Opening
         try
         {
             code = ExitCode.Done;
-            MakeFolder(Path.GetDirectoryName(path)!, place.Machine);
+            RefuseMissing(path, place.Machine);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             return StudioFile.Open(path);
         }
         catch (Exception no) when (OpeningTrouble.Of(no, path) is { } trouble)
@@ -95,16 +122,17 @@ internal static class Opening
         return trouble.Code;
     }
 
-    // A folder that was named is made in one that is there: a disk that is not mounted is told, not filled in.
-    private static void MakeFolder(string folder, Machine machine)
+    /// <summary>Lets the folder of a studio pass that is there or may be made: one that was named is made only in a
+    /// folder that is there, so that a disk that is not mounted is told and not filled in.</summary>
+    /// <exception cref="DirectoryNotFoundException">It may not be made.</exception>
+    public static void RefuseMissing(string path, Machine machine)
     {
+        var folder = Path.GetDirectoryName(path)!;
         var isPersons = machine.PersonsData.Length > 0
             && folder.StartsWith(machine.PersonsData, StringComparison.Ordinal);
         if (!isPersons && Path.GetDirectoryName(folder) is { } above && !Directory.Exists(above))
         {
             throw new DirectoryNotFoundException($"There is no folder {above}.");
         }
-
-        Directory.CreateDirectory(folder);
     }
 }

@@ -21,6 +21,10 @@ internal sealed record OpeningTrouble(ExitCode Code, string Line)
         NewerStudioException newer => new(ExitCode.Damaged, $"{path}: {newer.Message} Use the newer program."),
         OlderStudioException older => new(
             ExitCode.Damaged, $"{path}: {older.Message} Start the service once to bring it up to date."),
+        LostStudioException or IOException or UnauthorizedAccessException or UnreadableStudioException
+            when Directory.Exists(path) => new(
+                ExitCode.CannotWrite,
+                $"{path} is a folder; a studio is a file. Move it away, or name another folder with --data."),
         LostStudioException lost => new(ExitCode.Damaged, $"{lost.Message} {WayBack(path)}"),
         UnreadableStudioException { IsDamaged: true } broken => new(
             ExitCode.Damaged, $"{path} is damaged or no studio: {Ended(broken.Message)} {WayBack(path)}"),
@@ -29,6 +33,8 @@ internal sealed record OpeningTrouble(ExitCode Code, string Line)
         UnprovenBackupException unproven => new(
             ExitCode.CannotWrite,
             $"The copy in {FolderOf(path)} did not stand its proof: {Ended(unproven.Message)} Look at that disk."),
+        DirectoryNotFoundException when Path.GetDirectoryName(FolderOf(path)) is { } above && File.Exists(above) => new(
+            ExitCode.CannotWrite, $"{above} is a file, not a folder. Name another folder with --data."),
         DirectoryNotFoundException when Path.GetDirectoryName(FolderOf(path)) is { } above
             && !Directory.Exists(above) => new(
                 ExitCode.CannotWrite, $"There is no folder {above}. Mount its disk, or make it:  mkdir -p {above}"),
@@ -36,7 +42,7 @@ internal sealed record OpeningTrouble(ExitCode Code, string Line)
             ExitCode.CannotWrite,
             $"User {Environment.UserName} can't write {FolderOf(path)}. Make it theirs and writable:  "
                 + $"sudo chown -R {Environment.UserName} {FolderOf(path)} && chmod -R u+rwX {FolderOf(path)}"),
-        IOException or UnreadableStudioException => new(
+        IOException or UnreadableStudioException or UnwritableStudioException => new(
             ExitCode.CannotWrite,
             $"Can't write {path}: {Ended(no.Message)} Put that right, or name another folder with --data."),
         _ => null,
@@ -51,7 +57,9 @@ internal sealed record OpeningTrouble(ExitCode Code, string Line)
         var backups = BackupFolder.Of(path);
         try
         {
-            return backups.NewestGood() is not { } good ? $"There is no good backup in {backups.Folder}."
+            return backups.NewestGood() is not { } good
+                ? $"There is no good backup in {backups.Folder}. Bring back one that is kept elsewhere:  "
+                    + $"studiobot restore FILE --data {FolderOf(path)}"
                 : string.Create(
                     CultureInfo.InvariantCulture,
                     $"The newest good backup is of {good.MadeAt:yyyy-MM-dd HH:mm} UTC; bring it back with  "

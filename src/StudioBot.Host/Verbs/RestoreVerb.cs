@@ -1,4 +1,3 @@
-using StudioBot.Host.Settings;
 using StudioBot.Records.Backups;
 using StudioBot.Records.Schema;
 
@@ -13,7 +12,7 @@ internal sealed class RestoreVerb : Verb
     public override string Word => "restore";
 
     /// <inheritdoc/>
-    public override string Usage => "restore FILE|latest";
+    public override string Usage => "restore FILE|latest [--data DIR]";
 
     /// <inheritdoc/>
     public override string Says => "Brings a backup back; the old file is kept aside.";
@@ -22,27 +21,31 @@ internal sealed class RestoreVerb : Verb
     public override (int Fewest, int Most) Takes => (1, 1);
 
     /// <inheritdoc/>
-    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation)
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
+        Opening.WithPlace(said, place, path => Task.FromResult(Restored(said.Words[0], path, place)));
+
+    private static ExitCode Restored(string named, string path, Workplace place)
     {
-        var path = CheckSettings.Of(place.Machine, said.Data).Settings.StudioPath;
         try
         {
-            return Task.FromResult(Restored(said.Words[0], path, place));
+            Opening.RefuseMissing(path, place.Machine);
+            return Brought(named, path, place);
         }
         catch (Exception no) when (OpeningTrouble.Of(no, path) is { } trouble)
         {
-            return Task.FromResult(Opening.Told(place, trouble));
+            return Opening.Told(place, trouble);
         }
     }
 
-    private static ExitCode Restored(string named, string path, Workplace place)
+    private static ExitCode Brought(string named, string path, Workplace place)
     {
         var backups = BackupFolder.Of(path);
         if (FileOf(named, backups) is not { } file)
         {
+            var data = Path.GetDirectoryName(path);
             place.Streams.Error.WriteLine(named == Latest
-                ? $"There is no good backup in {backups.Folder}. Name a file:  studiobot restore FILE"
-                : $"There is no file {named}, here or in {backups.Folder}. See  studiobot backup list");
+                ? $"There is no good backup in {backups.Folder}. Name a file:  studiobot restore FILE --data {data}"
+                : $"There is no file {named}, here or in {backups.Folder}. See  studiobot backup list --data {data}");
             return ExitCode.CommandLine;
         }
 

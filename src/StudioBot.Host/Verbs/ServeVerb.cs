@@ -61,8 +61,16 @@ internal sealed class ServeVerb : Verb
 
         using (file)
         {
-            return await Opening.WithPractice(
-                place, practice => Serve(found.Settings, place, file, practice, cancellation));
+            try
+            {
+                return await Opening.WithPractice(
+                    place, practice => Serve(found.Settings, place, file, practice, cancellation));
+            }
+            catch (UnwritableStudioException no)
+                when (OpeningTrouble.Of(no, found.Settings.StudioPath) is { } trouble)
+            {
+                return Opening.Told(place, trouble);
+            }
         }
     }
 

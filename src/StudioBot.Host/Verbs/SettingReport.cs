@@ -8,7 +8,11 @@ internal static class SettingReport
     /// <summary>One line a trouble; none where all is well.</summary>
     public static IReadOnlyList<string> Lines(IReadOnlyList<SettingTrouble> own, TradeReading trade) =>
     [
-        .. own.Select(trouble => $"{trouble.Key} = {trouble.Shown}: {trouble.Why}. Example: {trouble.Example}"),
+        .. Own(own),
         .. trade is TradeReading.Wrong wrong ? wrong.Errors.Select(error => error.ToString()) : [],
     ];
+
+    /// <summary>One line a trouble of the program's own settings.</summary>
+    public static IEnumerable<string> Own(IEnumerable<SettingTrouble> troubles) => troubles.Select(trouble =>
+        $"{trouble.Key} = {trouble.Shown}: {trouble.Why}. Example: {trouble.Example}");
 }

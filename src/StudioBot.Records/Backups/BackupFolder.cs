@@ -78,8 +78,7 @@ public sealed class BackupFolder
         Directory.CreateDirectory(Folder);
         using var claim = Claimed();
         ForgetUnfinished();
-        var name = FreeName(kind, at, SchemaSteps.VersionOf(source));
-        var made = Proven(source, name, kind, at);
+        var made = Finished(source, kind, at);
         foreach (var old in Rotation.Gone(All(), made))
         {
             Forget(old);
@@ -124,13 +123,25 @@ public sealed class BackupFolder
         }
     }
 
+    // Half a copy goes at once: it may be what filled the disk.
+    private Backup Finished(SqliteConnection source, BackupKind kind, DateTimeOffset at)
+    {
+        try
+        {
+            return Proven(source, FreeName(kind, at, SchemaSteps.VersionOf(source)), kind, at);
+        }
+        finally
+        {
+            ForgetUnfinished();
+        }
+    }
+
     private Backup Proven(SqliteConnection source, string name, BackupKind kind, DateTimeOffset at)
     {
         var copy = Path.Combine(Folder, name + Unfinished);
         var rows = Copied(source, copy);
         if (Proof.OfCopy(copy, rows) is [_, ..] findings)
         {
-            File.Delete(copy);
             throw new UnprovenBackupException(findings, Soundness.Of(source).Count > 0);
         }
 
@@ -178,10 +189,10 @@ public sealed class BackupFolder
         }
     }
 
-    // What a crash left; nobody else makes one at this moment.
+    // What a crash left, and what lies beside it; nobody else makes one at this moment.
     private void ForgetUnfinished()
     {
-        foreach (var left in Directory.EnumerateFiles(Folder, $"{Stem}-{AnyMoment}-*{Unfinished}"))
+        foreach (var left in Directory.EnumerateFiles(Folder, $"{Stem}-{AnyMoment}-*{Unfinished}*"))
         {
             File.Delete(left);
         }

@@ -18,7 +18,7 @@ public static class Restoring
     /// <param name="studioPath">The studio's file; its folder is made where there is none.</param>
     /// <param name="file">What is brought back.</param>
     /// <param name="at">The moment, by which the old file is named.</param>
-    /// <exception cref="RefusedRestoreException">It is no backup, damaged, or too large.</exception>
+    /// <exception cref="RefusedRestoreException">It is no backup, damaged, too large, or can't be read.</exception>
     /// <exception cref="NewerStudioException">It was written by a newer program.</exception>
     /// <exception cref="StudioInUseException">Another program has the studio open.</exception>
     /// <exception cref="IOException">The disk says no.</exception>
@@ -74,7 +74,7 @@ public static class Restoring
 
     private static void RefuseFromOutside(string file)
     {
-        if (FileHeader.VersionOf(file) is not { } version)
+        if (HeadOf(file) is not { } version)
         {
             throw new RefusedRestoreException("It is no studio.");
         }
@@ -87,6 +87,18 @@ public static class Restoring
         if (new FileInfo(file).Length > MostBytes)
         {
             throw new RefusedRestoreException($"It is larger than {MostBytes >> 30} GiB.");
+        }
+    }
+
+    private static int? HeadOf(string file)
+    {
+        try
+        {
+            return FileHeader.VersionOf(file);
+        }
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException)
+        {
+            throw new RefusedRestoreException($"It can't be read: {no.Message}");
         }
     }
 

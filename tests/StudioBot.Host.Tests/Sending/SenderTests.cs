@@ -238,11 +238,54 @@ public sealed class SenderTests : IDisposable
         Assert.True(wire.All[9].At - wire.All[0].At >= TimeSpan.FromSeconds(7));
     }
 
+    [Fact]
+    public async Task A_wished_backup_goes_out_as_a_file_and_after_a_lost_answer_as_the_same_one()
+    {
+        wire.Script(Nora, new Delivery.Unclear("cut"));
+        Put(Nora, BackupLetter.Wished);
+        await Sending(() => wire.All.Count == 2);
+        var made = Assert.Single(BackupFolder.Of(folder.StudioPath).All());
+        var bytes = File.ReadAllBytes(Path.Combine(folder.Path, "backups", made.Name));
+        Assert.All(wire.All, sent => Assert.Equal(made.Name, sent.Letter.File!.Name));
+        Assert.All(wire.All, sent => Assert.Equal(bytes, sent.Letter.File!.Content));
+        Assert.Equal([false, true], wire.All.Select(sent => sent.Letter.Plain.Contains("twice", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task A_wished_backup_waits_half_a_minute_while_another_one_is_made()
+    {
+        Directory.CreateDirectory(Path.Combine(folder.Path, "backups"));
+        var other = FileClaim.On(Path.Combine(folder.Path, "backups", "studio"));
+        Put(Nora, BackupLetter.Wished);
+        Put(Pia, "hers");
+        var began = clock.GetUtcNow();
+        DateTimeOffset? putOffTo = null;
+        await Sending(() =>
+        {
+            if (putOffTo is null && file.Write(session => session.Post.NextTryAt()) is { } next && next > clock.GetUtcNow())
+            {
+                putOffTo = next;
+                Assert.Equal(Pia, Assert.Single(wire.All).Chat);
+                other.Dispose();
+            }
+
+            return wire.All.Count == 2;
+        });
+        var sent = wire.All[1];
+        Assert.NotNull(sent.Letter.File);
+        Assert.DoesNotContain("twice", sent.Letter.Plain, StringComparison.Ordinal);
+        Assert.True(putOffTo - began >= TimeSpan.FromSeconds(30));
+        Assert.True(sent.At >= putOffTo);
+    }
+
     public void Dispose()
     {
         file.Dispose();
         folder.Dispose();
     }
+
+    private void Put(long chat, Letter letter) => file.Write(session =>
+        session.Post.Put(chat, LetterText.Of(letter), Urgency.Reply, clock.GetUtcNow()));
 
     private void Put(long chat, params string[] words) => file.Write(session =>
     {

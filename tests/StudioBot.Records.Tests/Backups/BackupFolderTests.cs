@@ -84,12 +84,24 @@ public sealed class BackupFolderTests : IDisposable
         var left = Path.Combine(backups.Folder, "studio-20261124T090000Z-daily.db.unfinished");
         var foreign = Path.Combine(backups.Folder, "holiday.jpg");
         File.WriteAllText(left, "half of it");
+        File.WriteAllText(left + "-journal", "what lay beside it");
         File.WriteAllText(foreign, "not ours");
 
         backups.Make(BackupKind.Daily, Morning);
 
-        Assert.False(File.Exists(left));
+        Assert.Empty(Directory.GetFiles(backups.Folder, "*.unfinished*"));
         Assert.True(File.Exists(foreign));
+    }
+
+    [Fact]
+    public void Half_a_copy_takes_no_room_until_the_next_one()
+    {
+        var inTheWay = Path.Combine(backups.Folder, "studio-20261125T090000Z-daily.json.unfinished");
+        Directory.CreateDirectory(inTheWay);
+
+        Assert.Throws<UnauthorizedAccessException>(() => backups.Make(BackupKind.Daily, Morning));
+
+        Assert.Equal(["studio.lock"], Directory.GetFiles(backups.Folder).Select(Path.GetFileName));
     }
 
     [Fact]
