@@ -9,9 +9,9 @@ internal sealed class ClockJumps(TimeProvider time)
     private long steady = time.GetTimestamp();
     private DateTimeOffset wall = time.GetUtcNow();
 
-    /// <summary>By how much since the last look, forwards or (less than zero) back; zero where it only went on.
-    /// </summary>
-    public TimeSpan Since()
+    /// <summary>By how much since the last look, forwards or (less than zero) back; zero where it only went on. And what
+    /// it shows now: whoever goes by that does not meet a jump that nobody has told them of.</summary>
+    public (TimeSpan By, DateTimeOffset Now) Since()
     {
         var before = time.GetUtcNow();
         var count = time.GetTimestamp();
@@ -21,10 +21,10 @@ internal sealed class ClockJumps(TimeProvider time)
         // Held up between the readings: the next look tells.
         if (jump.Duration() < Least || (now - before).Duration() >= Least / 2)
         {
-            return TimeSpan.Zero;
+            return (TimeSpan.Zero, now);
         }
 
         (steady, wall) = (count, now);
-        return jump;
+        return (jump, now);
     }
 }

@@ -46,10 +46,10 @@ internal sealed class Sender(
             {
                 stop.ThrowIfCancellationRequested();
                 flights.RemoveAll(flight => flight.IsCompletedSuccessfully);
-                FollowClock();
-                while (Claim() is { } post)
+                var now = FollowedClock();
+                while (Claim(now) is { } post)
                 {
-                    if (IsTooOld(post))
+                    if (IsTooOld(post, now))
                     {
                         GiveUp(post, "not sent for a day");
                     }
@@ -69,28 +69,30 @@ internal sealed class Sender(
         }
     }
 
-    private Post? Claim()
+    private Post? Claim(DateTimeOffset now)
     {
-        var now = pace.Look();
-        if (now.AllRest)
-        {
-            return null;
-        }
-
-        return file.Write(session => session.Post.Claim(time.GetUtcNow(), now.RestingChats));
+        var resting = pace.Look();
+        return resting.AllRest ? null : file.Write(session => session.Post.Claim(now, resting.RestingChats));
     }
 
     // What never was tried is tried once, however long it had to wait.
-    private bool IsTooOld(Post post) => post.Tries > 1 && time.GetUtcNow() - post.PutAt > GivesUpAfter;
+    private static bool IsTooOld(Post post, DateTimeOffset now) => post.Tries > 1 && now - post.PutAt > GivesUpAfter;
 
-    private void FollowClock()
+    // What was put since the clock was set goes by the new one already, and at once.
+    private DateTimeOffset FollowedClock()
     {
-        var by = jumps.Since();
+        var (by, now) = jumps.Since();
         if (by != TimeSpan.Zero)
         {
             log.LogWarning("The clock was set by {By}.", by);
-            file.Write(session => session.Post.ClockSet(by));
+            file.Write(session =>
+            {
+                session.Post.ClockSet(by);
+                session.Post.ClockMayBeSet(now);
+            });
         }
+
+        return now;
     }
 
     // What is due and yet was not claimed waits for its chat; the end of that flight rings.

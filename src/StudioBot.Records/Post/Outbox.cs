@@ -225,7 +225,7 @@ public sealed class Outbox
           and (put_at > $now or next_try_at > $furthest)
         """;
 
-    /// <summary>At start nobody knows by how much the clock was set meanwhile: what was put later than now, or rests
+    /// <summary>Where nobody knows what went by which clock, as at the start: what was put later than now, or rests
     /// for over an hour, goes at once.</summary>
     public void ClockMayBeSet(DateTimeOffset now) => connection.Execute(
         Recover, new { now = Booked.At(now), furthest = Booked.At(now + LongestRest) });

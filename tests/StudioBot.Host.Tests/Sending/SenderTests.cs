@@ -5,6 +5,7 @@ using StudioBot.Host.Telegram;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Tests.Sending;

@@ -127,13 +127,11 @@ public sealed partial class ServiceTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
-    public async Task It_backs_up_at_its_start_and_what_a_steward_asks_for_comes_as_a_file_that_can_be_brought_back()
+    public async Task The_backup_that_a_steward_asks_for_comes_as_a_file_that_can_be_brought_back()
     {
         Found();
         var backups = Path.Combine(Folder, "backups");
         using var service = Serve();
-        await Patience.Until(() => Directory.Exists(backups) && Directory.GetFiles(backups, "*-daily.json").Length == 1);
-
         standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "backup"));
         var (name, content) = (await standIn.Until(1, call => call.Method == "sendDocument"))[0].File!.Value;
         Assert.Equal(File.ReadAllBytes(Path.Combine(backups, name)), content);
