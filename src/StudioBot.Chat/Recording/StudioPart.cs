@@ -22,7 +22,8 @@ internal static class StudioPart
                 $"“studio”: piece {other.Number} is {other.Maker}'s, and so is what the studio gets of it",
                 "The maker or a steward books a share; without one:",
                 sample,
-                writing) with { Refused = "somebody else's" }
+                writing) with
+            { Refused = "somebody else's" }
             : null;
 
     /// <summary>Books it from each maker, who is told; what was booked, as a sentence.</summary>

@@ -9,8 +9,10 @@ internal sealed class ClockJumps(TimeProvider time)
     private long steady = time.GetTimestamp();
     private DateTimeOffset wall = time.GetUtcNow();
 
-    /// <summary>By how much since the last look, forwards or (less than zero) back; zero where it only went on. And what
-    /// it shows now: whoever goes by that does not meet a jump that nobody has told them of.</summary>
+    /// <summary>
+    /// By how much since the last look, forwards or (less than zero) back; zero where it only went on. And what it shows
+    /// now: whoever goes by that does not meet a jump that nobody has told them of.
+    /// </summary>
     public (TimeSpan By, DateTimeOffset Now) Since()
     {
         var before = time.GetUtcNow();

@@ -116,8 +116,12 @@ public sealed class PermissionTableTests : IDisposable
     private readonly LiveStudio studio = LiveStudio.Sample();
     private readonly Dictionary<Standing, long> accounts = new()
     {
-        [Standing.Stranger] = 901, [Standing.Left] = 902, [Standing.Anonymous] = 903, [Standing.Channel] = 904,
-        [Standing.Member] = 905, [Standing.Steward] = 906,
+        [Standing.Stranger] = 901,
+        [Standing.Left] = 902,
+        [Standing.Anonymous] = 903,
+        [Standing.Channel] = 904,
+        [Standing.Member] = 905,
+        [Standing.Steward] = 906,
     };
 
     public PermissionTableTests() => studio.File.Write(session =>

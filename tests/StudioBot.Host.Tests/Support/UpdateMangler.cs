@@ -69,7 +69,10 @@ internal sealed class UpdateMangler(int seed)
                 message["caption"] = Word();
                 message["photo"] = new JsonArray(new JsonObject
                 {
-                    ["file_id"] = "f", ["file_unique_id"] = "u", ["width"] = 90, ["height"] = 90,
+                    ["file_id"] = "f",
+                    ["file_unique_id"] = "u",
+                    ["width"] = 90,
+                    ["height"] = 90,
                 });
                 break;
             case 1:
