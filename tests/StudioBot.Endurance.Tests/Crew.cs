@@ -160,6 +160,22 @@ internal sealed class Crew : IAsyncDisposable
         return (service.ExitCode, Stopwatch.GetElapsedTime(began));
     }
 
+    /// <summary>Somebody uses some white, hears that it is booked, and a while passes.</summary>
+    public async Task TellAndWait(TimeSpan @while)
+    {
+        var number = told;
+        Tell();
+        await Until(() => standIn.Sent.Any(call => Says(call, Answer(number))));
+        await Task.Delay(@while, time);
+    }
+
+    /// <summary>What it holds of the machine's memory, and how many files it has open.</summary>
+    public (double MiB, int Handles) Weight()
+    {
+        service!.Refresh();
+        return (service.WorkingSet64 / 1048576.0, Directory.GetFiles($"/proc/{service.Id}/fd").Length);
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (service is { HasExited: false })
