@@ -21,6 +21,7 @@ namespace StudioBot.Endurance.Tests;
 public sealed class CrowdTests(ITestOutputHelper output) : IDisposable
 {
     private const int Writers = 8;
+    private const int WarmUp = 5;
     private const long Nora = 7;
     private const long FirstOfThem = 101;
 
@@ -35,7 +36,7 @@ public sealed class CrowdTests(ITestOutputHelper output) : IDisposable
     private static readonly DateTimeOffset Start = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
 
     private readonly TempFolder folder = new();
-    private readonly ConcurrentBag<TimeSpan> waits = [];
+    private readonly ConcurrentBag<(int Turn, TimeSpan Wait)> waits = [];
     private int updates;
 
     public void Dispose() => folder.Dispose();
@@ -62,12 +63,15 @@ public sealed class CrowdTests(ITestOutputHelper output) : IDisposable
             .. beside.Select(work => Beside(began, work, BetweenTicks)),
         ]);
 
-        var all = waits.Order().ToList();
+        var all = waits.Where(one => one.Turn >= WarmUp).Select(one => one.Wait).Order().ToList();
         var p99 = all[(int)(all.Count * 0.99)];
         output.Print(
-            $"crowd: {all.Count} messages of {Writers}, {made} backups beside them, 0 turned away; p50 {all[all.Count / 2].TotalMilliseconds:0} ms, p99 {p99.TotalMilliseconds:0} ms");
+            $"""
+            crowd: {waits.Count} messages of {Writers}, {made} backups beside them, 0 turned away;
+            crowd: p50 {all[all.Count / 2].TotalMilliseconds:0} ms, p99 {p99.TotalMilliseconds:0} ms from each one's sixth on
+            """);
         using var raw = new RawStudio(folder.StudioPath);
-        Assert.Equal(all.Count, raw.One<long>("select count(*) from act where kind = 'used'"));
+        Assert.Equal(waits.Count, raw.One<long>("select count(*) from act where kind = 'used'"));
         Assert.True(made > 1);
         Assert.True(p99 <= LongestWait);
     }
@@ -96,7 +100,7 @@ public sealed class CrowdTests(ITestOutputHelper output) : IDisposable
         {
             var began = Stopwatch.GetTimestamp();
             Say(file, clerk, who, string.Create(CultureInfo.InvariantCulture, $"used {1 + (turn / 100.0):0.00} ml white"), At(turn));
-            waits.Add(Stopwatch.GetElapsedTime(began));
+            waits.Add((turn, Stopwatch.GetElapsedTime(began)));
         };
     }
 
