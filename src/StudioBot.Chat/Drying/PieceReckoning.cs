@@ -79,6 +79,10 @@ public sealed class PieceReckoning
     /// <summary>The room this piece lies in; none in a studio without rooms.</summary>
     public string? RoomOf(Piece piece) => _rooms.Of(piece.Shelf);
 
+    /// <summary>How long this piece had dried at a moment up to now, in equivalent time; nothing before its pour.
+    /// </summary>
+    public TimeSpan Dried(Piece piece, DateTimeOffset moment) => Stay(piece).Dried(moment);
+
     private PieceOutlook Of(Piece piece)
     {
         if (!_outlooks.TryGetValue(piece.Number, out var outlook))

@@ -34,7 +34,11 @@ internal sealed class PieceCommand : Ask
         var reckoning = new PieceReckoning(studio.View, studio.Practice, moment.Now);
         if (!said.Has(Detail) && !said.Has(Page))
         {
-            return new PieceCard(new PieceStanding(piece, reckoning, moment, studio), reckoning, moment, studio).Show();
+            var standing = new PieceStanding(piece, reckoning, moment, studio);
+            return new PieceCard(standing, reckoning, moment, studio).Show() with
+            {
+                File = PieceSketch.Of(standing, reckoning, moment),
+            };
         }
 
         var lines = PieceTimeline.Of(piece, reckoning.Lines(piece.Number), moment);

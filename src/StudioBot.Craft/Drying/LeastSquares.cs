@@ -58,6 +58,16 @@ internal static class LeastSquares
             TimeSpan.FromHours(tau), TimeSpan.FromHours(from), TimeSpan.FromHours(to), !strays));
     }
 
+    /// <summary>The course with this τ that runs closest to the weighings.</summary>
+    public static DryingBand.Course Through(Weighing[] ordered, TimeSpan tau)
+    {
+        var (dry, loss, _) = Line(
+            [.. ordered.Select(weighing => weighing.Elapsed.TotalHours)],
+            [.. ordered.Select(weighing => weighing.Mass.Grams)],
+            tau.TotalHours);
+        return new DryingBand.Course(dry, loss, ordered[0].Elapsed, tau);
+    }
+
     private static double Best(double[] x, double[] m, double span)
     {
         double least = Math.Log(span / 100), step = Math.Log(100 * 50) / Steps;

@@ -11,6 +11,9 @@ public static class ReadyLine
     /// <summary>The mass that may still be lost: 1 % of the water, whatever the scale.</summary>
     public static Mass Of(Mass water) => water * ShareOfWater;
 
+    /// <summary>What a scale still sees go from the line on: as much slow solvent as water.</summary>
+    public static Mass Seen(Mass water) => water * (2 * ShareOfWater);
+
     /// <summary>Whether a scale this rough can see the line; a rough scale never makes a piece dry sooner.</summary>
     public static bool IsSeenBy(Mass deviation, Mass water) => 2 * deviation <= Of(water);
 

@@ -8,7 +8,6 @@ namespace StudioBot.Craft.Drying;
 /// </remarks>
 internal static class WeighingLikelihood
 {
-    private const double ToGoAtLine = 0.02;
     private const double ModelError = 0.2;
     private const double SpanInTaus = 2.5;
     private const double SteepestLog = 12;
@@ -54,7 +53,7 @@ internal static class WeighingLikelihood
         // One pass: weighted sums of y = m − ρ about the first y, so that no digits are lost to the panel's mass.
         // Variances are multiplied and their logarithm taken once: it costs as much as all the rest of the loop.
         double sumLog = 0, product = 1, weights = 0, first = 0, second = 0, origin = grams[^1];
-        var atLine = ToGoAtLine * piece.Water.Grams;
+        var atLine = ReadyLine.Seen(piece.Water).Grams;
         for (var i = 0; i < days.Length; i++)
         {
             var toGo = atLine * Math.Exp(Math.Min((ready - days[i]) / tau, SteepestLog));

@@ -1,3 +1,5 @@
+using StudioBot.Records.Post;
+
 namespace StudioBot.Host.Rehearsal;
 
 /// <summary>One message of the bot, as somebody saw it.</summary>
@@ -7,4 +9,8 @@ namespace StudioBot.Host.Rehearsal;
 /// <param name="Text">Its words.</param>
 /// <param name="Buttons">What stands on its buttons.</param>
 internal sealed record HeardMessage(
-    DateTimeOffset At, string To, bool IsPing, string Text, IReadOnlyList<string> Buttons);
+    DateTimeOffset At, string To, bool IsPing, string Text, IReadOnlyList<string> Buttons)
+{
+    /// <summary>The picture it came with; none: words alone.</summary>
+    public PostFile? Picture { get; init; }
+}

@@ -269,11 +269,14 @@ internal sealed class Stage : IDisposable
         var to = post.ChatId == TalkUpdates.Group ? "group"
             : Players.TryGetValue(post.ChatId, out var player) ? player.Name
             : "nobody";
-        var enclosed = letter.File is { } enclosure
+        var enclosed = letter is { File: { } enclosure, BringsPicture: false }
             ? new ReplyFile(enclosure.Name, enclosure.MediaType, enclosure.Content).InWords
             : null;
         Sent(new HeardMessage(
-            Now, to, letter.ByItself, Seen(said.Plain, enclosed), [.. keys.Select(one => one.Label)]));
+            Now, to, letter.ByItself, Seen(said.Plain, enclosed), [.. keys.Select(one => one.Label)])
+        {
+            Picture = letter.BringsPicture ? letter.File : null,
+        });
         return message;
     }
 

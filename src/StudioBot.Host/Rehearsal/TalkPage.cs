@@ -2,16 +2,22 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using StudioBot.Craft.Reminders;
 using StudioBot.Host.Verbs;
+using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Rehearsal;
 
 /// <summary>Where a rehearsal is written: for eyes, or one line of JSON a message of the bot.</summary>
-internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson)
+/// <param name="to">Where.</param>
+/// <param name="error">Where what was expected and did not come is written.</param>
+/// <param name="asJson">Whether as JSON.</param>
+/// <param name="pictures">The folder in which pictures are kept; none: they are only named.</param>
+internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson, string? pictures)
 {
     private const string Clock = "ddd yyyy-MM-dd HH:mm";
     private const string Indent = "    ";
 
     private StudioZone? wall;
+    private int drawn;
 
     /// <summary>Somebody or the clock did something.</summary>
     public void Event(DateTimeOffset now, TalkLine line, StudioZone zone)
@@ -42,9 +48,10 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson)
     public void Heard(HeardMessage message, StudioZone zone)
     {
         wall = zone;
+        var picture = message.Picture is { } one ? Kept(one) : null;
         if (asJson)
         {
-            to.WriteLine(HeardJson.Line(AsJson(message)));
+            to.WriteLine(HeardJson.Line(AsJson(message, picture)));
             return;
         }
 
@@ -59,6 +66,11 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson)
         {
             to.WriteLine(lead + line);
             lead = Indent;
+        }
+
+        if (picture is not null)
+        {
+            to.WriteLine($"{Indent}(picture: {picture})");
         }
 
         if (message.Buttons.Count > 0)
@@ -82,15 +94,30 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson)
         }
     }
 
-    private JsonObject AsJson(HeardMessage message) => new()
+    private JsonObject AsJson(HeardMessage message, string? picture) => new()
     {
         ["at"] = wall!.LocalOf(message.At).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),
         ["to"] = message.To,
         ["kind"] = message.IsPing ? "ping" : "reply",
         ["text"] = message.Text,
         ["buttons"] = new JsonArray([.. message.Buttons.Select(label => (JsonNode)label)]),
-        ["picture"] = null,
+        ["picture"] = picture,
     };
+
+    // In the order they came.
+    private string Kept(PostFile picture)
+    {
+        if (pictures is null)
+        {
+            return picture.Name;
+        }
+
+        Directory.CreateDirectory(pictures);
+        var path = Path.Combine(
+            pictures, string.Create(CultureInfo.InvariantCulture, $"{++drawn:000}-{picture.Name}"));
+        File.WriteAllBytes(path, picture.Content);
+        return path;
+    }
 
     private string At(DateTimeOffset now) => wall is null
         ? now.ToString(Clock, CultureInfo.InvariantCulture)

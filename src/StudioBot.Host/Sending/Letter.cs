@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using StudioBot.Chat.Replies;
 using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Sending;
@@ -28,6 +29,10 @@ internal sealed record Letter(string Html, string Plain, IReadOnlyList<IReadOnly
     /// <summary>What goes out with it, its words as the caption; kept beside the post, not in it.</summary>
     [JsonIgnore]
     public PostFile? File { get; init; }
+
+    /// <summary>Whether that is a picture: it only shows what the words say.</summary>
+    [JsonIgnore]
+    public bool BringsPicture => File is { } file && ReplyFile.IsOne(file.MediaType);
 
     /// <summary>The post's own text, with the file that is kept beside it.</summary>
     /// <exception cref="System.Text.Json.JsonException">The text is no letter.</exception>

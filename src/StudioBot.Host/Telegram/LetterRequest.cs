@@ -17,8 +17,12 @@ internal static class LetterRequest
     /// <param name="chat">Where to.</param>
     /// <param name="letter">What.</param>
     /// <param name="isBare">Without markup and buttons.</param>
-    public static IRequest<Message> Send(long chat, Letter letter, bool isBare) =>
-        letter.File is { } file ? Document(chat, letter, file, isBare) : Words(chat, letter, isBare);
+    public static IRequest<Message> Send(long chat, Letter letter, bool isBare) => letter.File switch
+    {
+        { } picture when letter.BringsPicture => Photo(chat, letter, picture, isBare),
+        { } file => Document(chat, letter, file, isBare),
+        null => Words(chat, letter, isBare),
+    };
 
     private static SendMessageRequest Words(long chat, Letter letter, bool isBare) => new()
     {
@@ -27,6 +31,16 @@ internal static class LetterRequest
         ParseMode = isBare ? ParseMode.None : ParseMode.Html,
         ReplyMarkup = isBare ? null : Keys(letter),
         LinkPreviewOptions = NoPreview,
+        ReplyParameters = Asked(letter),
+    };
+
+    private static SendPhotoRequest Photo(long chat, Letter letter, PostFile picture, bool isBare) => new()
+    {
+        ChatId = chat,
+        Photo = InputFile.FromStream(new MemoryStream(picture.Content, writable: false), picture.Name),
+        Caption = isBare ? letter.Plain : letter.Html,
+        ParseMode = isBare ? ParseMode.None : ParseMode.Html,
+        ReplyMarkup = isBare ? null : Keys(letter),
         ReplyParameters = Asked(letter),
     };
 

@@ -85,6 +85,10 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
                 return new Delivery.Moved(now);
             case Refusal.NothingToEdit when attempt.Message is not null:
                 return await Deliver(attempt with { Message = null }, cancellation);
+            case Refusal.Message when attempt.Letter is { BringsPicture: true, Plain.Length: > 0 }:
+                log.LogError("A picture was not taken and its words go out without it: {Why}", no.Message);
+                return await Deliver(
+                    attempt with { Letter = attempt.Letter with { File = null } }, cancellation);
             case Refusal.Message when !attempt.IsBare:
                 log.LogError("A message was not taken and goes out as plain text: {Why}", no.Message);
                 return await Deliver(attempt with { IsBare = true }, cancellation);

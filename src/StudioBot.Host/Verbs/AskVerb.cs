@@ -47,7 +47,7 @@ internal sealed class AskVerb : Verb
         var heard = conversation.Hear(turn, studio);
         var reply = conversation.Answer(turn, studio) ?? new Reply(new Block.Line("That is not meant for the bot."));
         to.WriteLine(json ? HeardJson.Line(AsJson(heard, reply)) : reply.PlainText);
-        if (reply.File is { } file && !json)
+        if (reply.File is { IsPicture: false } file && !json)
         {
             to.WriteLine(exports.Write(file));
         }

@@ -7,6 +7,7 @@ internal abstract record CommandLine
     private const string Now = "--now";
     private const string Json = "--json";
     private const string Sample = "--sample";
+    private const string Pictures = "--pictures";
 
     private CommandLine()
     {
@@ -71,7 +72,12 @@ internal abstract record CommandLine
                 return new Misread($"“{argument}” wants a value behind it.", Shown(verb));
             }
 
-            said = argument == Data ? said with { Data = rest[at] } : said with { Now = rest[at] };
+            said = argument switch
+            {
+                Data => said with { Data = rest[at] },
+                Pictures => said with { Pictures = rest[at] },
+                _ => said with { Now = rest[at] },
+            };
         }
 
         return words.Count < verb.Takes.Fewest ? new Misread($"“{verb.Word}” wants more behind it.", Shown(verb))

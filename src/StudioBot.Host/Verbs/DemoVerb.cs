@@ -9,18 +9,18 @@ internal sealed class DemoVerb : Verb
     public override string Word => "demo";
 
     /// <inheritdoc/>
-    public override string Usage => "demo [--json]";
+    public override string Usage => "demo [--json] [--pictures DIR]";
 
     /// <inheritdoc/>
     public override string Says => "A month in an invented studio, played in seconds.";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> Options => ["--json"];
+    public override IReadOnlyList<string> Options => ["--json", "--pictures"];
 
     /// <inheritdoc/>
     public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
         Opening.WithPractice(
-            place, practice => Task.FromResult(RehearseVerb.Play(Lines(), practice, said.Json, place)));
+            place, practice => Task.FromResult(RehearseVerb.Play(Lines(), practice, said, place)));
 
     private static IEnumerable<string> Lines()
     {

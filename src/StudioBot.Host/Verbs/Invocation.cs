@@ -12,6 +12,9 @@ internal sealed record Invocation
     /// <summary>What stands after <c>--now</c>.</summary>
     public string? Now { get; init; }
 
+    /// <summary>What stands after <c>--pictures</c>: a folder.</summary>
+    public string? Pictures { get; init; }
+
     /// <summary>Whether <c>--json</c> stands there.</summary>
     public bool Json { get; init; }
 

@@ -10,13 +10,13 @@ internal sealed class RehearseVerb : Verb
     public override string Word => "rehearse";
 
     /// <inheritdoc/>
-    public override string Usage => "rehearse FILE [--json]";
+    public override string Usage => "rehearse FILE [--json] [--pictures DIR]";
 
     /// <inheritdoc/>
     public override string Says => "Plays a talk on a virtual clock; 1 where an expectation fails.";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> Options => ["--json"];
+    public override IReadOnlyList<string> Options => ["--json", "--pictures"];
 
     /// <inheritdoc/>
     public override (int Fewest, int Most) Takes => (1, 1);
@@ -32,13 +32,14 @@ internal sealed class RehearseVerb : Verb
         }
 
         return Opening.WithPractice(
-            place, practice => Task.FromResult(Play(File.ReadLines(path), practice, said.Json, place)));
+            place, practice => Task.FromResult(Play(File.ReadLines(path), practice, said, place)));
     }
 
     /// <summary>Plays these lines.</summary>
-    public static ExitCode Play(IEnumerable<string> lines, TradePractice practice, bool asJson, Workplace place)
+    public static ExitCode Play(IEnumerable<string> lines, TradePractice practice, Invocation said, Workplace place)
     {
-        using var player = new TalkPlayer(practice, new TalkPage(place.Streams.Out, place.Streams.Error, asJson));
+        using var player = new TalkPlayer(
+            practice, new TalkPage(place.Streams.Out, place.Streams.Error, said.Json, said.Pictures));
         try
         {
             player.Play(TalkReader.Read(lines));
@@ -47,6 +48,11 @@ internal sealed class RehearseVerb : Verb
         {
             place.Streams.Error.WriteLine(wrong.Message);
             return ExitCode.CheckFailed;
+        }
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException && said.Pictures is not null)
+        {
+            place.Streams.Error.WriteLine($"Can't keep pictures in {said.Pictures}: {no.Message}");
+            return ExitCode.CannotWrite;
         }
 
         return player.Failures == 0 ? ExitCode.Done : ExitCode.CheckFailed;

@@ -10,11 +10,11 @@ internal sealed record Call(string Method, JsonElement Body, DateTimeOffset At)
         : 0;
 
     public string? Text =>
-        Body.TryGetProperty(Method == "sendDocument" ? "caption" : "text", out var text) ? text.GetString() : null;
+        Body.TryGetProperty(Method is "sendDocument" or "sendPhoto" ? "caption" : "text", out var text) ? text.GetString() : null;
 
     /// <summary>The name and the bytes of the file that came with it; none where none did.</summary>
     public (string Name, byte[] Content)? File =>
-        Body.TryGetProperty("document", out var said) && Part(said) is { ValueKind: JsonValueKind.Object } file
+        Body.TryGetProperty(Method == "sendPhoto" ? "photo" : "document", out var said) && Part(said) is { ValueKind: JsonValueKind.Object } file
             ? (file.GetProperty("file_name").GetString()!, file.GetProperty("content").GetBytesFromBase64())
             : null;
 
@@ -27,7 +27,7 @@ internal sealed record Call(string Method, JsonElement Body, DateTimeOffset At)
     public bool IsHtml => Body.TryGetProperty("parse_mode", out var mode)
         && "html".Equals(mode.GetString(), StringComparison.OrdinalIgnoreCase);
 
-    public bool IsSend => Method is "sendMessage" or "sendDocument";
+    public bool IsSend => Method is "sendMessage" or "sendDocument" or "sendPhoto";
 
     /// <summary>What the button of this label carries.</summary>
     public string DataOf(string label) => Body.GetProperty("reply_markup").GetProperty("inline_keyboard").EnumerateArray()

@@ -42,7 +42,7 @@ internal sealed class StandIn : IAsyncDisposable
     /// <summary>Called with each call whose answer went out whole.</summary>
     public Action<Call> Answered { get; set; } = _ => { };
 
-    public IReadOnlyList<Call> Sent => [.. calls.Where(call => call.Method is "sendMessage" or "sendDocument" or "editMessageText")];
+    public IReadOnlyList<Call> Sent => [.. calls.Where(call => call.Method is "sendMessage" or "sendDocument" or "sendPhoto" or "editMessageText")];
 
     public static async Task<StandIn> Start()
     {
@@ -173,7 +173,7 @@ internal sealed class StandIn : IAsyncDisposable
     {
         "getMe" => Answer.Yes(new { id = 123456789, is_bot = true, first_name = "Studio", username = BotName }),
         "getUpdates" => Answer.Yes(await updates.Next(call.Body, cancellation)),
-        "sendMessage" or "sendDocument" => Answer.Yes(Message(call.Chat, Interlocked.Increment(ref lastMessage))),
+        "sendMessage" or "sendDocument" or "sendPhoto" => Answer.Yes(Message(call.Chat, Interlocked.Increment(ref lastMessage))),
         "editMessageText" => Answer.Yes(Message(call.Chat, call.Body.GetProperty("message_id").GetInt32())),
         _ => Answer.Yes(true),
     };

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using SkiaSharp;
 
 namespace StudioBot.Host.Tests.Support;
 
@@ -9,8 +10,8 @@ internal static partial class StandInRules
 {
     private static readonly string[] Methods =
     [
-        "getMe", "getUpdates", "deleteWebhook", "setMyCommands", "sendMessage", "sendDocument", "editMessageText",
-        "answerCallbackQuery",
+        "getMe", "getUpdates", "deleteWebhook", "setMyCommands", "sendMessage", "sendDocument", "sendPhoto",
+        "editMessageText", "answerCallbackQuery",
     ];
 
     /// <summary>Why it says no; nothing where it would not.</summary>
@@ -19,6 +20,7 @@ internal static partial class StandInRules
         var method when !Methods.Contains(method) => Answer.No(404, "Not Found"),
         "sendMessage" or "editMessageText" => Message(call) ?? Keys(call.Body),
         "sendDocument" => Document(call) ?? Keys(call.Body),
+        "sendPhoto" => Document(call) ?? Photo(call.File!.Value.Content) ?? Keys(call.Body),
         "setMyCommands" => Commands(call.Body),
         "answerCallbackQuery" => Press(call),
         _ => null,
@@ -55,6 +57,17 @@ internal static partial class StandInRules
         return trouble is not null ? Answer.No(400, trouble)
             : call.File is not { Content.Length: > 0 } ? Bad("file must be non-empty")
             : caption.EnumerateRunes().Count() > 1024 ? Bad("message caption is too long")
+            : null;
+    }
+
+    // What is no picture, too large or too narrow, in the order the service looks at it.
+    private static Answer? Photo(byte[] content)
+    {
+        using var image = SKBitmap.Decode(content);
+        return image is null ? Bad("IMAGE_PROCESS_FAILED")
+            : content.Length > 10 * 1024 * 1024 ? Bad("file is too big")
+            : image.Width + image.Height > 10_000 ? Bad("PHOTO_INVALID_DIMENSIONS")
+            : Math.Max(image.Width, image.Height) > 20 * Math.Min(image.Width, image.Height) ? Bad("PHOTO_INVALID_DIMENSIONS")
             : null;
     }
 

@@ -19,6 +19,8 @@ public sealed class TelegramWireTests : IAsyncLifetime
 
     private static readonly PostFile Table = new("usage-2026-11.csv", "text/csv", "\uFEFFa,b\r\n"u8.ToArray());
 
+    private static readonly PostFile Drawn = new("piece-17.png", "image/png", Png.Blank());
+
     private StandIn standIn = null!;
     private TelegramWire wire = null!;
 
@@ -74,6 +76,36 @@ public sealed class TelegramWireTests : IAsyncLifetime
         Assert.IsType<Delivery.Again>(await Send(Marked with { File = Table }));
         Assert.IsType<Delivery.Sent>(await Send(Marked with { File = Table }));
         Assert.Equal(Table.Content, standIn.Sent[^1].File!.Value.Content);
+    }
+
+    [Fact]
+    public async Task A_picture_is_shown_with_its_words_under_it_and_their_buttons()
+    {
+        Assert.IsType<Delivery.Sent>(await Send(Marked with { ReplyTo = 3, File = Drawn }));
+        var call = Assert.Single(standIn.Sent);
+        Assert.Equal(("sendPhoto", Nora, Marked.Html, true), (call.Method, call.Chat, call.Text, call.IsHtml));
+        Assert.Equal(Drawn.Name, call.File!.Value.Name);
+        Assert.Equal(Drawn.Content, call.File.Value.Content);
+        Assert.Equal("ratio 3:1 500 ml", call.DataOf("Double"));
+        Assert.Equal(3, call.Body.GetProperty("reply_parameters").GetProperty("message_id").GetInt32());
+    }
+
+    [Theory]
+    [InlineData("Bad Request: IMAGE_PROCESS_FAILED")]
+    [InlineData("Bad Request: not enough rights to send photos to the chat")]
+    public async Task A_picture_that_is_not_taken_costs_nobody_its_words(string why)
+    {
+        standIn.Script("sendPhoto", Answer.No(400, why));
+        Assert.IsType<Delivery.Sent>(await Send(Marked with { File = Drawn }));
+        Assert.Equal(["sendPhoto", "sendMessage"], standIn.Sent.Select(call => call.Method));
+        Assert.Equal((Marked.Html, "ratio 3:1 500 ml"), (standIn.Sent[^1].Text, standIn.Sent[^1].DataOf("Double")));
+    }
+
+    [Fact]
+    public async Task A_picture_without_words_that_is_not_taken_is_refused()
+    {
+        standIn.Script("sendPhoto", Answer.No(400, "Bad Request: IMAGE_PROCESS_FAILED"), Answer.No(400, "Bad Request: IMAGE_PROCESS_FAILED"));
+        Assert.IsType<Delivery.Refused>(await Send(new Letter("", "", []) { File = Drawn }));
     }
 
     [Fact]

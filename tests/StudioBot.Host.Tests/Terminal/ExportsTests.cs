@@ -42,5 +42,21 @@ public sealed class ExportsTests : IDisposable
             "(usage.csv, 2 bytes; of an invented studio no file is written.)",
             new Exports(Folder: null).Write(new ReplyFile("usage.csv", "text/csv", [1, 2])));
 
+    [Fact]
+    public void A_picture_takes_the_place_of_the_last_one_of_its_name()
+    {
+        var path = Path.Combine(folder.Path, "exports", "piece-17.png");
+        Here.Write(ReplyFile.Picture("piece-17.png", () => [1]));
+        Assert.Equal($"Picture in {path}", Here.Write(ReplyFile.Picture("piece-17.png", () => [2])));
+        Assert.Equal([2], File.ReadAllBytes(path));
+        Assert.Single(Directory.GetFiles(Path.GetDirectoryName(path)!));
+    }
+
+    [Fact]
+    public void Of_an_invented_studio_no_picture_is_drawn_for_nothing() => Assert.Equal(
+        "(piece-17.png; of an invented studio no file is written.)",
+        new Exports(Folder: null).Write(ReplyFile.Picture(
+            "piece-17.png", () => throw new InvalidOperationException("Nobody looks at it."))));
+
     private Exports Here => Exports.Beside(Path.Combine(folder.Path, "studio.db"));
 }

@@ -34,6 +34,20 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
+    public void A_picture_is_drawn_when_it_is_put_and_not_before()
+    {
+        var drawn = 0;
+        var reply = new Reply([new Block.Line("17")], [])
+        {
+            File = ReplyFile.Picture("piece-17.png", () => [(byte)++drawn]),
+        };
+        Assert.Equal(0, drawn);
+        file.Write(session => Posting.PutByItself(session, Nora, Nora, reply, Urgency.Reply, Now, onceKey: null));
+        var letter = file.Write(session => Letter.Of(session.Post.Claim(Now)!, session.Post));
+        Assert.Equal((1, true, 1), (drawn, letter.BringsPicture, letter.File!.Content[0]));
+    }
+
+    [Fact]
     public void Its_bytes_are_not_in_the_text_of_the_post()
     {
         Posted("short");

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using SkiaSharp;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Verbs;
@@ -49,13 +50,41 @@ public sealed class RehearseVerbTests
         Assert.StartsWith("Studio: 20 °C, 58 %.", lines[0].GetProperty("text").GetString(), StringComparison.Ordinal);
     }
 
-    private static (int Code, string Out, string Error) Played(bool asJson, params string[] lines)
+    [Fact]
+    public void Pictures_are_kept_in_the_folder_that_is_named_in_the_order_they_came()
+    {
+        using var folder = new TempFolder();
+        var pictures = Path.Combine(folder.Path, "pictures");
+        var (code, heard, _) = Played(
+            new Invocation { Pictures = pictures },
+            "at 2026-03-02 18:00", "pia: pour 30cm panel bloom 3 colours", "+ 3 days", "pia: piece 1", "+ 1 day", "pia: piece 1");
+        Assert.Equal(0, code);
+        var kept = Directory.GetFiles(pictures).Order(StringComparer.Ordinal).ToList();
+        Assert.Equal("001-piece-1.png", Path.GetFileName(kept[0]));
+        Assert.All(kept, path => Assert.Contains($"(picture: {path})", heard, StringComparison.Ordinal));
+        using var first = SKBitmap.Decode(kept[0]);
+        Assert.Equal(1280, first.Width);
+    }
+
+    [Fact]
+    public void Without_a_folder_a_picture_is_named_alone()
+    {
+        var (_, heard, _) = Played(
+            new Invocation { Json = true },
+            "at 2026-03-02 18:00", "pia: pour 30cm panel bloom 3 colours", "+ 3 days", "pia: piece 1");
+        Assert.Contains("\"picture\":\"piece-1.png\"", heard, StringComparison.Ordinal);
+    }
+
+    private static (int Code, string Out, string Error) Played(bool asJson, params string[] lines) =>
+        Played(new Invocation { Json = asJson }, lines);
+
+    private static (int Code, string Out, string Error) Played(Invocation said, params string[] lines)
     {
         using var heard = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var streams = new Streams(TextReader.Null, heard, error, IsInteractive: false, HasColour: false);
         var machine = new Machine(new Dictionary<string, string>(), AppContext.BaseDirectory, "");
-        var code = RehearseVerb.Play(lines, Studios.Practice, asJson, new Workplace(machine, streams, TimeProvider.System));
+        var code = RehearseVerb.Play(lines, Studios.Practice, said, new Workplace(machine, streams, TimeProvider.System));
         return ((int)code, heard.ToString(), error.ToString());
     }
 }
