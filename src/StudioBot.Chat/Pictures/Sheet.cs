@@ -16,7 +16,6 @@ internal sealed class Sheet : IDisposable
     // More than a line of the smallest letters holds.
     private const int MostLetters = 160;
 
-    private const string Shortened = "…";
     private const string NoLetter = "□";
 
     // The one filter for all rows: trying out which is best takes twice the time and saves a tenth of the file.
@@ -67,7 +66,7 @@ internal sealed class Sheet : IDisposable
             throw new ArgumentException($"No line of {set.Size} px fits into {within.Height} px.", nameof(within));
         }
 
-        shown = Short(shown, within.Width, set);
+        shown = Shortened.To(shown, within.Width, set);
         using var font = set.Font();
         using var paint = new SKPaint { Color = ink ?? Ink.Words, IsAntialias = true };
         var width = font.MeasureText(shown);
@@ -82,6 +81,9 @@ internal sealed class Sheet : IDisposable
         texts.Add(new DrawnText(
             shown, new SKRect(left, top, left + width, top + set.LineHeight), within, set, paint.Color));
     }
+
+    /// <summary>Words that were drawn on its canvas, in its pixels.</summary>
+    public void Wrote(IEnumerable<DrawnText> drawn) => texts.AddRange(drawn);
 
     /// <summary>A filled shape with an outline.</summary>
     public void Fill(SKRect box, SKColor colour, bool isOutlined = false)
@@ -177,17 +179,5 @@ internal sealed class Sheet : IDisposable
         }
 
         return lettering;
-    }
-
-    private static string Short(string words, float width, Lettering lettering)
-    {
-        var shown = words;
-        for (var kept = words.Length; kept > 0 && lettering.WidthOf(shown) > width; kept--)
-        {
-            var end = kept - 1 > 0 && char.IsHighSurrogate(words[kept - 2]) ? kept - 2 : kept - 1;
-            shown = words[..end].TrimEnd() + Shortened;
-        }
-
-        return shown;
     }
 }

@@ -7,6 +7,9 @@ namespace StudioBot.Chat.Reading;
 /// <param name="IsSlash">A slash stood before the first word, which then must be a command.</param>
 internal sealed record Address(string Words, bool IsSlash)
 {
+    private const string First = "start";
+    private const string Piece = "piece";
+
     /// <summary>The words meant for the bot; none where it must keep silent.</summary>
     /// <remarks>
     /// In a group only a slash, a mention at the start or a reply to the bot is meant for it; another bot's name is
@@ -18,7 +21,7 @@ internal sealed record Address(string Words, bool IsSlash)
         var isGroup = turn.Chat == ChatKind.Group;
         if (words.StartsWith('/'))
         {
-            return Slash(words[1..], turn.BotName, isGroup, catalogue);
+            return Slash(Opened(words[1..]), turn.BotName, isGroup, catalogue);
         }
 
         var mention = "@" + turn.BotName;
@@ -36,6 +39,17 @@ internal sealed record Address(string Words, bool IsSlash)
             ? new Address(words, false)
             : null;
     }
+
+    /// <summary>What a label's code says behind the chat service's own word for a first contact: it opens the piece, and
+    /// nothing else that a code could say is taken from there.</summary>
+    internal static string CodeOf(int piece) => string.Create(CultureInfo.InvariantCulture, $"{Piece}-{piece}");
+
+    private static string Opened(string words) =>
+        words.StartsWith($"{First} {Piece}-", StringComparison.OrdinalIgnoreCase)
+            && int.TryParse(
+                words.AsSpan(First.Length + Piece.Length + 2), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+                ? string.Create(CultureInfo.InvariantCulture, $"{Piece} {number}")
+                : words;
 
     private static Address? Slash(string words, string botName, bool isGroup, Catalogue catalogue)
     {

@@ -120,6 +120,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
         return new Turn(message.Words, message.Kind, SpeakerOf(message, member, session), zone.LocalOf(message.At))
         {
             BotName = botName,
+            Link = words => $"https://t.me/{botName}?start={words}",
             RepliesToBot = message.RepliesToBot,
             Zone = zone,
             Now = message.At,
