@@ -1,5 +1,7 @@
+using StudioBot.Host.Settings;
 using StudioBot.Host.Verbs;
 
+OwnersOnly.FromNowOn();
 var place = Workplace.Here();
 switch (CommandLine.Read(args))
 {

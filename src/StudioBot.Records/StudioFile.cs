@@ -11,10 +11,13 @@ namespace StudioBot.Records;
 /// <remarks>Everything is synchronous: the file database answers on the thread that asks.</remarks>
 public sealed class StudioFile : IDisposable
 {
+    /// <summary>How long a log is that is not worth the while, in bytes: 1 MiB.</summary>
+    public const long SmallLog = 1 << 20;
+
     private static readonly TimeSpan LaneWait = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan LongestStatement = TimeSpan.FromSeconds(30);
 
-    private readonly Lock lane = new();
+    private readonly WriterLane lane = new();
     private readonly ConcurrentBag<SqliteConnection> readers = [];
     private readonly SqliteConnection writer;
     private readonly FileClaim? claim;
@@ -30,6 +33,9 @@ public sealed class StudioFile : IDisposable
 
     // Only a file can be read beside its writer; a studio in memory lives in the writer's connection.
     private bool IsFile => claim is not null;
+
+    private long LogLength =>
+        new FileInfo(writer.DataSource + "-wal") is { Exists: true, Length: var length } ? length : 0;
 
     /// <summary>Opens the studio in this file and keeps it from others; makes it, with its schema, where there never
     /// was one. One that an older program wrote is brought up to date, and backed up before that.</summary>
@@ -127,6 +133,17 @@ public sealed class StudioFile : IDisposable
         }
     });
 
+    /// <summary>Writes the log beside the file back into it and empties it. A log of up to <see cref="SmallLog"/> is
+    /// left as it is, and so is one that somebody reads from: nobody is waited for.</summary>
+    /// <returns>Whether it is short now.</returns>
+    /// <exception cref="InvalidOperationException">This thread is writing.</exception>
+    /// <exception cref="TimeoutException">The lane stayed taken for 30 s.</exception>
+    public bool ShortenLog() => !IsFile || LogLength <= SmallLog || InLane(() =>
+    {
+        Connections.ShortenLog(writer);
+        return LogLength <= SmallLog;
+    });
+
     /// <summary>Plays a disk with room for so many pages more, of 4 KiB each; none: as many as there are.</summary>
     internal void LeaveRoom(int? pages) => InLane(() =>
     {
@@ -196,7 +213,7 @@ public sealed class StudioFile : IDisposable
     private T InLane<T>(Func<T> work)
     {
         RefuseInsideLane();
-        if (!lane.TryEnter(LaneWait))
+        if (!lane.Enter(LaneWait))
         {
             throw new TimeoutException($"The studio's writer lane stayed taken for {LaneWait.TotalSeconds} s.");
         }
@@ -207,7 +224,7 @@ public sealed class StudioFile : IDisposable
         }
         finally
         {
-            lane.Exit();
+            lane.Leave();
         }
     }
 

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Records;
 using StudioBot.Records.Acts;
+using StudioBot.Records.Backups;
 
 namespace StudioBot.Endurance.Tests;
 
@@ -25,8 +26,10 @@ internal sealed class Crew : IAsyncDisposable
     private readonly StandIn standIn;
     private Process? service;
     private int pollsBefore;
+    private int updates = 100;
     private int told;
     private int missed;
+    private int backups;
     private TimeSpan toReady = TimeSpan.FromSeconds(1);
     private TimeSpan toAnswer = TimeSpan.FromSeconds(1);
 
@@ -41,9 +44,18 @@ internal sealed class Crew : IAsyncDisposable
     /// <summary>How often something was missed: two things each time.</summary>
     public int Missed => missed;
 
+    /// <summary>All that was put to be said has been.</summary>
+    public bool HasSaidAll()
+    {
+        using var studio = new RawStudio(StudioPath);
+        return studio.One<long>("select count(*) from post where state <> 'sent'") == 0;
+    }
+
     public StandIn Service => standIn;
 
     private string Folder => Path.Combine(home.Path, "studio");
+
+    private int Letters => standIn.Calls.Count(call => call.Method == "sendDocument");
 
     private bool IsReady => Polls > pollsBefore;
 
@@ -81,10 +93,7 @@ internal sealed class Crew : IAsyncDisposable
     public JsonObject Tell()
     {
         var number = told++;
-        var who = number % 2 == 0 ? Nora : Pia;
-        var update = StandInUpdates.Message(100 + number, who, 100 + number, Words(number), at: time.GetUtcNow());
-        standIn.Updates.Add(update);
-        return update;
+        return Say(number % 2 == 0 ? Nora : Pia, Words(number));
     }
 
     /// <summary>Starts it and kills it there.</summary>
@@ -98,6 +107,12 @@ internal sealed class Crew : IAsyncDisposable
 
         var number = told;
         var update = Tell();
+        if (point == KillPoint.Backup)
+        {
+            backups++;
+            Say(Nora, "backup");
+        }
+
         var death = Armed(point, update, number);
         Serve();
         await death();
@@ -145,6 +160,22 @@ internal sealed class Crew : IAsyncDisposable
         return (service.ExitCode, Stopwatch.GetElapsedTime(began));
     }
 
+    /// <summary>Somebody uses some white, hears that it is booked, and a while passes.</summary>
+    public async Task TellAndWait(TimeSpan @while)
+    {
+        var number = told;
+        Tell();
+        await Until(() => standIn.Sent.Any(call => Says(call, Answer(number))));
+        await Task.Delay(@while, time);
+    }
+
+    /// <summary>What it holds of the machine's memory, and how many files it has open.</summary>
+    public (double MiB, int Handles) Weight()
+    {
+        service!.Refresh();
+        return (service.WorkingSet64 / 1048576.0, Directory.GetFiles($"/proc/{service.Id}/fd").Length);
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (service is { HasExited: false })
@@ -159,6 +190,14 @@ internal sealed class Crew : IAsyncDisposable
     }
 
     public static bool Says(Call call, string words) => call.IsSend && call.Text!.Contains(words, StringComparison.Ordinal);
+
+    private JsonObject Say(long who, string words)
+    {
+        var id = updates++;
+        var update = StandInUpdates.Message(id, who, id, words, at: time.GetUtcNow());
+        standIn.Updates.Add(update);
+        return update;
+    }
 
     private async Task Bought(int litres)
     {
@@ -235,6 +274,12 @@ internal sealed class Crew : IAsyncDisposable
                     await Until(() => standIn.Sent.Any(call => Says(call, Answer(number))));
                     await KillInCheckpoint();
                 };
+            case KillPoint.Backup:
+                return async () =>
+                {
+                    await Until(IsCopying);
+                    await KillAfter(TimeSpan.FromMilliseconds(20 * random.NextDouble()));
+                };
             default:
                 return async () =>
                 {
@@ -266,6 +311,11 @@ internal sealed class Crew : IAsyncDisposable
             Requests.Ask(session, nora, 2 * number + 2, Thing(number, 'b').TrimEnd('.'), then.AddHours(1), then.AddDays(-1));
         });
     }
+
+    // A small studio is copied in the time of a look or two: then the one that is there has just been made.
+    private bool IsCopying() =>
+        Directory.Exists(BackupFolder.Of(StudioPath).Folder)
+        && (Directory.EnumerateFiles(BackupFolder.Of(StudioPath).Folder, "*.unfinished").Any() || Letters == backups);
 
     // A real process dies in real time.
     private async Task Later(TimeSpan wait, Action kill)

@@ -33,6 +33,9 @@ internal enum KillPoint
     /// <summary>While the log is written back into the file.</summary>
     Checkpoint,
 
+    /// <summary>While a backup that a steward asked for is copied and proven.</summary>
+    Backup,
+
     /// <summary>At any moment after the first poll.</summary>
     Anywhere,
 }

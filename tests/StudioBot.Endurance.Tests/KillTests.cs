@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Records;
+using StudioBot.Records.Backups;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Reminders;
 using Xunit.Abstractions;
@@ -22,7 +23,7 @@ public sealed class KillTests(ITestOutputHelper output)
     [
         KillPoint.Starting, KillPoint.BeforeCommit, KillPoint.BehindCommit, KillPoint.BeforeSend, KillPoint.BehindSend,
         KillPoint.Starting, KillPoint.BeforeMark, KillPoint.BehindMark, KillPoint.Digest, KillPoint.SchemaStep,
-        KillPoint.Checkpoint, KillPoint.Anywhere,
+        KillPoint.Checkpoint, KillPoint.Backup, KillPoint.Anywhere,
     ];
 
     private readonly int seed = Printed.Setting("STUDIOBOT_SEED", Environment.TickCount);
@@ -85,7 +86,8 @@ public sealed class KillTests(ITestOutputHelper output)
         }
 
         // The last start answers what is still open.
-        var (code, _) = await crew.Finish(() => Answers(crew).All(words => crew.Service.Calls.Any(call => Crew.Says(call, words))));
+        var (code, _) = await crew.Finish(() =>
+            Answers(crew).All(words => crew.Service.Calls.Any(call => Crew.Says(call, words))) && crew.HasSaidAll());
         Assert.Equal(0, code);
         Judge(crew, Litres(kills));
     }
@@ -119,7 +121,17 @@ public sealed class KillTests(ITestOutputHelper output)
             Assert.Equal((ReminderState.Done, "in a digest"), (kept.State, kept.Verdict));
         }
 
+        Backups(crew);
         Repeats(crew);
+    }
+
+    // What counts as a backup is one, and no half of one lies beside them.
+    private static void Backups(Crew crew)
+    {
+        var backups = BackupFolder.Of(crew.StudioPath);
+        Assert.NotEmpty(backups.All());
+        Assert.All(backups.All(), backup => Assert.Equal(backup.Sha256, Proof.Sum(backups.FileOf(backup))));
+        Assert.Empty(Directory.EnumerateFiles(backups.Folder, "*.unfinished*"));
     }
 
     // Each is said; what is said again says that it may be.

@@ -25,6 +25,19 @@ public sealed partial class HabitsTests
             Solution.Projects.SelectMany(Solution.Types).Where(type => type.IsInterface).Select(type => type.Name));
 
     [Fact]
+    public void No_pattern_tracks_back() =>
+        Assert.All(
+            Solution.Projects.SelectMany(Solution.Types).SelectMany(type => type.GetMethods(Declared))
+                .Select(method => method.GetCustomAttribute<GeneratedRegexAttribute>()).OfType<GeneratedRegexAttribute>(),
+            pattern => Assert.True(pattern.Options.HasFlag(RegexOptions.NonBacktracking), pattern.Pattern));
+
+    [Fact]
+    public void A_pattern_is_made_when_the_program_is_built() =>
+        Assert.All(
+            Solution.Sources(),
+            path => Assert.DoesNotMatch(MadeWhileRunning(), File.ReadAllText(path)));
+
+    [Fact]
     public void Nothing_is_named_after_a_kind_of_code() =>
         Assert.DoesNotContain(
             Solution.Projects.SelectMany(Solution.Types).Select(type => type.Name),
@@ -70,6 +83,9 @@ public sealed partial class HabitsTests
 
     [GeneratedRegex("(Manager|Helper|Util|Utils|Service|Processor|Dto)$")]
     private static partial Regex KindOfCode();
+
+    [GeneratedRegex(@"new Regex\(|\bRegex\.(IsMatch|Match|Matches|Replace|Split|Count)\(", RegexOptions.NonBacktracking)]
+    private static partial Regex MadeWhileRunning();
 
     [GeneratedRegex(@"\b(select|insert into|update|delete from)\s+\w+[\s\S]{0,80}\b(from|values|set)\s")]
     private static partial Regex Sql();

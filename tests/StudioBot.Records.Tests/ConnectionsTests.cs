@@ -15,6 +15,7 @@ public sealed class ConnectionsTests : IDisposable
     [InlineData("busy_timeout", 5000)]              // milliseconds
     [InlineData("journal_size_limit", 64 << 20)]    // bytes
     [InlineData("trusted_schema", 0)]
+    [InlineData("ignore_check_constraints", 0)]
     public void Every_connection_is_told(string pragma, long value)
     {
         var path = Path.Combine(folder.FullName, "studio.db");

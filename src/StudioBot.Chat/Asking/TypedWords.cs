@@ -38,6 +38,6 @@ internal static partial class TypedWords
     public static bool HoldUnit(Phrase said, Measure measure) => Of(said).Any(word =>
         UnitWords.Of(word.ToLowerInvariant())?.Measure is { } found && (found == measure || found == Measure.Ounce));
 
-    [GeneratedRegex(@"(\d+(?:[.,]\d+)?)\s*(\p{L}+)")]
+    [GeneratedRegex(@"(\d+(?:[.,]\d+)?)\s*(\p{L}+)", RegexOptions.NonBacktracking)]
     private static partial Regex Figured();
 }

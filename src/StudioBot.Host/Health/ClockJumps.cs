@@ -10,8 +10,8 @@ internal sealed class ClockJumps(TimeProvider time)
     private DateTimeOffset wall = time.GetUtcNow();
 
     /// <summary>
-    /// By how much since the last look, forwards or (less than zero) back; zero where it only went on. And what it shows
-    /// now: whoever goes by that does not meet a jump that nobody has told them of.
+    /// By how much since the last look, forwards or (less than zero) back; zero where it only went on. And what it
+    /// shows now: whoever goes by that does not meet a jump that nobody has told them of.
     /// </summary>
     public (TimeSpan By, DateTimeOffset Now) Since()
     {

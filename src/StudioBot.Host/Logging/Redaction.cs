@@ -9,6 +9,7 @@ internal static partial class Redaction
     public static string Of(string text) => Token().Replace(text, "$1:***");
 
     [GeneratedRegex(
-        "((?:bot)?[0-9]{3,20})(?::|%3A)[A-Za-z0-9_-]{20,}", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+        "((?:bot)?[0-9]{3,20})(?::|%3A)[A-Za-z0-9_-]{20,}",
+        RegexOptions.NonBacktracking | RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Token();
 }

@@ -13,6 +13,9 @@ internal static class Schedule
     /// <summary>How often is looked over the shelf.</summary>
     public static readonly TimeSpan Hourly = TimeSpan.FromHours(1);
 
+    /// <summary>How often the log beside the file is looked at.</summary>
+    public static readonly TimeSpan EveryHalfMinute = TimeSpan.FromSeconds(30);
+
     // Who waits is answered first; what a night missed has a minute's time.
     private static readonly TimeSpan UntilMadeUp = TimeSpan.FromMinutes(1);
 
@@ -42,6 +45,13 @@ internal static class Schedule
                 .StartNow()
                 .WithSimpleSchedule(hourly => hourly
                     .WithInterval(Hourly)
+                    .RepeatForever()
+                    .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
+            quartz.ScheduleJob<LogTick>(trigger => trigger
+                .WithIdentity("log")
+                .StartNow()
+                .WithSimpleSchedule(often => often
+                    .WithInterval(EveryHalfMinute)
                     .RepeatForever()
                     .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
             AtStartAndByNight<NightlyTick>(quartz, "forgetting", EveryNight, zone, start);

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using System.Text.Json;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Records;
@@ -70,6 +71,21 @@ public sealed class ProgramTests : IDisposable
         var ended = await BuiltProgram.Run(home, arguments);
         Assert.Equal((64, ""), (ended.Code, ended.Out));
         Assert.Contains("Try  studiobot", ended.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public async Task What_it_keeps_is_its_users_alone()
+    {
+        var data = Path.Combine(home.Path, "studio");
+        Assert.Equal(0, (await BuiltProgram.Run(home, ["--data", data], "used 20 ml white\n")).Code);
+        Assert.Equal(0, (await BuiltProgram.Run(home, ["backup", "--data", data])).Code);
+        var kept = Directory.GetFileSystemEntries(data, "*", SearchOption.AllDirectories);
+        Assert.Contains(Path.Combine(data, "studio.db"), kept);
+        Assert.Contains(Path.Combine(data, "backups"), kept);
+        Assert.All(kept.Append(data), path => Assert.Equal(
+            UnixFileMode.None,
+            File.GetUnixFileMode(path) & ~(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute)));
     }
 
     [Fact]
