@@ -52,6 +52,6 @@ internal sealed record Lettering(float Size, bool IsBold = false)
     {
         Edging = SKFontEdging.Antialias,
         Hinting = SKFontHinting.None,
-        Subpixel = true,
+        Subpixel = false,
     };
 }

@@ -14,7 +14,7 @@ internal static class PiecePicture
     // The likely day stands so far to the left that its words have room beside it.
     private const double LikelyWithin = 0.74;
 
-    private static readonly SKRect Area = new(190, 262, Sheet.Width - Sheet.Margin, 760);
+    private static readonly SKRect Area = new(190, 272, Sheet.Width - Sheet.Margin, 760);
     private static readonly SKColor Pale = new(0xFB, 0xF1, 0xDC);
     private static readonly SKColor PaleLines = new(0xF0, 0xC4, 0x66);
     private static readonly SKColor PaleSky = new(0xC9, 0xE6, 0xF8);
@@ -197,13 +197,13 @@ internal static class PiecePicture
             var likely = across.Pixel(Since(figures, ready.Likely));
             sheet.Write(
                 $"likely {ready.LikelyDay}",
-                new SKRect(likely - 2, top, Sheet.Width - Sheet.Margin, Area.Top - 8),
+                new SKRect(likely - 2, top, Sheet.Width - Sheet.Margin, Area.Top - 22),
                 Lettering.Strong);
-            sheet.Write("now", new SKRect(Sheet.Margin, top, now - 20, Area.Top - 8), Lettering.Strong, Side.Right);
+            sheet.Write("now", new SKRect(Sheet.Margin, top, now - 20, Area.Top - 22), Lettering.Strong, Side.Right);
         }
         else
         {
-            sheet.Write("now", new SKRect(Sheet.Margin, top, now + 2, Area.Top - 8), Lettering.Strong, Side.Right);
+            sheet.Write("now", new SKRect(Sheet.Margin, top, now + 2, Area.Top - 22), Lettering.Strong, Side.Right);
         }
 
         foreach (var mark in DayMarks(figures, across))
