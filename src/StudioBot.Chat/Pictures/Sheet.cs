@@ -129,7 +129,11 @@ internal sealed class Sheet : IDisposable
         using var effect = dashes.Length > 0 ? SKPathEffect.CreateDash(dashes, 0) : null;
         using var line = new SKPaint
         {
-            Color = colour, IsStroke = true, StrokeWidth = width, IsAntialias = true, PathEffect = effect,
+            Color = colour,
+            IsStroke = true,
+            StrokeWidth = width,
+            IsAntialias = true,
+            PathEffect = effect,
         };
         Canvas.DrawLine(from, to, line);
     }

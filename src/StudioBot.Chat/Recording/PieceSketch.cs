@@ -14,6 +14,8 @@ internal static class PieceSketch
 {
     private const int CurvePoints = 120;
 
+    private static readonly TimeOnly Noon = new(12, 0);
+
     // The picture reaches a little beyond the late end.
     private const double Beyond = 1.6;
 
@@ -75,16 +77,16 @@ internal static class PieceSketch
         PieceOutlook look,
         PieceReckoning reckoning,
         StudioMoment moment) => figures with
-    {
-        DryMass = band.AtLine,
-        Curve =
+        {
+            DryMass = band.AtLine,
+            Curve =
         [
             .. Moments(look.Piece.PouredAt, look)
                 .Select(at => (At: at, Elapsed: Dried(at, look, reckoning)))
                 .Where(point => point.Elapsed >= band.From)
                 .Select(point => Point(moment.Zone.LocalOf(point.At), band.At(point.Elapsed))),
         ],
-    };
+        };
 
     private static CurvePoint Point(DateTime at, (Mass Low, Mass Middle, Mass High) mass) =>
         new(at, mass.Middle, mass.Low, mass.High);
@@ -96,12 +98,17 @@ internal static class PieceSketch
             return null;
         }
 
+        // By the days that the words name, or the line for the 15th may stand at the 16th.
+        var now = moment.Zone.LocalOf(look.Now);
+        var likely = estimate.LikelyDay(moment.Today);
         return new ReadySpan(
-            moment.Zone.LocalOf(look.Now + estimate.Earliest),
-            moment.Zone.LocalOf(look.Now + estimate.Likely),
-            moment.Zone.LocalOf(look.Now + estimate.Latest),
-            Show.Day(estimate.LikelyDay(moment.Today)));
+            NotBefore(now, estimate.EarliestDay(moment.Today).ToDateTime(TimeOnly.MinValue)),
+            NotBefore(now, likely.ToDateTime(Noon)),
+            estimate.LatestDay(moment.Today).AddDays(1).ToDateTime(TimeOnly.MinValue),
+            Show.Day(likely));
     }
+
+    private static DateTime NotBefore(DateTime now, DateTime at) => at < now ? now : at;
 
     // Evenly from the pour to beyond all that is shown.
     private static IEnumerable<DateTimeOffset> Moments(DateTimeOffset poured, PieceOutlook look)

@@ -1,4 +1,10 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using StudioBot.Chat.Drying;
+using StudioBot.Chat.Pictures;
+using StudioBot.Chat.Recording;
 using StudioBot.Chat.Tests.Support;
+using StudioBot.Craft.Reminders;
 
 namespace StudioBot.Chat.Tests.Recording;
 
@@ -42,6 +48,32 @@ public sealed class PieceSketchTests : IDisposable
 
         Assert.NotEqual(before, studio.Say("piece 1").Reply.File!.Content);
     }
+
+    // Noon of the likely day: by the instant, late on the 15th would be drawn at the 16th.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(5)]
+    [InlineData(11.5)]
+    [InlineData(14.9)]
+    public void The_days_that_are_drawn_are_those_that_are_said(double hours)
+    {
+        studio.Say("pour 30cm panel bloom 3 colours");
+        studio.Now += TimeSpan.FromDays(1) + TimeSpan.FromHours(hours);
+        var figures = Figures();
+        var said = Regex.Match(figures.Title, @"likely (\d+ \w+)").Groups[1].Value;
+        Assert.Equal(said, figures.Ready!.LikelyDay);
+        Assert.Equal(said, figures.Ready.Likely.ToString("d MMM", CultureInfo.InvariantCulture));
+        Assert.InRange(figures.Ready.Likely, figures.Ready.Earliest, figures.Ready.Latest);
+    }
+
+    private PieceFigures Figures() => studio.Look(view =>
+    {
+        var moment = new StudioMoment(new StudioZone(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna")), studio.Now);
+        var known = new Studio(view, LiveStudio.Practice, isSample: false);
+        var reckoning = new PieceReckoning(view, LiveStudio.Practice, studio.Now);
+        var standing = new PieceStanding(view.Pieces.Find(1)!, reckoning, moment, known);
+        return PieceSketch.Figures(standing, standing.Look!, reckoning, moment);
+    });
 
     [Fact]
     public void A_piece_that_is_dry_brings_none()

@@ -13,7 +13,8 @@ internal sealed class LiveStudio : IDisposable
 {
     private static readonly Conversation Conversation = new(Catalogue.Find());
 
-    private static readonly Craft.Practice.TradePractice Practice =
+    /// <summary>What the trade assumes.</summary>
+    public static readonly Craft.Practice.TradePractice Practice =
         TradeSettings.Load(Path.Combine(AppContext.BaseDirectory, "config")) is TradeReading.Read read
             ? read.Practice
             : throw new InvalidOperationException("The shipped trade values do not load.");

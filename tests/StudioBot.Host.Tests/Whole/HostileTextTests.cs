@@ -175,7 +175,7 @@ public sealed partial class HostileTextTests : IDisposable
     private IEnumerable<string> Ask(string question, StudioSession session)
     {
         var reply = answering.To(new ChatMessage(Mira, ChatKind.Private, 1, Mira, "Mira", question, Now), session)!.Reply;
-        return Out(reply).Concat(reply.File is { } table ? Table(table) : []);
+        return Out(reply).Concat(reply.File is { IsPicture: false } table ? Table(table) : []);
     }
 
     private IEnumerable<string> Ring(StudioSession session) =>
