@@ -17,6 +17,12 @@ internal static class Label
     private const float NumberHeight = 0.34f;
     private const float LineHeight = 0.16f;
 
+    // The height of a line of these letters over their size, and how small a long name is set at the most.
+    private const float LineShare = 1.17f;
+    private const float LeastShare = 0.72f;
+
+    private const float Overlap = 1.01f;
+
     // A quarter of it may be spoilt by paint before it is read no more (level Q of ISO/IEC 18004, from memory).
     private const QRCodeGenerator.ECCLevel Spoilt = QRCodeGenerator.ECCLevel.Q;
 
@@ -44,26 +50,31 @@ internal static class Label
         ];
     }
 
-    // Whole squares, so that no white line runs between two of them.
+    // Each row in runs, a little higher than it is, so that no white line shows between two rows.
     private static void Code(SKCanvas canvas, SKRect box, string text)
     {
         using var code = QRCodeGenerator.GenerateQrCode(text, Spoilt);
+        using var black = new SKPaint { Color = SKColors.Black, IsAntialias = true };
         var rows = code.ModuleMatrix;
         var side = box.Width / rows.Count;
-        using var path = new SKPath();
         for (var row = 0; row < rows.Count; row++)
         {
-            for (var column = 0; column < rows.Count; column++)
+            for (var (from, to) = (0, 0); from < rows.Count; from = to)
             {
-                if (rows[row][column])
+                var isBlack = rows[row][from];
+                while (to < rows.Count && rows[row][to] == isBlack)
                 {
-                    path.AddRect(SKRect.Create(box.Left + column * side, box.Top + row * side, side, side));
+                    to++;
+                }
+
+                if (isBlack)
+                {
+                    canvas.DrawRect(
+                        SKRect.Create(box.Left + from * side, box.Top + row * side, (to - from) * side, side * Overlap),
+                        black);
                 }
             }
         }
-
-        using var black = new SKPaint { Color = SKColors.Black };
-        canvas.DrawPath(path, black);
     }
 
     // As high as its room, or as wide; a name that is still too long ends in points.
@@ -91,8 +102,4 @@ internal static class Label
             lettering,
             ink.Color);
     }
-
-    // The height of a line of these letters over their size, and how small a long name is set at the most.
-    private const float LineShare = 1.17f;
-    private const float LeastShare = 0.72f;
 }

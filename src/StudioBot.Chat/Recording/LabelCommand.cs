@@ -59,7 +59,7 @@ internal sealed class LabelCommand : Ask
             [
                 new Block.Headline(pieces.Count == 1 ? $"Label of {Named(numbers)}" : $"{pieces.Count} labels"),
                 new Block.Line(form == Picture
-                    ? "Print it 6 cm wide or more."
+                    ? $"Print {(pieces.Count == 1 ? "it" : "each")} 6 cm wide or more."
                     : Paper(form, sheet, pieces.Count)),
                 new Block.Line(turn.Link is null
                     ? "Its code says the piece's line: no chat service knows me here."

@@ -16,7 +16,7 @@ namespace StudioBot.Host.Turns;
 /// <param name="conversation">What reads, answers and records.</param>
 /// <param name="practice">What the trade assumes.</param>
 /// <param name="isSample">Whether it is the invented studio.</param>
-/// <param name="botName">Our own user name, without the @.</param>
+/// <param name="botName">Our own user name, without the @; empty where no chat service knows us.</param>
 internal sealed class Answering(Conversation conversation, TradePractice practice, bool isSample, string botName)
 {
     private static readonly Reply Forwarded = Line(
@@ -120,7 +120,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
         return new Turn(message.Words, message.Kind, SpeakerOf(message, member, session), zone.LocalOf(message.At))
         {
             BotName = botName,
-            Link = words => $"https://t.me/{botName}?start={words}",
+            Link = botName.Length > 0 ? words => $"https://t.me/{botName}?start={words}" : null,
             RepliesToBot = message.RepliesToBot,
             Zone = zone,
             Now = message.At,
