@@ -13,8 +13,8 @@ public sealed record Turn(string Words, ChatKind Chat, Speaker Who, DateTime Loc
     /// <summary>The bot's own user name, without the @; mentions of it are taken off the front of a message.</summary>
     public string BotName { get; init; } = "studio_bot";
 
-    /// <summary>Makes a link that opens the bot and sends it <c>/start</c> with these words behind it (up to 64 of letters,
-    /// figures, _ and -); none where no chat service knows the bot.</summary>
+    /// <summary>Makes a link that opens the bot and sends it <c>/start</c> with these words behind it (up to 64 of
+    /// letters, figures, _ and -); none where no chat service knows the bot.</summary>
     public Func<string, string>? Link { get; init; }
 
     /// <summary>Whether it answers a message of the bot, which makes it meant for the bot in a group.</summary>

@@ -10,7 +10,7 @@ public sealed class ArrowsTests
         ["StudioBot.Craft"] = [],
         // The last is the layer beneath Microsoft.Data.Sqlite: only there a running statement can be broken off.
         ["StudioBot.Records"] = ["StudioBot.Craft", "Microsoft.Data.Sqlite", "Dapper", "SQLitePCLRaw.core"],
-        ["StudioBot.Chat"] = ["StudioBot.Craft", "StudioBot.Records", "SkiaSharp", "ScottPlot"],
+        ["StudioBot.Chat"] = ["StudioBot.Craft", "StudioBot.Records", "SkiaSharp", "ScottPlot", "QRCoder"],
         ["studiobot"] =
             ["StudioBot.Craft", "StudioBot.Records", "StudioBot.Chat", "Telegram.Bot", "Polly", "Polly.Core", "Quartz"],
     };

@@ -34,14 +34,15 @@ internal static class Label
     public static IReadOnlyList<DrawnText> Draw(SKCanvas canvas, SKRect box, LabelFigures label)
     {
         var height = box.Height;
-        var code = SKRect.Create(box.Left + Edge * height, box.Top + Edge * height, CodeSide * height, CodeSide * height);
+        var (edge, side) = (Edge * height, CodeSide * height);
+        var code = SKRect.Create(box.Left + edge, box.Top + edge, side, side);
         Code(canvas, code, label.Code);
 
-        var left = code.Right + Edge * height / 2;
-        var room = new SKRect(left, code.Top, box.Right - Edge * height, code.Bottom);
+        var left = code.Right + edge / 2;
+        var room = new SKRect(left, code.Top, box.Right - edge, code.Bottom);
         var number = new SKRect(room.Left, room.Top, room.Right, room.Top + NumberHeight * height);
-        var day = SKRect.Create(room.Left, number.Bottom + Edge * height, room.Width, LineHeight * height);
-        var technique = SKRect.Create(room.Left, day.Bottom + Edge * height / 2, room.Width, LineHeight * height);
+        var day = SKRect.Create(room.Left, number.Bottom + edge, room.Width, LineHeight * height);
+        var technique = SKRect.Create(room.Left, day.Bottom + edge / 2, room.Width, LineHeight * height);
         return
         [
             Write(canvas, label.Number.ToString(CultureInfo.InvariantCulture), number, isBold: true),

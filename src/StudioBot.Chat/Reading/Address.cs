@@ -7,8 +7,8 @@ namespace StudioBot.Chat.Reading;
 /// <param name="IsSlash">A slash stood before the first word, which then must be a command.</param>
 internal sealed record Address(string Words, bool IsSlash)
 {
-    private const string First = "start";
     private const string Piece = "piece";
+    private const string BeforeNumber = $"start {Piece}-";
 
     /// <summary>The words meant for the bot; none where it must keep silent.</summary>
     /// <remarks>
@@ -40,14 +40,14 @@ internal sealed record Address(string Words, bool IsSlash)
             : null;
     }
 
-    /// <summary>What a label's code says behind the chat service's own word for a first contact: it opens the piece, and
-    /// nothing else that a code could say is taken from there.</summary>
+    /// <summary>What a label's code says behind the chat service's own word for a first contact: it opens the piece,
+    /// and nothing else that a code could say is taken from there.</summary>
     internal static string CodeOf(int piece) => string.Create(CultureInfo.InvariantCulture, $"{Piece}-{piece}");
 
     private static string Opened(string words) =>
-        words.StartsWith($"{First} {Piece}-", StringComparison.OrdinalIgnoreCase)
+        words.StartsWith(BeforeNumber, StringComparison.OrdinalIgnoreCase)
             && int.TryParse(
-                words.AsSpan(First.Length + Piece.Length + 2), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+                words.AsSpan(BeforeNumber.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
                 ? string.Create(CultureInfo.InvariantCulture, $"{Piece} {number}")
                 : words;
 

@@ -42,7 +42,8 @@ internal sealed class LabelCommand : Ask
         if (form == Picture && numbers.Count > LabelSheet.MostInPicture)
         {
             return new Reply(
-                new Block.Headline($"A picture shows {LabelSheet.MostInPicture} labels; {numbers.Count} go on a sheet:"),
+                new Block.Headline(
+                    $"A picture shows {LabelSheet.MostInPicture} labels; {numbers.Count} go on a sheet:"),
                 new Block.Sample($"label {Named(numbers)}"))
             {
                 IsTrouble = true,
