@@ -16,7 +16,7 @@ internal static class Schedule
     /// <summary>How often the log beside the file is looked at.</summary>
     public static readonly TimeSpan EveryHalfMinute = TimeSpan.FromSeconds(30);
 
-    // Who waits is answered first; what a night missed has a minute's time.
+    // Who waits is answered first; what a night missed, and the shelf, have a minute's time.
     private static readonly TimeSpan UntilMadeUp = TimeSpan.FromMinutes(1);
 
     // At night, when nobody waits: twenty to four misses both clock changes of every zone that changes at two or three.
@@ -42,7 +42,7 @@ internal static class Schedule
                     .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
             quartz.ScheduleJob<StockTick>(trigger => trigger
                 .WithIdentity("stock")
-                .StartNow()
+                .StartAt(start + UntilMadeUp)
                 .WithSimpleSchedule(hourly => hourly
                     .WithInterval(Hourly)
                     .RepeatForever()

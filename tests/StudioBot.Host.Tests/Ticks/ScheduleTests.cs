@@ -11,7 +11,8 @@ public sealed class ScheduleTests : IAsyncLifetime
 
     private static readonly TimeZoneInfo Vienna = TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna");
 
-    private static readonly DateTimeOffset Start = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
+    // Still to come, so that no trigger counts as missed.
+    private static readonly DateTimeOffset Start = new(2126, 11, 25, 9, 0, 0, TimeSpan.Zero);
 
     private ServiceProvider services = null!;
     private List<ITrigger> triggers = null!;
@@ -72,8 +73,8 @@ public sealed class ScheduleTests : IAsyncLifetime
     }
 
     [Fact]
-    public void What_a_night_missed_is_made_up_for_a_minute_after_the_start_when_who_waits_was_answered() => Assert.Equal(
-        ["backup at start", "forgetting at start"],
+    public void What_a_night_missed_and_the_shelf_wait_a_minute_after_the_start_until_who_waits_was_answered() => Assert.Equal(
+        ["backup at start", "forgetting at start", "stock"],
         triggers.Where(trigger => trigger.StartTimeUtc == Start.AddMinutes(1)).Select(trigger => trigger.Key.Name).Order());
 
     [Fact]
