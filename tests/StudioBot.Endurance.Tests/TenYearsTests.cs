@@ -16,6 +16,10 @@ public sealed class TenYearsTests(ITestOutputHelper output)
     private const int Runs = 31;
     private const double MostMilliseconds = 100;
 
+    // What it took on the machine the promise was first measured on (two cores, 26 November 2026): the same machine has been seen
+    // to take three times as long for everything on another day.
+    private const double WordsOfAQuickMachine = 15;
+
     private static readonly string[] Promised = ["stock", "balance", "week"];
 
     [Fact]
@@ -29,12 +33,15 @@ public sealed class TenYearsTests(ITestOutputHelper output)
         Assert.True(lines >= 800_000);
 
         Vocabulary? words = null;
-        output.Print($"ten years: words, median {Median(() => words = file.Read(Gathered)):0.0} ms");
+        var gathered = Median(() => words = file.Read(Gathered));
+        var slowness = Math.Max(1, gathered / WordsOfAQuickMachine);
+        output.Print($"ten years: words, median {gathered:0.0} ms: this machine takes {slowness:0.0} times as long as the first one");
+        Assert.InRange(gathered, 0, MostMilliseconds);
         foreach (var asked in Promised.Concat(["week 30", "stock paint 07", "balance entries", "balance 2026-11", "buy", "pieces"]))
         {
             var median = Median(() => file.Read(view => Answer(asked, view, words!)));
             output.Print($"ten years: {asked}, median {median:0.0} ms");
-            Assert.InRange(median, 0, Promised.Contains(asked) ? MostMilliseconds : double.MaxValue);
+            Assert.InRange(median, 0, Promised.Contains(asked) ? MostMilliseconds * slowness : double.MaxValue);
         }
 
         output.Print($"ten years: used 20 ml paint 07, median {Median(() => file.Write(session => Told("used 20 ml paint 07", session, words!))):0.0} ms");
