@@ -12,8 +12,8 @@ namespace StudioBot.Endurance.Tests;
 [Collection(Alone.Name)]
 public sealed class TenYearsTests(ITestOutputHelper output)
 {
-    private const int Warm = 5;
     private const int Runs = 31;
+    private const int RunsToKnow = 5;
     private const double MostMilliseconds = 100;
 
     // What it took on the machine the promise was first measured on (two cores, 26 November 2026): the same machine has been seen
@@ -21,6 +21,7 @@ public sealed class TenYearsTests(ITestOutputHelper output)
     private const double WordsOfAQuickMachine = 15;
 
     private static readonly string[] Promised = ["stock", "balance", "week"];
+    private static readonly string[] OnlyPrinted = ["week 30", "stock paint 07", "balance entries", "balance 2026-11", "buy", "pieces"];
 
     [Fact]
     public void The_stock_the_balance_and_the_week_are_quick_after_ten_years()
@@ -37,11 +38,17 @@ public sealed class TenYearsTests(ITestOutputHelper output)
         var slowness = Math.Max(1, gathered / WordsOfAQuickMachine);
         output.Print($"ten years: words, median {gathered:0.0} ms: this machine takes {slowness:0.0} times as long as the first one");
         Assert.InRange(gathered, 0, MostMilliseconds);
-        foreach (var asked in Promised.Concat(["week 30", "stock paint 07", "balance entries", "balance 2026-11", "buy", "pieces"]))
+        foreach (var asked in Promised)
         {
             var median = Median(() => file.Read(view => Answer(asked, view, words!)));
             output.Print($"ten years: {asked}, median {median:0.0} ms");
-            Assert.InRange(median, 0, Promised.Contains(asked) ? MostMilliseconds * slowness : double.MaxValue);
+            Assert.InRange(median, 0, MostMilliseconds * slowness);
+        }
+
+        foreach (var asked in OnlyPrinted)
+        {
+            var median = Median(() => file.Read(view => Answer(asked, view, words!)), RunsToKnow);
+            output.Print($"ten years: {asked}, median {median:0.0} ms, not promised");
         }
 
         output.Print($"ten years: used 20 ml paint 07, median {Median(() => file.Write(session => Told("used 20 ml paint 07", session, words!))):0.0} ms");
@@ -67,15 +74,16 @@ public sealed class TenYearsTests(ITestOutputHelper output)
         return taken.Reply.PlainText;
     }
 
-    private static double Median<T>(Func<T> work)
+    // The first sixth warms up.
+    private static double Median<T>(Func<T> work, int runs = Runs)
     {
-        for (var run = 0; run < Warm; run++)
+        for (var run = 0; run < (runs / 6) + 1; run++)
         {
             work();
         }
 
-        var times = new double[Runs];
-        for (var run = 0; run < Runs; run++)
+        var times = new double[runs];
+        for (var run = 0; run < runs; run++)
         {
             var start = Stopwatch.GetTimestamp();
             work();
@@ -83,6 +91,6 @@ public sealed class TenYearsTests(ITestOutputHelper output)
         }
 
         Array.Sort(times);
-        return times[Runs / 2];
+        return times[runs / 2];
     }
 }

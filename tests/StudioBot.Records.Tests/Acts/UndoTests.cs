@@ -219,22 +219,23 @@ public sealed class UndoTests : IDisposable
     [Fact]
     public void Ten_thousand_acts_do_not_slow_it()
     {
-        var (used, last) = studio.File.Write(session =>
+        var used = Did("used", (session, act) => session.Stock.Draw(white, Ml(1), StockReason.Used, act));
+        foreach (var thousand in Enumerable.Range(1, 10))
         {
-            var first = session.Said("used", mira);
-            session.Stock.Draw(white, Ml(1), StockReason.Used, first);
-            for (var number = 0; number < 10_000; number++)
+            studio.File.Write(session =>
             {
-                var act = session.Said(number % 2 == 0 ? "room" : "note", mira, minute: number / 100.0);
-                if (number % 2 == 1)
+                for (var number = 0; number < 1000; number++)
                 {
-                    session.Pieces.Book(17, new PieceEvent.Note("cells"), act);
+                    var act = session.Said(number % 10 == 9 ? "note" : "room", mira, minute: thousand * 10);
+                    if (number % 10 == 9)
+                    {
+                        session.Pieces.Book(17, new PieceEvent.Note("cells"), act);
+                    }
                 }
-            }
+            });
+        }
 
-            return (first, session.Acts.LastOf(mira)!);
-        });
-
+        var last = studio.File.Read(view => view.Acts.LastOf(mira)!);
         var clock = System.Diagnostics.Stopwatch.StartNew();
         Assert.IsType<Undone.Done>(Undo(used));
         Assert.IsType<Undone.Done>(Undo(last));

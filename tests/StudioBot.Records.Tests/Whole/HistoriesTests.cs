@@ -16,7 +16,7 @@ namespace StudioBot.Records.Tests.Whole;
 /// <summary>Random histories of acts and undos; a failure prints its seed, and CsCheck_Seed takes it back.</summary>
 public sealed class HistoriesTests
 {
-    private const int Histories = 40;
+    private const int Histories = 25;
 
     internal const int Undo = 12;
 

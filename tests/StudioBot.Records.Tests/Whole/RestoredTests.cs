@@ -19,11 +19,14 @@ public sealed class RestoredTests
     private static void RoundTrip((int What, int A, int B)[] steps)
     {
         using var studio = new TemporaryStudio();
-        studio.File.Write(SampleStudio.WriteInto);
-        foreach (var step in steps)
+        studio.File.Write(session =>
         {
-            studio.File.Write(session => HistoriesTests.Live(session, step));
-        }
+            SampleStudio.WriteInto(session);
+            foreach (var step in steps)
+            {
+                HistoriesTests.Live(session, step);
+            }
+        });
 
         var backups = BackupFolder.Of(studio.Path);
         var made = backups.Make(BackupKind.Asked, Morning);
