@@ -46,12 +46,12 @@ public sealed class Catalogue
     public bool MayRecord(string line) =>
         Of(line.Split([' ', '\n'], 2)[0]) is var forms && (forms.Count == 0 || forms.Any(form => form.Records));
 
-    /// <summary>The commands that are answered, for a menu: each word once, with the help of its question, where it
+    /// <summary>The commands for a menu: each word once, with the help of its question, where it
     /// has one.</summary>
     /// <param name="chat">Where the menu opens.</param>
     /// <param name="isSteward">Whether for a steward.</param>
     public IReadOnlyList<(string Word, string Says)> Menu(ChatKind chat, bool isSteward) =>
-        [.. Forms.Where(form => form is Ask or Act && MayStand(form, chat, isSteward))
+        [.. Forms.Where(form => MayStand(form, chat, isSteward))
             .GroupBy(form => form.Sheet.Word)
             .Select(forms => forms.FirstOrDefault(form => form is Ask) ?? forms.First())
             .Select(form => (form.Sheet.Word, form.Sheet.Says))];

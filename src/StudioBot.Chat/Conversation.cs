@@ -26,7 +26,6 @@ public sealed class Conversation(Catalogue catalogue)
     {
         Heard.Silence => null,
         Heard.Asked { Said: { Form: Ask ask } said } => Noted(ask.Answer(said, turn, studio), said),
-        Heard.Asked asked => HowRead.Of([asked.Said]),
         Heard.Told told => HowRead.Of([told.Said]),
         Heard.Doubtful doubtful => HowRead.Doubt(doubtful, turn),
         Heard.Unread unread => HowRead.Trouble(unread, turn, catalogue),
@@ -113,11 +112,6 @@ public sealed class Conversation(Catalogue catalogue)
 
     private Outcome Recorded(IReadOnlyList<Phrase> said, Turn turn, Studio studio, StudioSession session)
     {
-        if (!said.All(phrase => phrase.Form is Act))
-        {
-            return new Outcome(HowRead.Of(said), OnlyAsked: false);
-        }
-
         if (!turn.IsAgreed && said.Any(phrase => IsSaidAgain(phrase, WordsOf(phrase, said, turn), turn, session)))
         {
             return new Outcome(Ready(HowRead.Again(turn)), OnlyAsked: false);
@@ -201,7 +195,7 @@ public sealed class Conversation(Catalogue catalogue)
     private static bool IsGone(Turn turn, StudioSession session) =>
         turn.Member is { } author && session.Members.All().All(member => member.Id != author.Id);
 
-    private static Button UndoOf(Writing writing) => UndoCommand.Button(Undo, writing.Act.Id);
+    private static Button UndoOf(Writing writing) => UndoCommand.Button(Undo, writing.Act.Id) with { IsInPlace = true };
 
     // The other is told, and may undo.
     private static Reply Told(Writing writing, Reply reply) => new(
@@ -216,7 +210,7 @@ public sealed class Conversation(Catalogue catalogue)
             [.. replies.SelectMany(reply => reply.Blocks)],
             [.. replies.SelectMany((reply, at) => reply.Buttons
                 .Where(button => button.Label == Undo)
-                .Select(button => button with { Label = $"{Undo} {at + 1}" }))]);
+                .Select(button => button with { Label = $"{Undo} {at + 1}", IsInPlace = false }))]);
 
     // A button whose line may record is kept with its owner; one that only asks carries its line.
     private Reply Ready(Reply reply) => reply with

@@ -10,12 +10,12 @@ internal static class HowRead
     private const int MostActs = 3;
     private const int MostChoices = 6;
 
-    /// <summary>How a message was read whose books are not open yet.</summary>
+    /// <summary>How a record was read where only questions are answered.</summary>
     public static Reply Of(IReadOnlyList<Phrase> said) => new(
         [
             new Block.Headline("Read, nothing recorded."),
             .. said.SelectMany(phrase => Reading(phrase)),
-            new Block.Line("The books for it are not open yet."),
+            new Block.Line("Only read here: sent in the chat, it is recorded."),
         ],
         [])
     {

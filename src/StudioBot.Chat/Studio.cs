@@ -1,7 +1,9 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Reminders;
+using StudioBot.Craft.Surfaces;
 using StudioBot.Records;
 
 namespace StudioBot.Chat;
@@ -54,6 +56,17 @@ public sealed class Studio
             RunOff = own.RunOff ?? technique.RunOff,
         };
     }
+
+    /// <summary>What to mix for a pour: by this studio's own pours, where there are any, else by common practice.
+    /// </summary>
+    /// <param name="technique">How it is poured, of <see cref="Technique"/>.</param>
+    /// <param name="surfaces">On what.</param>
+    /// <param name="colours">1 or more.</param>
+    /// <param name="learnt">What the own pours tell, of <see cref="StudioFilms"/>; none: common practice.</param>
+    internal PourAmounts Amounts(Technique technique, SurfaceSet surfaces, int colours, LearntNeed? learnt) =>
+        learnt is null
+            ? PourAmounts.For(technique, surfaces, colours, Practice.Pours.SideFilm.Value)
+            : PourAmounts.For(learnt.Technique, surfaces, colours, learnt.Estimate);
 
     /// <summary>The words of this studio: good for as long as its records name nothing new.</summary>
     public Vocabulary Words => _words.Value;

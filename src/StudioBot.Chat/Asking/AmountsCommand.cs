@@ -1,3 +1,4 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -40,16 +41,18 @@ internal sealed class AmountsCommand : Ask
     {
         var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
         var colours = said.Or(Colours, new Colours(studio.Practice.Pours.UsualColours.Value, []));
-        var amounts = PourAmounts.For(technique, said.Of(Size), colours.Count, studio.Practice.Pours.SideFilm.Value);
+        var learnt = StudioFilms.Of(technique, said.Of(Size), turn.Member?.Name, studio);
+        var amounts = studio.Amounts(technique, said.Of(Size), colours.Count, learnt);
         return said.Or(Detail, "") switch
         {
             "mixes" => PourMixes.Of(amounts, colours, said, studio),
-            "grounds" => Grounds(amounts, said.Of(Size)),
-            _ => Cups(amounts, colours, said, studio),
+            "grounds" => Grounds(amounts, learnt, said.Of(Size)),
+            _ => Cups(amounts, learnt, colours, said, studio),
         };
     }
 
-    private static Reply Cups(PourAmounts amounts, Colours colours, Phrase said, Studio studio)
+    private static Reply Cups(
+        PourAmounts amounts, LearntNeed? learnt, Colours colours, Phrase said, Studio studio)
     {
         List<Block> blocks =
         [
@@ -58,7 +61,10 @@ internal sealed class AmountsCommand : Ask
             new Block.Line(
                 $"{Show.Surfaces(said.Of(Size))} = {Show.Area(said.Of(Size).Total)}; "
                 + $"{amounts.Technique.Name}.{Taken(said, amounts)}"),
-            new Block.Line($"Common practice: {Show.ToMeasure(amounts.Low)} to {Show.ToMeasure(amounts.High)}."),
+            new Block.Line(learnt is null
+                ? $"Common practice: {Show.ToMeasure(amounts.Low)} to {Show.ToMeasure(amounts.High)}."
+                : $"By {learnt.Pours}: enough 4 times of 5; most take {Show.ToMeasure(amounts.Low)} to "
+                    + $"{Show.ToMeasure(amounts.High)}."),
         ];
         if (ShelfCheck.Of(amounts, colours, studio) is { } shelf)
         {
@@ -123,12 +129,14 @@ internal sealed class AmountsCommand : Ask
         return new Button($"As {other.Name}", $"amounts {SurfaceSlot.Words(said.Of(Size))} {other.Name}{colours}");
     }
 
-    private static Reply Grounds(PourAmounts amounts, SurfaceSet size)
+    private static Reply Grounds(PourAmounts amounts, LearntNeed? learnt, SurfaceSet size)
     {
         List<Figure> rows =
         [
             new("Face", Show.Area(size.Faces)),
-            new("Film laid", Show.Film(amounts.Technique.Laid.Usual)),
+            learnt is null
+                ? new("Film laid", Show.Film(amounts.Technique.Laid.Usual))
+                : new("Need a face, own", Show.Film(learnt.Estimate.Mean)),
             new("Stays on the face", Show.Volume(amounts.Laid)),
             new("Runs off", Show.Volume(amounts.RunOff)),
         ];
@@ -142,7 +150,14 @@ internal sealed class AmountsCommand : Ask
             new Block.Headline($"{Show.Volume(amounts.TotalMixed)}, and how"),
             new Block.Figures(rows),
             new Block.Line("1 mm over 1 m² is 1 L. Run-off leaves over the rim, so small pieces lose more of it."),
-            new Block.Line(
-                "Films and run-off are common practice and scatter by half; your own pours will tell better."));
+            new Block.Line(learnt is null
+                ? "Films and run-off are common practice and scatter by half; your own pours will tell better."
+                : $"From {learnt.Pours}, and common practice worth {FilmPrior.UsualWeight:0} more. One pour scatters "
+                    + $"by {Show.Film(learnt.Estimate.Spread)}; this is enough four times of five."
+                    + Left(learnt)));
     }
+
+    private static string Left(LearntNeed learnt) => learnt.Slips.Count == 0
+        ? ""
+        : $" Left out as slips: {string.Join(", ", learnt.Slips)}.";
 }

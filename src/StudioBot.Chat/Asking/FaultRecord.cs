@@ -14,6 +14,9 @@ namespace StudioBot.Chat.Asking;
 /// <param name="Line">The record in a line; empty where there is none.</param>
 internal sealed record FaultRecord(PieceSigns Signs, string Line)
 {
+    /// <summary>What the pieces with this fault share, in a line; none where no piece has it on record.</summary>
+    public string? Pattern { get; init; }
+
     /// <summary>Of this piece, or of the first room where none was named.</summary>
     public static FaultRecord Of(Piece? piece, Studio studio)
     {

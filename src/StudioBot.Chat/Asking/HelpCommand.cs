@@ -53,7 +53,7 @@ internal sealed class HelpCommand : Ask
     private List<Command> Answered(Turn turn)
     {
         var menu = _catalogue.Value.Menu(turn.Chat, turn.Who.IsSteward).Select(row => row.Word).ToHashSet();
-        return [.. _catalogue.Value.Forms.Where(form => form is Ask or Act && menu.Contains(form.Sheet.Word))];
+        return [.. _catalogue.Value.Forms.Where(form => menu.Contains(form.Sheet.Word))];
     }
 
     private static Reply Today(List<Command> answered, Turn turn, Studio studio)
@@ -100,7 +100,7 @@ internal sealed class HelpCommand : Ask
         {
             return new Reply(
                 [
-                    new Block.Headline($"{Sentences.Capital(topic)} is not answered here yet"),
+                    new Block.Headline($"{Sentences.Capital(topic)} is not answered here"),
                     new Block.Line("What is answered, by room:"),
                     .. Roomed(answered).Select(button => new Block.Sample(Typed.In(turn, button.Line))),
                 ],

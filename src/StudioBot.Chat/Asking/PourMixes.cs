@@ -37,7 +37,7 @@ internal static class PourMixes
         if (colours.Names.Count > 1 && colours.Names.All(name => name.EndsWith("mica", StringComparison.Ordinal)))
         {
             blocks.Insert(
-                3, new Block.Line("All mica tends to sink and shift: one tube colour among them steadies it."));
+                3, new Block.Line(RecipeHazards.OnlyPowders));
         }
 
         return new Reply(

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -86,7 +87,8 @@ internal sealed class QuoteCommand : Ask
         var size = said.Of(Size);
         var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
         var colours = said.Or(Colours, new Colours(studio.Practice.Pours.UsualColours.Value, []));
-        var amounts = PourAmounts.For(technique, size, colours.Count, studio.Practice.Pours.SideFilm.Value);
+        var amounts = studio.Amounts(
+            technique, size, colours.Count, StudioFilms.Of(technique, size, null, studio));
         var coat = IsCoated(said) ? CoatNeeds.Of(size, said.Or(Coats, 1), null, null, studio) : null;
         var needs = new PourNeeds(studio);
         needs.Pour(amounts, colours);

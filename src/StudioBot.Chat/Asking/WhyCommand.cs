@@ -1,3 +1,4 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -34,7 +35,7 @@ internal sealed class WhyCommand : Ask
     {
         var fault = studio.Practice.Faults.First(one => one.Name == said.Of(Fault));
         var piece = said.Has(Number) ? studio.View.Pieces.Find(said.Of(Number)[0]) : null;
-        var record = FaultRecord.Of(piece, studio);
+        var record = FaultRecord.Of(piece, studio) with { Pattern = FaultPatterns.Of(fault.Name, studio) };
         List<Cause> ranked = [.. fault.Causes
             .OrderBy(cause => record.Signs.Of(cause.Sign))
             .ThenBy(cause => cause.Rank)];
@@ -85,6 +86,11 @@ internal sealed class WhyCommand : Ask
         if (page == 0 && record.Line.Length > 0)
         {
             blocks.Add(new Block.Line(record.Line));
+        }
+
+        if (page == 0 && record.Pattern is { } pattern)
+        {
+            blocks.Add(new Block.Line(pattern));
         }
 
         if (causes.Count > 0)

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Craft.Coats;
@@ -74,7 +75,8 @@ internal sealed record WorkshopPlan(PourAmounts Each, CoatNeeds? Coat, PourNeeds
     {
         var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
         var colours = said.Or(Colours, new Colours(studio.Practice.Pours.UsualColours.Value, []));
-        var each = PourAmounts.For(technique, said.Of(Size), colours.Count, studio.Practice.Pours.SideFilm.Value);
+        var each = studio.Amounts(
+            technique, said.Of(Size), colours.Count, StudioFilms.Of(technique, said.Of(Size), null, studio));
         var coat = said.Has(Ratio) || said.Has(Film) || said.Has(Resin)
             ? CoatNeeds.Of(
                 Surfaces(said),

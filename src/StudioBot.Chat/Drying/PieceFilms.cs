@@ -1,3 +1,4 @@
+using StudioBot.Chat.Recording;
 using StudioBot.Craft;
 using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
@@ -45,21 +46,15 @@ internal sealed class PieceFilms
 
     private Length? Laid(Piece piece, IReadOnlyList<PieceLine> lines, double runOff)
     {
-        var poured = lines.Select(line => line.What).OfType<PieceEvent.Poured>().LastOrDefault()?.Volume;
-        if (poured is not { } mixed)
+        var volumes = PourVolumes.Of(lines);
+        if (volumes.Mixed is not { } mixed)
         {
             return null;
         }
 
-        Volume left = On(piece, default), caught = default;
-        var isCaught = false;
-        foreach (var line in lines)
-        {
-            left += line.What is PieceEvent.Left(var stayed) ? stayed : default;
-            caught += line.What is PieceEvent.Caught(var ran) ? ran : default;
-            isCaught |= line.What is PieceEvent.Caught;
-        }
-
+        var left = On(piece, default) + (volumes.Left ?? default);
+        var caught = volumes.Caught ?? default;
+        var isCaught = volumes.Caught is not null;
         return Film.Laid(mixed, left, caught, piece.Surface.Face) is Finding<Length>.Found(var spread)
             ? isCaught ? spread : spread / (1 + RunOff.On(piece.Surface, runOff))
             : null;

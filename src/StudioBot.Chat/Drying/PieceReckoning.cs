@@ -30,6 +30,7 @@ public sealed class PieceReckoning
     private readonly PieceMixes _mixes;
     private readonly Mass _division;
     private readonly DateTimeOffset _now;
+    private readonly Lazy<IReadOnlyList<PastDrying>> _past;
     private readonly Lazy<StudioShift> _shift;
     private readonly Dictionary<int, PieceOutlook> _outlooks = [];
 
@@ -45,18 +46,18 @@ public sealed class PieceReckoning
         _lines = view.Pieces.Lines().ToLookup(line => line.Number);
         _films = new PieceFilms(view, practice);
         _mixes = new PieceMixes(view, practice);
-        List<Piece> taught = [.. Finished()];
+        List<Piece> taught = [.. LastFinished()];
         var first = _pieces.Values.Where(piece => piece.Stage == Stage.Drying).Concat(taught)
             .Select(piece => piece.PouredAt)
             .DefaultIfEmpty(now)
             .Min();
         _rooms = new RoomAirs(view, first, now);
-        _shift = new Lazy<StudioShift>(
-            () => StudioShift.From([.. taught
-                .Select(piece => Known(piece, Stay(piece)).Piece)
-                .Where(piece => piece.Words.Count > 0)
-                .Select(piece => new Lesson(piece))]));
+        _past = new Lazy<IReadOnlyList<PastDrying>>(() => [.. taught.Select(Past).OfType<PastDrying>()]);
+        _shift = new Lazy<StudioShift>(() => StudioShift.From([.. _past.Value.Select(one => one.Lesson)]));
     }
+
+    /// <summary>The last 50 pieces that somebody called dry or coated, the longest ago first.</summary>
+    internal IReadOnlyList<PastDrying> Finished => _past.Value;
 
     /// <summary>What the studio's finished pieces have taught: the last 50 that somebody called dry or coated.
     /// </summary>
@@ -158,8 +159,21 @@ public sealed class PieceReckoning
         return DryMass.FromBare(bare.Mass, wet, mix.NonVolatile);
     }
 
+    private PastDrying? Past(Piece piece)
+    {
+        var stay = Stay(piece);
+        var known = Known(piece, stay).Piece;
+
+        // A coat on a coat says nothing of the paint.
+        var lines = _lines[piece.Number].ToList();
+        var end = lines.Skip(lines.FindLastIndex(line => line.What is PieceEvent.NotYet) + 1)
+            .Concat(lines)
+            .First(line => line.What is PieceEvent.Dry or PieceEvent.Coated).At;
+        return known.Words.Count == 0 ? null : new PastDrying(piece, known, end, stay.Dried(end), new Lesson(known));
+    }
+
     // Those that somebody called dry or coated and that dry no more, the longest ago first.
-    private IEnumerable<Piece> Finished() => _pieces.Values
+    private IEnumerable<Piece> LastFinished() => _pieces.Values
         .Where(piece => piece.Stage != Stage.Drying)
         .Select(piece => (Piece: piece, Last: _lines[piece.Number].LastOrDefault(line =>
             line.What is PieceEvent.Dry or PieceEvent.Coated)))

@@ -57,7 +57,8 @@ internal sealed class RecipeShow : Ask
     private static Reply Parts(Recipe recipe, Phrase said, Studio studio)
     {
         var use = recipe.Makes is { } made ? $"Makes {made}, which goes into stock." : "Goes straight into a pour.";
-        List<Block> below = [new Block.Line(use + Sentences.Invented(studio))];
+        List<Block> below =
+            [.. RecipeHazards.Of(recipe.Parts, studio), new Block.Line(use + Sentences.Invented(studio))];
         if (recipe.Parts.Any(part => part.Amount is Amount.ByMass))
         {
             below.Add(Cautions.InAWord(studio, SafetySubject.Powder));

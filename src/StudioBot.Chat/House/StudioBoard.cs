@@ -1,9 +1,12 @@
+using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 
 namespace StudioBot.Chat.House;
 
-/// <summary><c>board</c>: the message on the wall.</summary>
-internal sealed class StudioBoard() : Unopened(records: true)
+/// <summary><c>board</c>: the wall, as a steward may call it.</summary>
+internal sealed class StudioBoard : Act
 {
     private static readonly ChoiceSlot Board = new("", "board", ["board"]) { IsRequired = true };
 
@@ -16,4 +19,7 @@ internal sealed class StudioBoard() : Unopened(records: true)
         AlsoSaying = ["board"],
         StewardsOnly = true,
     };
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing) => Wall.Hang(writing);
 }

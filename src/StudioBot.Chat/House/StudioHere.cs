@@ -3,6 +3,7 @@ using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 
 namespace StudioBot.Chat.House;
 
@@ -37,6 +38,7 @@ internal sealed class StudioHere : Act
         }
 
         writing.Session.Studio.Set(StudioGroup.Name, chat.ToString(CultureInfo.InvariantCulture), writing.Act);
+        Wall.MoveTo(chat, writing);
         return new Reply(
             new Block.Headline("This is the studio's group from now on."),
             new Block.Line("What is for all is told here, and members are answered. In other groups I keep still."));

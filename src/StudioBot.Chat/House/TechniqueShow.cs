@@ -1,8 +1,10 @@
 using StudioBot.Chat.Asking;
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Pours;
+using StudioBot.Craft.Surfaces;
 
 namespace StudioBot.Chat.House;
 
@@ -58,6 +60,7 @@ internal sealed class TechniqueShow : Ask
             [new RowGroup("", rows)],
             [
                 new Block.Line(Grounds(technique, studio)),
+                .. Learnt(technique, studio),
                 new Block.Line("Run-off as on a 30 cm square: less on a large piece, more on a small one."),
             ],
             said,
@@ -78,6 +81,18 @@ internal sealed class TechniqueShow : Ask
             (false, true) => $"Film: {trade}. Run-off: this studio's own.{Sentences.Invented(studio)}",
             _ => $"Film and run-off: {trade}; this studio has set none of its own.",
         };
+    }
+
+    // What amounts reckon with since the first own pour was measured.
+    private static IEnumerable<Block> Learnt(Technique technique, Studio studio)
+    {
+        if (StudioFilms.Of(technique, new SurfaceSet(RunOff.Reference), null, studio) is { } learnt)
+        {
+            yield return new Block.Line(
+                $"Since {Show.Day(studio.Zone.DateOf(learnt.Since))}, {learnt.Pours}: "
+                + $"{Show.Film(learnt.Estimate.Mean)} a face with run-off, give or take "
+                + $"{Show.Film(learnt.Estimate.NextPourSd)}; that is what amounts go by.");
+        }
     }
 
     private static string Layer(LayerKind kind) => kind switch

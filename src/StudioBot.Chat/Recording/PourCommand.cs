@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioBot.Chat.Asking;
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -82,8 +83,11 @@ internal sealed class PourCommand : Act
             : null;
         var batch = said.Has(Batch) ? writing.Session.Batches.Find(said.Of(Batch)) : null;
         var technique = writing.Studio.Technique(said.Has(Way) ? said.Of(Way) : null);
-        var amounts = PourAmounts.For(
-            technique, surfaces, colours?.Count ?? pours.UsualColours.Value, pours.SideFilm.Value);
+        var amounts = writing.Studio.Amounts(
+            technique,
+            surfaces,
+            colours?.Count ?? pours.UsualColours.Value,
+            StudioFilms.Of(technique, surfaces, writing.Whose.Name, writing.Studio));
         var stock = PourStock.Take(amounts, colours, parts, recipe, batch, writing);
         if (FirstCame.Against(stock.Taken.Select(one => one.Need), said, writing) is { } early)
         {

@@ -11,6 +11,9 @@ public sealed record Button(string Label, string Line)
     /// <summary>Whoever belongs to the studio may press it: what it says decides whether it is theirs to do.</summary>
     public bool IsAnybodys { get; init; }
 
+    /// <summary>What comes of pressing it takes the place of the message it stands under.</summary>
+    public bool IsInPlace { get; init; }
+
     /// <summary>It may record, so that it is its owner's and good once.</summary>
     public bool Records { get; init; }
 }

@@ -92,7 +92,7 @@ internal static class RowPages
 
         if (page > 1)
         {
-            yield return new Button("Back", page == 2 ? Line(said) : $"{Line(said)} page {page - 1}");
+            yield return new Button("Back", $"{Line(said)} page {page - 1}");
         }
     }
 }

@@ -11,6 +11,9 @@ namespace StudioBot.Chat.Sharing;
 /// <summary><c>used 20 ml white</c>: what left the shelf.</summary>
 internal sealed class UsedCommand : Act
 {
+    /// <summary>With this begins what is noted of a piece that it was used for.</summary>
+    internal const string NoteLead = "used for it: ";
+
     private const int MostRows = 6;
     private const int MostLots = 3;
 
@@ -66,7 +69,7 @@ internal sealed class UsedCommand : Act
         if (said.Has(Piece))
         {
             var what = Sentences.And([.. needs.Select(OwnMeasure.Say)]);
-            writing.Session.Pieces.Book(said.Of(Piece)[0], new PieceEvent.Note($"used for it: {what}"), writing.Act);
+            writing.Session.Pieces.Book(said.Of(Piece)[0], new PieceEvent.Note(NoteLead + what), writing.Act);
         }
 
         var grounds = own.Select(one => one.Grounds).OfType<string>().Concat(Rough(said, writing));

@@ -1,11 +1,21 @@
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+
 namespace StudioBot.Chat.Sharing;
 
-/// <summary><c>wall</c>: the message on the wall.</summary>
-internal sealed class WallCommand() : Unopened(records: true)
+/// <summary><c>wall</c>: the one message on the wall; <c>wall off</c> takes it down.</summary>
+internal sealed class WallCommand : Act
 {
+    private static readonly ChoiceSlot Off = new("off", "off", ["off"]);
+
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
-        "wall", Room.Sharing, "The message on the wall.",
-        [],
-        ["wall"]);
+        "wall", Room.Sharing, "A pinned message that tells how it stands.",
+        [Off],
+        ["wall", "wall off"]);
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing) =>
+        said.Has(Off) ? Wall.TakeDown(writing) : Wall.Hang(writing);
 }

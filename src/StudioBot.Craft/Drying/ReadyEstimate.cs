@@ -15,6 +15,14 @@ public sealed record ReadyEstimate(
     /// <summary>From here on it is likely ready (common practice).</summary>
     public const double LikelyFrom = 0.90;
 
+    /// <summary>By when so large a share of pieces like this one are dry, in equivalent time from the pour, as told
+    /// when it is poured: without its maker's words and weighings.</summary>
+    /// <param name="piece">Its film and ground count.</param>
+    /// <param name="shift">What the studio's own pieces had taught by then.</param>
+    /// <param name="share">0 to 1, both excluded.</param>
+    public static TimeSpan AsPoured(DryingPiece piece, StudioShift shift, double share) =>
+        TimeSpan.FromDays(Math.Exp(ReadyPrior.Quantile(piece, shift, share)));
+
     /// <summary>What the odds call for now.</summary>
     public ReadyAdvice Advice =>
         Probability >= LikelyFrom ? ReadyAdvice.LikelyReady

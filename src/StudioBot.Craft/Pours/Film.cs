@@ -8,8 +8,11 @@ public static class Film
 {
     private const string Slip = "Is one of the amounts a typing slip?";
 
-    private static readonly Length Thinnest = Length.FromMillimetres(0.3);
-    private static readonly Length Thickest = Length.FromMillimetres(12);
+    /// <summary>No pour lies thinner: less is a slip of typing.</summary>
+    public static Length Thinnest { get; } = Length.FromMillimetres(0.3);
+
+    /// <summary>None lies thicker: more is a slip of typing.</summary>
+    public static Length Thickest { get; } = Length.FromMillimetres(12);
 
     /// <summary>What a pour took per face, run-off included: (mixed − left)/A.</summary>
     /// <returns>Out of range outside 0.3–12 mm, which is taken for a typing slip, or where more is left than was

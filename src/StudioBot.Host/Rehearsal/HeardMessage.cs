@@ -11,6 +11,6 @@ namespace StudioBot.Host.Rehearsal;
 internal sealed record HeardMessage(
     DateTimeOffset At, string To, bool IsPing, string Text, IReadOnlyList<string> Buttons)
 {
-    /// <summary>The picture it came with; none: words alone.</summary>
-    public PostFile? Picture { get; init; }
+    /// <summary>The picture or file it came with; none: words alone.</summary>
+    public PostFile? File { get; init; }
 }

@@ -23,6 +23,7 @@ internal sealed class Stage : IDisposable
     private readonly Answering answering;
     private readonly Clerk clerk;
     private readonly DueReminders reminders;
+    private readonly WallKeeper wall;
     private readonly List<Shown> shown = [];
     private readonly Dictionary<(string Who, bool InGroup), long> lastMessages = [];
     private readonly Queue<(JsonObject Update, long Chat, string Kind, long? Message, string? Press)> onTheWay = new();
@@ -38,6 +39,7 @@ internal sealed class Stage : IDisposable
         answering = new Answering(new Conversation(Catalogue.Find()), practice, isSample, "studio_bot");
         clerk = new Clerk(file, TalkUpdates.Us, answering, NullLogger<Clerk>.Instance, BeforeCommit);
         reminders = new DueReminders(file, practice, isSample, BeforeCommit);
+        wall = new WallKeeper(file, practice, isSample);
     }
 
     /// <summary>The moment on the stage.</summary>
@@ -212,6 +214,11 @@ internal sealed class Stage : IDisposable
             Restart();
             reminders.Say(Now);
         }
+
+        while (wall.Look(Now))
+        {
+            Send();
+        }
     }
 
     private void BeforeCommit()
@@ -256,8 +263,15 @@ internal sealed class Stage : IDisposable
     private long Carry(Post post)
     {
         var letter = file.Write(session => Letter.Of(post, session.Post));
+        if (letter.Pin is not null)
+        {
+            return letter.Message ?? 0;
+        }
+
         var said = post.MaybeSent ? ReplyMarkup.MaybeRepeated(letter) : letter;
-        var earlier = letter.InPlaceOf is { } key ? file.Write(session => session.Post.PutOnce(key)?.MessageId) : null;
+        var earlier = letter.InPlaceOf is { } key
+            ? file.Write(session => session.Post.PutOnce(key)?.MessageId)
+            : letter.Message;
         if (earlier is { } replaced)
         {
             shown.RemoveAll(one => one.Chat == post.ChatId && one.Message == replaced);
@@ -275,7 +289,7 @@ internal sealed class Stage : IDisposable
         Sent(new HeardMessage(
             Now, to, letter.ByItself, Seen(said.Plain, enclosed), [.. keys.Select(one => one.Label)])
         {
-            Picture = letter.BringsPicture ? letter.File : null,
+            File = letter.File,
         });
         return message;
     }

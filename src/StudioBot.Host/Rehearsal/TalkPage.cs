@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
 using StudioBot.Host.Verbs;
 using StudioBot.Records.Post;
@@ -10,14 +11,14 @@ namespace StudioBot.Host.Rehearsal;
 /// <param name="to">Where.</param>
 /// <param name="error">Where what was expected and did not come is written.</param>
 /// <param name="asJson">Whether as JSON.</param>
-/// <param name="pictures">The folder in which pictures are kept; none: they are only named.</param>
-internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson, string? pictures)
+/// <param name="files">The folder in which pictures and files are kept; none: they are only named.</param>
+internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson, string? files)
 {
     private const string Clock = "ddd yyyy-MM-dd HH:mm";
     private const string Indent = "    ";
 
     private StudioZone? wall;
-    private int drawn;
+    private int kept;
 
     /// <summary>Somebody or the clock did something.</summary>
     public void Event(DateTimeOffset now, TalkLine line, StudioZone zone)
@@ -48,10 +49,11 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson, str
     public void Heard(HeardMessage message, StudioZone zone)
     {
         wall = zone;
-        var picture = message.Picture is { } one ? Kept(one) : null;
+        var place = message.File is { } one ? Kept(one) : null;
+        var isPicture = message.File is { } enclosed && ReplyFile.IsOne(enclosed.MediaType);
         if (asJson)
         {
-            to.WriteLine(HeardJson.Line(AsJson(message, picture)));
+            to.WriteLine(HeardJson.Line(AsJson(message, isPicture ? place : null, isPicture ? null : place)));
             return;
         }
 
@@ -68,9 +70,9 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson, str
             lead = Indent;
         }
 
-        if (picture is not null)
+        if (isPicture || (place is not null && files is not null))
         {
-            to.WriteLine($"{Indent}(picture: {picture})");
+            to.WriteLine($"{Indent}({(isPicture ? "picture" : "file")}: {place})");
         }
 
         if (message.Buttons.Count > 0)
@@ -94,7 +96,18 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson, str
         }
     }
 
-    private JsonObject AsJson(HeardMessage message, string? picture) => new()
+    /// <summary>All is played: says where its files are.</summary>
+    public void End()
+    {
+        if (!asJson && kept > 0)
+        {
+            to.WriteLine();
+            to.WriteLine(string.Create(
+                CultureInfo.InvariantCulture, $"{kept} pictures and files are in {Path.GetFullPath(files!)}"));
+        }
+    }
+
+    private JsonObject AsJson(HeardMessage message, string? picture, string? file) => new()
     {
         ["at"] = wall!.LocalOf(message.At).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),
         ["to"] = message.To,
@@ -102,20 +115,20 @@ internal sealed class TalkPage(TextWriter to, TextWriter error, bool asJson, str
         ["text"] = message.Text,
         ["buttons"] = new JsonArray([.. message.Buttons.Select(label => (JsonNode)label)]),
         ["picture"] = picture,
+        ["file"] = file,
     };
 
     // In the order they came.
-    private string Kept(PostFile picture)
+    private string Kept(PostFile file)
     {
-        if (pictures is null)
+        if (files is null)
         {
-            return picture.Name;
+            return file.Name;
         }
 
-        Directory.CreateDirectory(pictures);
-        var path = Path.Combine(
-            pictures, string.Create(CultureInfo.InvariantCulture, $"{++drawn:000}-{picture.Name}"));
-        File.WriteAllBytes(path, picture.Content);
+        Directory.CreateDirectory(files);
+        var path = Path.Combine(files, string.Create(CultureInfo.InvariantCulture, $"{++kept:000}-{file.Name}"));
+        File.WriteAllBytes(path, file.Content);
         return path;
     }
 

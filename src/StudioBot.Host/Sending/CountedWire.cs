@@ -14,6 +14,10 @@ internal sealed class CountedWire(IWire wire, Counts counts, TimeProvider time) 
         Counted(() => wire.Edit(chat, message, letter, cancellation));
 
     /// <inheritdoc/>
+    public Task<Delivery> Pin(long chat, long message, bool isPinned, CancellationToken cancellation) =>
+        Counted(() => wire.Pin(chat, message, isPinned, cancellation));
+
+    /// <inheritdoc/>
     public Task<bool> AnswerPress(string press, string? notice, CancellationToken cancellation) =>
         wire.AnswerPress(press, notice, cancellation);
 

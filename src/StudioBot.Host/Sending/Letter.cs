@@ -17,6 +17,12 @@ internal sealed record Letter(string Html, string Plain, IReadOnlyList<IReadOnly
     /// none.</summary>
     public string? InPlaceOf { get; init; }
 
+    /// <summary>The message of the service that it takes the place of, known by its number there.</summary>
+    public long? Message { get; init; }
+
+    /// <summary>It has no words, but pins that message, or takes the pin out of it; none: it is words.</summary>
+    public bool? Pin { get; init; }
+
     /// <summary>Whether it answers something that only asked.</summary>
     public bool AnswersQuestion { get; init; }
 

@@ -15,11 +15,13 @@ internal static class LetterText
     /// <summary>The text.</summary>
     public static string Of(Letter letter) => JsonSerializer.Serialize(letter, Compact);
 
-    /// <summary>The text of the same letter in another chat, where the message it answers is unknown.</summary>
+    /// <summary>The text of the same letter in another chat, where the messages it answers and takes the place of are
+    /// unknown.</summary>
     public static string Elsewhere(string text)
     {
         var letter = JsonNode.Parse(text)!.AsObject();
         letter.Remove("replyTo");
+        letter.Remove("message");
         return letter.ToJsonString(Compact);
     }
 

@@ -1,4 +1,5 @@
 using StudioBot.Chat.Pings;
+using StudioBot.Chat.Sharing;
 using StudioBot.Records;
 
 namespace StudioBot.Host.Sending;
@@ -14,6 +15,7 @@ internal static class Moving
         if (isNews)
         {
             StudioGroup.Follow(from, to, session);
+            Wall.Follow(from, to, session);
         }
 
         return isNews;

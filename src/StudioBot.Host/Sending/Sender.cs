@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text.Json;
 using Microsoft.Extensions.Logging;
 using StudioBot.Host.Health;
+using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Backups;
@@ -164,6 +166,11 @@ internal sealed class Sender(
     private async Task<Delivery> Try(Post post, CancellationToken cancellation)
     {
         var letter = file.Write(session => Letter.Of(post, session.Post));
+        if (letter.Pin is { } isPinned)
+        {
+            return await Pinned(post, letter, isPinned, cancellation);
+        }
+
         if (letter.BringsBackup)
         {
             try
@@ -177,10 +184,37 @@ internal sealed class Sender(
         }
 
         var said = post.MaybeSent ? Telegram.ReplyMarkup.MaybeRepeated(letter) : letter;
-        var earlier = letter.InPlaceOf is { } key ? file.Write(session => session.Post.PutOnce(key)) : null;
-        return earlier?.MessageId is { } message
+        var earlier = letter.InPlaceOf is { } key
+            ? file.Write(session => session.Post.PutOnce(key))?.MessageId
+            : letter.Message;
+        return earlier is { } message
             ? await wire.Edit(post.ChatId, message, letter, cancellation)
             : await wire.Send(post.ChatId, said, cancellation);
+    }
+
+    // A message that is gone, or of another chat by now, needs no pin; and where we may not pin, that is said once.
+    private async Task<Delivery> Pinned(Post post, Letter letter, bool isPinned, CancellationToken cancellation)
+    {
+        if (letter.Message is not { } message)
+        {
+            return new Delivery.Sent(0);
+        }
+
+        var delivery = await wire.Pin(post.ChatId, message, isPinned, cancellation);
+        if (delivery is not Delivery.Refused refused)
+        {
+            return delivery;
+        }
+
+        log.LogInformation("Message {Message} can't be pinned: {Why}", message, refused.Why);
+        if (isPinned)
+        {
+            file.Write(session => Posting.PutByItself(
+                session, post.ChatId, null, WallKeeper.MayNotPin, Urgency.Digest, time.GetUtcNow(),
+                string.Create(CultureInfo.InvariantCulture, $"may not pin {post.ChatId}")));
+        }
+
+        return new Delivery.Sent(message);
     }
 
     private void Settle(Post post, Delivery delivery)

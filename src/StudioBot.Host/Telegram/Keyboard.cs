@@ -16,6 +16,7 @@ internal sealed class Keyboard
     public const int MostBytes = 64;
 
     private const char KeyMark = '~';
+    private const char InPlaceMark = '=';
     private const int KeyBytes = 12; // 96 bits
     private const int MostInRow = 3;
     private const int MostLetters = 30;
@@ -33,11 +34,16 @@ internal sealed class Keyboard
     public IReadOnlyList<(string Key, Button Button)> Kept => kept;
 
     /// <summary>The key that a button carried; none where it carried its line.</summary>
-    public static string? KeyIn(string data) => data.Length > 0 && data[0] == KeyMark ? data[1..] : null;
+    public static string? KeyIn(string data) =>
+        data.Length > 0 && data[0] is KeyMark or InPlaceMark ? data[1..] : null;
+
+    /// <summary>Whether what comes of the press takes the place of the message.</summary>
+    public static bool IsInPlace(string data) => data.Length > 0 && data[0] == InPlaceMark;
 
     private Key KeyOf(Button button)
     {
-        var fits = !button.Records && Encoding.UTF8.GetByteCount(button.Line) <= MostBytes && button.Line[0] != KeyMark;
+        var fits = !button.Records && Encoding.UTF8.GetByteCount(button.Line) <= MostBytes
+            && button.Line[0] is not (KeyMark or InPlaceMark);
         if (fits)
         {
             return new Key(button.Label, button.Line);
@@ -45,7 +51,7 @@ internal sealed class Keyboard
 
         var key = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(KeyBytes));
         kept.Add((key, button));
-        return new Key(button.Label, KeyMark + key);
+        return new Key(button.Label, (button.IsInPlace ? InPlaceMark : KeyMark) + key);
     }
 
     private static List<IReadOnlyList<Key>> InRows(IEnumerable<Key> keys)

@@ -70,6 +70,11 @@ internal static class LetterRequest
         LinkPreviewOptions = NoPreview,
     };
 
+    /// <summary>The pin in a message, or out of it; it makes no sound.</summary>
+    public static IRequest<bool> Pin(long chat, int message, bool isPinned) => isPinned
+        ? new PinChatMessageRequest { ChatId = chat, MessageId = message, DisableNotification = true }
+        : new UnpinChatMessageRequest { ChatId = chat, MessageId = message };
+
     private static InlineKeyboardMarkup? Keys(Letter letter) => letter.Keys.Count == 0
         ? null
         : new InlineKeyboardMarkup(letter.Keys.Select(row =>

@@ -28,9 +28,10 @@ internal static class Refusals
         403 => Refusal.ChatGone,
         409 => Refusal.SecondPoller,
         >= 500 => Refusal.ServiceDown,
-        _ when Says(no, "not modified") => Refusal.NotModified,
+        _ when Says(no, "not modified") || Says(no, "NOT_MODIFIED") => Refusal.NotModified,
         _ when Says(no, "message to edit not found") || Says(no, "can't be edited")
-            || Says(no, "no text in the message to edit") => Refusal.NothingToEdit,
+            || Says(no, "no text in the message to edit")
+            || Says(no, "message to pin not found") || Says(no, "message to unpin not found") => Refusal.NothingToEdit,
         _ when Says(no, "chat not found") => Refusal.ChatGone,
         _ => Refusal.Message,
     };

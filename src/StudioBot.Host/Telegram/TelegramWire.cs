@@ -25,6 +25,40 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         Deliver(new Attempt(chat, letter) { Message = (int)message }, cancellation);
 
     /// <inheritdoc/>
+    public async Task<Delivery> Pin(long chat, long message, bool isPinned, CancellationToken cancellation)
+    {
+        try
+        {
+            await guard.Once.ExecuteAsync(
+                async inTime => await bot.SendRequest(LetterRequest.Pin(chat, (int)message, isPinned), inTime),
+                cancellation);
+            return new Delivery.Sent(message);
+        }
+        catch (ApiRequestException no)
+        {
+            return Refusals.Of(no) switch
+            {
+                Refusal.TooMany => new Delivery.Again(Refusals.Rest(no), Redaction.Of(no.Message)),
+                Refusal.ChatGone => new Delivery.Gone(Redaction.Of(no.Message)),
+                Refusal.Moved when no.Parameters!.MigrateToChatId is { } now && now != chat => new Delivery.Moved(now),
+                Refusal.NotModified or Refusal.NothingToEdit => new Delivery.Sent(message),
+                Refusal.Message => new Delivery.Refused(Redaction.Of(no.Message)),
+                _ => new Delivery.Again(null, Redaction.Of(no.Message)),
+            };
+        }
+        catch (BrokenCircuitException pause)
+        {
+            return new Delivery.Again(pause.RetryAfter, "the service is being left alone for a while");
+        }
+        catch (Exception trouble) when (trouble is TimeoutRejectedException or RequestException)
+        {
+            // Pinned twice is pinned once.
+            var rest = trouble is RequestException broken ? Refusals.Rest(broken) : null;
+            return new Delivery.Again(rest, Redaction.Of(trouble.Message));
+        }
+    }
+
+    /// <inheritdoc/>
     public async Task<bool> AnswerPress(string press, string? notice, CancellationToken cancellation)
     {
         var request = new AnswerCallbackQueryRequest { CallbackQueryId = press, Text = notice };

@@ -10,6 +10,9 @@ internal static class Schedule
     /// <summary>How often is looked for what is due.</summary>
     public static readonly TimeSpan Often = TimeSpan.FromSeconds(2);
 
+    /// <summary>How often is looked at the wall: its changes share what the service takes of one chat.</summary>
+    public static readonly TimeSpan EveryFewSeconds = TimeSpan.FromSeconds(5);
+
     /// <summary>How often is looked over the shelf.</summary>
     public static readonly TimeSpan Hourly = TimeSpan.FromHours(1);
 
@@ -45,6 +48,13 @@ internal static class Schedule
                 .StartAt(start + UntilMadeUp)
                 .WithSimpleSchedule(hourly => hourly
                     .WithInterval(Hourly)
+                    .RepeatForever()
+                    .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
+            quartz.ScheduleJob<WallTick>(trigger => trigger
+                .WithIdentity("wall")
+                .StartNow()
+                .WithSimpleSchedule(often => often
+                    .WithInterval(EveryFewSeconds)
                     .RepeatForever()
                     .WithMisfireInstruction(SimpleTriggerMisfireInstruction.NextWithRemainingCount)));
             quartz.ScheduleJob<LogTick>(trigger => trigger

@@ -30,6 +30,10 @@ internal static class Posting
     public static void PutForPress(StudioSession session, ChatMessage press, Outcome answered, DateTimeOffset now) =>
         Put(session, press, answered, now, _ => null, inPlaceOf: null);
 
+    /// <summary>Puts the answer to a press in the place of the message that the button stands under.</summary>
+    public static void PutOn(StudioSession session, ChatMessage press, Outcome answered, DateTimeOffset now) =>
+        Put(session, press, answered, now, _ => null, inPlaceOf: null, press.MovedFrom is null ? press.Id : null);
+
     /// <summary>Puts the answer to a corrected message in the place of the first one.</summary>
     public static void PutInPlace(
         StudioSession session, ChatMessage corrected, Outcome answered, DateTimeOffset now) =>
@@ -41,7 +45,8 @@ internal static class Posting
         Outcome answered,
         DateTimeOffset now,
         Func<int, string?> onceKey,
-        string? inPlaceOf)
+        string? inPlaceOf,
+        long? on = null)
     {
         if (answered.IsSilent)
         {
@@ -57,6 +62,7 @@ internal static class Posting
             {
                 ReplyTo = message is { Kind: ChatKind.Group, MovedFrom: null } && part == 0 ? message.Id : null,
                 InPlaceOf = part == 0 && letters[0].File is null ? inPlaceOf : null,
+                Message = part == 0 && letters[0].File is null ? on : null,
                 AnswersQuestion = answered.OnlyAsked,
             };
             Put(session, message.Chat, letter, Urgency.Reply, now, onceKey(part));

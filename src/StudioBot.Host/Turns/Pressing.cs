@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using StudioBot.Chat;
 using StudioBot.Host.Telegram;
 using StudioBot.Records;
@@ -8,7 +9,7 @@ namespace StudioBot.Host.Turns;
 /// <summary>What comes of a button that is pressed: what it says is asked, recorded or refused like any message of who
 /// presses it.</summary>
 /// <param name="answering">What comes of a message.</param>
-internal sealed class Pressing(Answering answering)
+internal sealed partial class Pressing(Answering answering)
 {
     private const string TooOld = "This button is too old. Send the message again.";
 
@@ -27,14 +28,17 @@ internal sealed class Pressing(Answering answering)
 
         // A line on the button itself only asks; what a key stands for is known only here.
         return Keyboard.KeyIn(press.Data) is { } key
-            ? Kept(key, session, pressed, now)
+            ? Kept(key, Keyboard.IsInPlace(press.Data), session, pressed, now)
             : Carried(session, pressed with { Words = press.Data, IsCarried = true }, now);
     }
 
     private string? Carried(StudioSession session, ChatMessage pressed, DateTimeOffset now) =>
-        answering.To(pressed, session) is { } outcome ? Said(outcome, session, pressed, now) : null;
+        answering.To(pressed, session) is { } outcome
+            ? Said(outcome, OtherPage().IsMatch(pressed.Words), session, pressed, now)
+            : null;
 
-    private string? Kept(string key, StudioSession session, ChatMessage pressed, DateTimeOffset now)
+    private string? Kept(
+        string key, bool isInPlace, StudioSession session, ChatMessage pressed, DateTimeOffset now)
     {
         // A press that came to nothing leaves the button to whom it is for.
         Outcome? outcome = null;
@@ -51,7 +55,7 @@ internal sealed class Pressing(Answering answering)
         return verdict switch
         {
             PressVerdict.Said said => outcome is null ? null
-                : Said(outcome, session, pressed with { Words = said.Line }, now),
+                : Said(outcome, isInPlace, session, pressed with { Words = said.Line }, now),
             PressVerdict.SomebodyElses => Refused(
                 "This button is somebody else's. Send the message yourself.", "somebody else's button",
                 session, pressed, now),
@@ -63,11 +67,20 @@ internal sealed class Pressing(Answering answering)
     }
 
     // What is refused is told to who pressed, and to nobody else in the chat.
-    private static string? Said(Outcome outcome, StudioSession session, ChatMessage pressed, DateTimeOffset now)
+    private static string? Said(
+        Outcome outcome, bool isInPlace, StudioSession session, ChatMessage pressed, DateTimeOffset now)
     {
         if (outcome.Barred is null)
         {
-            Posting.PutForPress(session, pressed, outcome, now);
+            if (isInPlace && !outcome.Reply.IsTrouble)
+            {
+                Posting.PutOn(session, pressed, outcome, now);
+            }
+            else
+            {
+                Posting.PutForPress(session, pressed, outcome, now);
+            }
+
             return null;
         }
 
@@ -75,6 +88,10 @@ internal sealed class Pressing(Answering answering)
         var why = outcome.Reply.PlainText.ReplaceLineEndings(" ");
         return why.Length <= LongestNotice ? why : why[..(LongestNotice - 1)] + "…";
     }
+
+    // Another page turns where the first one lies.
+    [GeneratedRegex(@" page [0-9]+$", RegexOptions.NonBacktracking)]
+    private static partial Regex OtherPage();
 
     private string Refused(
         string notice, string why, StudioSession session, ChatMessage pressed, DateTimeOffset now)

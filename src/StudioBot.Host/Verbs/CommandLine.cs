@@ -7,7 +7,7 @@ internal abstract record CommandLine
     private const string Now = "--now";
     private const string Json = "--json";
     private const string Sample = "--sample";
-    private const string Pictures = "--pictures";
+    private const string Files = "--files";
 
     private CommandLine()
     {
@@ -75,7 +75,7 @@ internal abstract record CommandLine
             said = argument switch
             {
                 Data => said with { Data = rest[at] },
-                Pictures => said with { Pictures = rest[at] },
+                Files => said with { Files = rest[at] },
                 _ => said with { Now = rest[at] },
             };
         }

@@ -12,8 +12,8 @@ internal sealed record Invocation
     /// <summary>What stands after <c>--now</c>.</summary>
     public string? Now { get; init; }
 
-    /// <summary>What stands after <c>--pictures</c>: a folder.</summary>
-    public string? Pictures { get; init; }
+    /// <summary>What stands after <c>--files</c>: a folder.</summary>
+    public string? Files { get; init; }
 
     /// <summary>Whether <c>--json</c> stands there.</summary>
     public bool Json { get; init; }

@@ -10,13 +10,13 @@ internal sealed class RehearseVerb : Verb
     public override string Word => "rehearse";
 
     /// <inheritdoc/>
-    public override string Usage => "rehearse FILE [--json] [--pictures DIR]";
+    public override string Usage => "rehearse FILE [--json] [--files DIR]";
 
     /// <inheritdoc/>
     public override string Says => "Plays a talk on a virtual clock; 1 where an expectation fails.";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> Options => ["--json", "--pictures"];
+    public override IReadOnlyList<string> Options => ["--json", "--files"];
 
     /// <inheritdoc/>
     public override (int Fewest, int Most) Takes => (1, 1);
@@ -38,20 +38,21 @@ internal sealed class RehearseVerb : Verb
     /// <summary>Plays these lines.</summary>
     public static ExitCode Play(IEnumerable<string> lines, TradePractice practice, Invocation said, Workplace place)
     {
-        using var player = new TalkPlayer(
-            practice, new TalkPage(place.Streams.Out, place.Streams.Error, said.Json, said.Pictures));
+        var page = new TalkPage(place.Streams.Out, place.Streams.Error, said.Json, said.Files);
+        using var player = new TalkPlayer(practice, page);
         try
         {
             player.Play(TalkReader.Read(lines));
+            page.End();
         }
         catch (TalkException wrong)
         {
             place.Streams.Error.WriteLine(wrong.Message);
             return ExitCode.CheckFailed;
         }
-        catch (Exception no) when (no is IOException or UnauthorizedAccessException && said.Pictures is not null)
+        catch (Exception no) when (no is IOException or UnauthorizedAccessException && said.Files is not null)
         {
-            place.Streams.Error.WriteLine($"Can't keep pictures in {said.Pictures}: {no.Message}");
+            place.Streams.Error.WriteLine($"Can't keep files in {said.Files}: {no.Message}");
             return ExitCode.CannotWrite;
         }
 

@@ -116,6 +116,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton(place.Time)
             .AddSingleton(new Bell(place.Time))
             .AddSingleton(new DueReminders(file, practice))
+            .AddSingleton(new WallKeeper(file, practice))
             .AddSingleton<Nightly>()
             .AddSingleton<ClockCheck>()
             .AddSingleton<TickRuns>()

@@ -16,6 +16,7 @@ internal static class VerbList
         new RestoreVerb(),
         new DemoVerb(),
         new RehearseVerb(),
+        new BacktestVerb(),
         new ConfigVerb(),
         new HealthVerb(),
         new HelpVerb(),

@@ -81,6 +81,14 @@ public sealed class ActRecords
     /// </summary>
     public DateTimeOffset? LastWrittenAt() => Booked.Moment(connection.ExecuteScalar<long?>(Last));
 
+    private const string LastNumber = """
+        select coalesce(max(id), 0)
+        from act
+        """;
+
+    /// <summary>The number of the last act; 0 before the first. It grows with every record and every undo.</summary>
+    public long LastId() => connection.ExecuteScalar<long>(LastNumber);
+
     private const string Newest = Written + """
         where act.author_id is not null
           and act.written_at >= $since

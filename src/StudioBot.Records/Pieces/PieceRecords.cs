@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Surfaces;
@@ -48,6 +49,7 @@ public sealed class PieceRecords
 
     // Each its own query: one for all that also finds one would read all.
     private const string OfNumber = "and piece.number = $number ";
+    private const string OfNumbers = "and piece.number in (select value from json_each($numbers)) ";
     private const string InStage = "and piece.id in (select piece_id from piece_stand where stage = $stage) ";
     private const string ByNumber = "order by piece.number";
     private const string ByPlace = "order by part.piece_id, part.position";
@@ -60,6 +62,29 @@ public sealed class PieceRecords
 
     /// <summary>The piece of this number; none where there is no such piece.</summary>
     public Piece? Find(int number) => Those(OfNumber, new { number }).SingleOrDefault();
+
+    /// <summary>The pieces of these numbers, by number; those that are none are left out.</summary>
+    public IReadOnlyList<Piece> These(IEnumerable<int> numbers) =>
+        Those(OfNumbers, new { numbers = JsonSerializer.Serialize(numbers) });
+
+    private const string LastMeasured = """
+        select number
+        from piece
+        where undone_id is null
+          and technique = $technique
+          and exists (
+            select 1 from live_piece_event as line
+            where line.piece_id = piece.id and line.kind = 'left')
+        order by poured_at desc, number desc
+        limit $most
+        """;
+
+    /// <summary>The numbers of the last pieces of a technique of which what was left in the cups is on record, the
+    /// last poured first.</summary>
+    /// <param name="technique">Its name.</param>
+    /// <param name="most">No more than these.</param>
+    public IReadOnlyList<int> Measured(string technique, int most) =>
+        [.. connection.Query<int>(LastMeasured, new { technique, most })];
 
     private IReadOnlyList<Piece> Those(string which, object parameters)
     {

@@ -76,14 +76,14 @@ public sealed class Outbox
         connection.QuerySingleOrDefault<PostFile>(FileOfPost, new { post = postId });
 
     private const string PutUnder = """
-        select payload, sent_message_id as messageId
+        select payload, sent_message_id as messageId, settled_at is not null as isSettled
         from post
         where once_key = $once
         """;
 
     /// <summary>What was put under this key, and as which message it arrived; none where nothing was.</summary>
     public PostOnce? PutOnce(string onceKey) =>
-        connection.QuerySingleOrDefault<PostOnce>(PutUnder, new { once = onceKey });
+        connection.QuerySingleOrDefault<OnceRow>(PutUnder, new { once = onceKey })?.From();
 
     // A chat rests as a whole: while one of its posts is on the wire, and while one waits for its next try.
     internal const string ClaimOne = """
@@ -246,6 +246,11 @@ public sealed class Outbox
         {
             throw new InvalidOperationException($"Post {id} is not being sent.");
         }
+    }
+
+    private sealed record OnceRow(string Payload, long? MessageId, long IsSettled)
+    {
+        public PostOnce From() => new(Payload, MessageId, IsSettled == 1);
     }
 
     private sealed record Row(long Id, long ChatId, string Payload, long PutAt, long Tries, long MaybeSent)

@@ -48,14 +48,6 @@ public sealed class HelpCommandTests
     }
 
     [Fact]
-    public void What_is_not_answered_yet_says_so()
-    {
-        var unopened = Catalogue.Find().Forms.First(form => form is Unopened && !Catalogue.Find().Of(form.Sheet.Word).Any(one => one is Ask or Act));
-
-        Assert.True(Sample.Answer($"help {unopened.Sheet.Word}")!.IsTrouble);
-    }
-
-    [Fact]
     public void Help_about_a_record_shows_how_and_has_no_button_that_records()
     {
         var reply = Sample.Answer("help used")!;

@@ -1,4 +1,5 @@
 using StudioBot.Chat.Reading;
+using StudioBot.Chat.Replies;
 using StudioBot.Craft.Units;
 
 namespace StudioBot.Chat.Tests.Support;
@@ -30,8 +31,10 @@ internal static class OneSlot
         return PhraseReader.Read(new Form(slot), words, words, atoms, context);
     }
 
-    private sealed class Form(Slot slot) : Unopened(records: false)
+    private sealed class Form(Slot slot) : Ask
     {
         public override CommandSheet Sheet { get; } = new("form", Room.Asking, "Takes one slot.", [slot], ["form"]);
+
+        internal override Reply Answer(Phrase said, Turn turn, Studio studio) => throw new NotSupportedException("It is only read.");
     }
 }

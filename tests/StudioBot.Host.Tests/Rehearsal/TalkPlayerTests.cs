@@ -60,7 +60,7 @@ public sealed class TalkPlayerTests
     {
         using var heard = new StringWriter();
         using var trouble = new StringWriter { NewLine = "\n" };
-        using var player = new TalkPlayer(Studios.Practice, new TalkPage(heard, trouble, asJson: false, pictures: null));
+        using var player = new TalkPlayer(Studios.Practice, new TalkPage(heard, trouble, asJson: false, files: null));
         player.Play(TalkReader.Read(lines));
         return (player.Failures, trouble.ToString());
     }

@@ -17,7 +17,7 @@ public sealed class TalksTests
     {
         using var heard = new StringWriter();
         using var trouble = new StringWriter();
-        using var player = new TalkPlayer(Studios.Practice, new TalkPage(heard, trouble, asJson: false, pictures: null));
+        using var player = new TalkPlayer(Studios.Practice, new TalkPage(heard, trouble, asJson: false, files: null));
         player.Play(TalkReader.Read(File.ReadLines(Path.Combine(Folder, name))));
         Assert.True(player.Failures == 0, trouble.ToString());
         Assert.NotEmpty(heard.ToString());

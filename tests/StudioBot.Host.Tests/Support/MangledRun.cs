@@ -176,6 +176,9 @@ internal sealed class MangledRun(int seed, int count)
         public Task<Delivery> Edit(long chat, long message, Letter letter, CancellationToken cancellation) =>
             Task.FromResult<Delivery>(new Delivery.Sent(message));
 
+        public Task<Delivery> Pin(long chat, long message, bool isPinned, CancellationToken cancellation) =>
+            Task.FromResult<Delivery>(new Delivery.Sent(message));
+
         public Task<bool> AnswerPress(string press, string? notice, CancellationToken cancellation) => Task.FromResult(true);
     }
 }

@@ -9,11 +9,18 @@ internal sealed class RecordingWire(TimeProvider time) : IWire
 {
     private readonly ConcurrentQueue<Delivered> deliveries = new();
     private readonly ConcurrentDictionary<long, ConcurrentQueue<Delivery>> scripts = new();
+    private readonly ConcurrentQueue<(long Chat, long Message, bool IsPinned)> pins = new();
     private int lastMessage;
 
     public IReadOnlyList<Delivered> All => [.. deliveries];
 
     public IReadOnlyList<string?> Presses => [.. presses];
+
+    /// <summary>What was pinned and unpinned, in order.</summary>
+    public IReadOnlyList<(long Chat, long Message, bool IsPinned)> Pins => [.. pins];
+
+    /// <summary>Whether we have the right to pin.</summary>
+    public bool MayPin { get; set; } = true;
 
     /// <summary>What the sends to one chat wait for, to be caught on the wire.</summary>
     public ConcurrentDictionary<long, TaskCompletionSource> Held { get; } = new();
@@ -28,6 +35,12 @@ internal sealed class RecordingWire(TimeProvider time) : IWire
 
     public Task<Delivery> Edit(long chat, long message, Letter letter, CancellationToken cancellation) =>
         Take(chat, message, letter, cancellation);
+
+    public Task<Delivery> Pin(long chat, long message, bool isPinned, CancellationToken cancellation)
+    {
+        pins.Enqueue((chat, message, isPinned));
+        return Task.FromResult(MayPin ? new Delivery.Sent(message) : (Delivery)new Delivery.Refused("not enough rights to pin a message"));
+    }
 
     public Task<bool> AnswerPress(string press, string? notice, CancellationToken cancellation)
     {

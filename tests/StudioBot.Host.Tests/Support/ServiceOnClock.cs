@@ -27,7 +27,9 @@ internal sealed class ServiceOnClock : IAsyncDisposable
     private readonly StandIn standIn;
     private readonly Serving serving;
     private readonly Counts counts = new();
-    private int open;
+
+    // Those that came to this service and are not answered: one of the service before may still be.
+    private readonly ConcurrentDictionary<Call, bool> open = new(ReferenceEqualityComparer.Instance);
 
     public ServiceOnClock(StandIn standIn)
     {
@@ -36,7 +38,7 @@ internal sealed class ServiceOnClock : IAsyncDisposable
         File = StudioFile.OpenInMemory();
         Studios.Found(File, Clock.GetUtcNow().AddDays(-1), (Nora, "Nora"), (Pia, "Pia"));
         standIn.Came = See;
-        standIn.Answered = call => Interlocked.Add(ref open, Counts(call) ? -1 : 0);
+        standIn.Answered = call => open.TryRemove(call, out _);
         var pulse = new Pulse(Clock);
         var outage = new Outage(loggers.CreateLogger<Outage>());
         var vitals = new Vitals(
@@ -85,7 +87,7 @@ internal sealed class ServiceOnClock : IAsyncDisposable
         while (!holds())
         {
             Assert.False(enough.IsCancellationRequested, $"What was waited for did not happen.\n{Log}\n{Told}");
-            if (Volatile.Read(ref open) == 0)
+            if (open.IsEmpty)
             {
                 Clock.Advance(Step);
             }
@@ -108,7 +110,10 @@ internal sealed class ServiceOnClock : IAsyncDisposable
     private void See(Call call)
     {
         seen.Enqueue((call, Clock.GetUtcNow()));
-        Interlocked.Add(ref open, Counts(call) ? 1 : 0);
+        if (Counts(call))
+        {
+            open[call] = true;
+        }
     }
 
     // A poll waits by nature.

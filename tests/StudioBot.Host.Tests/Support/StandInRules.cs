@@ -11,7 +11,7 @@ internal static partial class StandInRules
     private static readonly string[] Methods =
     [
         "getMe", "getUpdates", "deleteWebhook", "setMyCommands", "sendMessage", "sendDocument", "sendPhoto",
-        "editMessageText", "answerCallbackQuery",
+        "editMessageText", "answerCallbackQuery", "pinChatMessage", "unpinChatMessage",
     ];
 
     /// <summary>Why it says no; nothing where it would not.</summary>

@@ -43,6 +43,29 @@ public sealed class TelegramWireTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_message_is_pinned_without_a_sound_and_unpinned_again()
+    {
+        Assert.IsType<Delivery.Sent>(await wire.Pin(-1001, 12, isPinned: true, CancellationToken.None));
+        Assert.IsType<Delivery.Sent>(await wire.Pin(-1001, 12, isPinned: false, CancellationToken.None));
+        var (pin, unpin) = (Assert.Single(standIn.Calls, call => call.Method == "pinChatMessage"), Assert.Single(standIn.Calls, call => call.Method == "unpinChatMessage"));
+        Assert.True(pin.Body.GetProperty("disable_notification").GetBoolean());
+        Assert.All([pin, unpin], call => Assert.Equal(12, call.Body.GetProperty("message_id").GetInt32()));
+    }
+
+    [Theory]
+    [InlineData(400, "Bad Request: not enough rights to manage pinned messages in the chat", typeof(Delivery.Refused))]
+    [InlineData(400, "Bad Request: message to pin not found", typeof(Delivery.Sent))]
+    [InlineData(400, "Bad Request: CHAT_NOT_MODIFIED", typeof(Delivery.Sent))]
+    [InlineData(429, "Too Many Requests: retry after 7", typeof(Delivery.Again))]
+    [InlineData(403, "Forbidden: bot was kicked from the group chat", typeof(Delivery.Gone))]
+    [InlineData(500, "Internal Server Error", typeof(Delivery.Again))]
+    public async Task What_comes_back_of_a_pin_is_understood(int code, string why, Type becomes)
+    {
+        standIn.Script("pinChatMessage", Answer.No(code, why));
+        Assert.IsType(becomes, await wire.Pin(-1001, 12, isPinned: true, CancellationToken.None));
+    }
+
+    [Fact]
     public async Task A_file_goes_out_with_the_words_as_its_caption()
     {
         Assert.IsType<Delivery.Sent>(await Send(Marked with { ReplyTo = 3, File = Table }));

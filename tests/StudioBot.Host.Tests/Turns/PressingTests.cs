@@ -174,6 +174,40 @@ public sealed class PressingTests : IDisposable
     }
 
     // Nothing is written, said or recorded but the notice.
+    [Fact]
+    public async Task The_next_page_lies_where_the_first_one_lay()
+    {
+        for (var piece = 1; piece <= 30; piece++)
+        {
+            desk.Clock.Advance(TimeSpan.FromMinutes(2));
+            await desk.Settle(desk.Message(piece, Nora, piece, "pour 30cm panel bloom 6 colours"));
+        }
+
+        desk.Posted();
+        await desk.Settle(desk.Message(100, Nora, 100, "pieces drying"));
+        var next = desk.Posted()[^1].Keys.SelectMany(row => row).First(key => key.Label == "Next page").Data;
+        await desk.Settle(Press(101, Nora, next, Nora));
+
+        Assert.Equal(3, Assert.Single(desk.Posted()).Message);
+    }
+
+    [Fact]
+    public async Task What_is_taken_back_says_so_where_it_was_told()
+    {
+        await desk.Settle(desk.Message(1, Nora, 1, "room 20C 58%"));
+        var undo = desk.Posted()[^1].Keys[0][0].Data;
+        await desk.Settle(Press(2, Nora, undo, Nora));
+        Assert.Equal(3, Assert.Single(desk.Posted()).Message);
+    }
+
+    [Fact]
+    public async Task What_another_button_asks_is_a_message_of_its_own()
+    {
+        var other = await Asked(Nora, "ratio 3:1 250 ml", Nora, "");
+        await desk.Settle(Press(3, Nora, other, Nora));
+        Assert.Null(Assert.Single(desk.Posted()).Message);
+    }
+
     private async Task Nothing(JsonObject press, string notice)
     {
         var before = desk.Recorded;

@@ -38,7 +38,7 @@ public sealed class CommandLineTests
     [InlineData("ask", "studiobot ask \"WORDS\" [--json]")]
     [InlineData("sample a b", "studiobot sample DIR")]
     [InlineData("import", "studiobot import FILE [--data DIR]")]
-    [InlineData("rehearse", "studiobot rehearse FILE [--json] [--pictures DIR]")]
+    [InlineData("rehearse", "studiobot rehearse FILE [--json] [--files DIR]")]
     [InlineData("serve --sample", "studiobot serve [--data DIR]")]
     [InlineData("serve --json", "studiobot serve [--data DIR]")]
     [InlineData("serve --data", "studiobot serve [--data DIR]")]

@@ -41,7 +41,7 @@ public sealed class RehearseVerbTests
         Assert.All(lines, line =>
         {
             Assert.Equal(
-                ["at", "to", "kind", "text", "buttons", "picture"], line.EnumerateObject().Select(part => part.Name));
+                ["at", "to", "kind", "text", "buttons", "picture", "file"], line.EnumerateObject().Select(part => part.Name));
             Assert.Equal("2026-03-02 18:00", line.GetProperty("at").GetString());
             Assert.Equal("reply", line.GetProperty("kind").GetString());
             Assert.Equal("Undo", line.GetProperty("buttons")[0].GetString());
@@ -56,7 +56,7 @@ public sealed class RehearseVerbTests
         using var folder = new TempFolder();
         var pictures = Path.Combine(folder.Path, "pictures");
         var (code, heard, _) = Played(
-            new Invocation { Pictures = pictures },
+            new Invocation { Files = pictures },
             "at 2026-03-02 18:00", "pia: pour 30cm panel bloom 3 colours", "+ 3 days", "pia: piece 1", "+ 1 day", "pia: piece 1");
         Assert.Equal(0, code);
         var kept = Directory.GetFiles(pictures).Order(StringComparer.Ordinal).ToList();

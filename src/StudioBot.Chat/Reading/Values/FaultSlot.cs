@@ -37,8 +37,9 @@ internal sealed class FaultSlot() : Slot<string>("a fault (cracks, no cells, fis
 
     internal override string Say(string value) => value;
 
-    // The fault of which the most words occur; among those, the one listed first.
-    private static string? Best(IReadOnlyList<FaultWords> faults, HashSet<string> said)
+    /// <summary>The fault of which the most of these words tell; among those, the one listed first; none where they
+    /// tell of none.</summary>
+    internal static string? Best(IReadOnlyList<FaultWords> faults, HashSet<string> said)
     {
         var stems = said.Select(Stem).ToHashSet();
         int Hits(IReadOnlyList<string> phrase) => phrase.All(word => stems.Contains(Stem(word))) ? phrase.Count : 0;

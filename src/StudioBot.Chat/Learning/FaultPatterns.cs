@@ -1,0 +1,124 @@
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Sharing;
+using StudioBot.Craft.Faults;
+using StudioBot.Records.Pieces;
+
+namespace StudioBot.Chat.Learning;
+
+/// <summary>What the pieces with a fault share, by this studio's records: pieces with it compared with pieces without
+/// it over how, with what and from what they were poured.</summary>
+/// <remarks>Small counts say that they are too few; that many things are looked at is reckoned with
+/// (<see cref="FaultTable"/>, <see cref="ManyLooks"/>). Who made a piece is not looked at.</remarks>
+internal static class FaultPatterns
+{
+    // Older ones were other paints (common practice).
+    private const int MostPieces = 300;
+
+    // Of fewer with the fault, or with a thing, nothing can be told.
+    private const int Enough = 3;
+    private const double Chance = 0.05;
+    private const int ManyColours = 6;
+
+    // In a note of their own these tell of a colour, a wish or the weather, not of a fault.
+    private static readonly HashSet<string> OnlyInQuestions =
+    [
+        "cells", "brown", "grey", "yellow", "yellows", "amber", "thin", "thick", "soft", "slow", "drying", "marks", "runs",
+    ];
+
+    private static readonly char[] Between = [' ', ',', '.', ';', ':', '!', '?', '(', ')'];
+
+    private static readonly HashSet<string> Denials = ["no", "not", "without", "never", "none"];
+
+    /// <summary>It in a line; none where no piece has the fault on record.</summary>
+    public static string? Of(string fault, Studio studio)
+    {
+        List<int> numbers = [.. studio.View.Pieces.Numbers().TakeLast(MostPieces)];
+        List<FaultWords> told = [.. studio.Words.Faults.Select(one => one with
+        {
+            Phrases = [.. one.Phrases.Where(phrase => phrase is not [var only] || !OnlyInQuestions.Contains(only))],
+        })];
+        var faulty = studio.View.Pieces.Lines(numbers)
+            .Where(line => Tells(line.What) is { } words && IsOf(fault, words, told))
+            .Select(line => line.Number)
+            .ToHashSet();
+        return faulty.Count switch
+        {
+            0 => null,
+            < Enough => $"Here {Count(faulty.Count)} of {numbers.Count} on record: too few to tell what they share.",
+            _ => Shared(faulty, studio.View.Pieces.These(numbers)),
+        };
+    }
+
+    private static string Shared(HashSet<int> faulty, IReadOnlyList<Piece> pieces)
+    {
+        var all = $"Here {Count(faulty.Count)} of {pieces.Count} on record";
+        List<(string What, FaultTable Table)> looks =
+        [
+            .. pieces.SelectMany(piece => Things(piece).Distinct().Select(what => (what, piece)))
+                .GroupBy(pair => pair.what, pair => pair.piece)
+                .Select(same => (same.Key, Table(faulty, [.. same], pieces.Count)))
+                .Where(look => look.Item2.With >= Enough && look.Item2.Without >= Enough),
+        ];
+        var chances = ManyLooks.Corrected([.. looks.Select(look => look.Table.ByChance)]);
+        var found = looks.Select((look, at) => (look.What, look.Table, Chance: chances[at]))
+            .Where(look => look.Chance < Chance)
+            .OrderBy(look => look.Chance)
+            .FirstOrDefault();
+        return found.Table is not { } table
+            ? $"{all}: nothing they share stands out from chance."
+            : $"{all}: {table.FaultyWith} of {table.With} {found.What}, {table.FaultyWithout} of {table.Without} "
+                + "without; chance alone hardly does that.";
+    }
+
+    private static FaultTable Table(HashSet<int> faulty, List<Piece> with, int all)
+    {
+        var both = with.Count(piece => faulty.Contains(piece.Number));
+        return new FaultTable(both, with.Count - both, faulty.Count - both, all - with.Count - (faulty.Count - both));
+    }
+
+    private static IEnumerable<string> Things(Piece piece)
+    {
+        yield return $"poured as {piece.Technique}";
+        if (piece.Recipe is { } recipe)
+        {
+            yield return $"by the recipe {recipe}";
+        }
+
+        if (piece.Batch is { } batch)
+        {
+            yield return $"from batch {batch}";
+        }
+
+        if (piece.Colours >= ManyColours)
+        {
+            yield return $"with {ManyColours} colours or more";
+        }
+
+        foreach (var part in piece.Parts)
+        {
+            yield return $"with {part.Material}";
+        }
+    }
+
+    private static string? Tells(PieceEvent what) => what switch
+    {
+        // What a use writes by itself names materials.
+        PieceEvent.Note note =>
+            note.Words.StartsWith(UsedCommand.NoteLead, StringComparison.Ordinal) ? null : note.Words,
+        PieceEvent.Bin bin => bin.Why,
+        PieceEvent.Failed failed => failed.Why,
+        PieceEvent.Photo photo => photo.Words,
+        _ => null,
+    };
+
+    // “No cracks at all” tells of none.
+    private static bool IsOf(string fault, string words, IReadOnlyList<FaultWords> faults)
+    {
+        var said = words.ToLowerInvariant().Split(Between, StringSplitOptions.RemoveEmptyEntries).ToHashSet();
+        return (!said.Overlaps(Denials) || fault.Split(' ').Any(Denials.Contains))
+            && FaultSlot.Best(faults, said) == fault;
+    }
+
+    private static string Count(int count) => count == 1 ? "1 piece" : $"{count} pieces";
+}
