@@ -78,7 +78,10 @@ internal sealed class AmountsCommand : Ask
             new Button("How worked out", $"{line} grounds"),
             new Button("Add resin", $"resin {SurfaceSlot.Words(said.Of(Size))}"),
             Other(amounts.Technique, said, studio),
-        ]);
+        ])
+        {
+            File = CupsSketch.Of(amounts, colours, said.Of(Size), Measured(amounts)),
+        };
     }
 
     // What the rows below add up to, each rounded up to what a cup can measure.

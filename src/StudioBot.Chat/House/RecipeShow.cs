@@ -64,8 +64,9 @@ internal sealed class RecipeShow : Ask
             below.Add(Cautions.InAWord(studio, SafetySubject.Powder));
         }
 
+        var title = $"{Sentences.Capital(recipe.Name)}: {Size(recipe)}{Count(recipe)}";
         return RowPages.Of(
-            $"{Sentences.Capital(recipe.Name)}: {Size(recipe)}{Count(recipe)}",
+            title,
             [],
             [new RowGroup("", [.. recipe.Parts.Select(part => new Figure(part.Material, Show.Amount(part.Amount)))])],
             below,
@@ -75,7 +76,10 @@ internal sealed class RecipeShow : Ask
                     ? (Button[])[new Button("Twice as much", $"scale {recipe.Name} to {Show.Volume(poured * 2)}")]
                     : [],
                 new Button("All recipes", "recipe"),
-            ]);
+            ]) with
+        {
+            File = RecipeSketch.Of(recipe, title),
+        };
     }
 
     // Powders hardly add to the volume of a mixture.

@@ -18,20 +18,39 @@ internal static class Legend
     /// <param name="entries">How a sample is drawn into its box, and its words.</param>
     public static void Write(Sheet sheet, float top, IReadOnlyList<(Action<Sheet, SKRect> Draw, string Words)> entries)
     {
-        var left = (float)Sheet.Margin;
-        foreach (var (draw, words) in entries)
+        foreach (var ((draw, words), place) in entries.Zip(Places(entries)))
         {
-            var width = Lettering.Plain.WidthOf(words) + 1;
-            if (left > Sheet.Margin && left + SampleWidth + Gap + width > Sheet.Width - Sheet.Margin)
-            {
-                (left, top) = (Sheet.Margin, top + RowHeight);
-            }
-
-            draw(sheet, new SKRect(left, top + 10, left + SampleWidth, top + RowHeight - 10));
-            left += SampleWidth + Gap;
-            var right = Math.Min(left + width, Sheet.Width - Sheet.Margin);
-            sheet.Write(words, new SKRect(left, top, right, top + RowHeight), Lettering.Plain);
-            left = right + Apart;
+            var (left, down) = (place.X, top + place.Y);
+            draw(sheet, new SKRect(left, down + 10, left + SampleWidth, down + RowHeight - 10));
+            var from = left + SampleWidth + Gap;
+            sheet.Write(words, new SKRect(from, down, Right(from, words), down + RowHeight), Lettering.Plain);
         }
     }
+
+    /// <summary>How high it is with all its rows.</summary>
+    public static float HeightOf(IReadOnlyList<(Action<Sheet, SKRect> Draw, string Words)> entries) =>
+        entries.Count == 0 ? 0 : Places(entries)[^1].Y + RowHeight;
+
+    // Where each begins: from the left, and below the first row.
+    private static List<SKPoint> Places(IReadOnlyList<(Action<Sheet, SKRect> Draw, string Words)> entries)
+    {
+        List<SKPoint> places = [];
+        var (left, down) = ((float)Sheet.Margin, 0f);
+        foreach (var (_, words) in entries)
+        {
+            var width = SampleWidth + Gap + Lettering.Plain.WidthOf(words) + 1;
+            if (left > Sheet.Margin && left + width > Sheet.Width - Sheet.Margin)
+            {
+                (left, down) = (Sheet.Margin, down + RowHeight);
+            }
+
+            places.Add(new SKPoint(left, down));
+            left = Right(left + SampleWidth + Gap, words) + Apart;
+        }
+
+        return places;
+    }
+
+    private static float Right(float from, string words) =>
+        Math.Min(from + Lettering.Plain.WidthOf(words) + 1, Sheet.Width - Sheet.Margin);
 }

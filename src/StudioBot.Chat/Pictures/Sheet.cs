@@ -118,6 +118,29 @@ internal sealed class Sheet : IDisposable
         Canvas.Restore();
     }
 
+    /// <summary>A box of dots, as many as it holds whole.</summary>
+    public void Dots(SKRect box, SKColor colour, SKColor dots, float apart = 14)
+    {
+        Fill(box, colour);
+        using var dot = new SKPaint { Color = dots, IsAntialias = true };
+        var (columns, rows) = ((int)(box.Width / apart), (int)(box.Height / apart));
+        var (left, top) = (box.MidX - (columns - 1) * apart / 2, box.MidY - (rows - 1) * apart / 2);
+        for (var at = 0; at < columns * rows; at++)
+        {
+            Canvas.DrawCircle(left + at % columns * apart, top + at / columns * apart, apart / 6, dot);
+        }
+    }
+
+    /// <summary>A box of upright lines.</summary>
+    public void Uprights(SKRect box, SKColor colour, SKColor lines, float apart = 10)
+    {
+        Fill(box, colour);
+        for (var x = box.Left + apart; x < box.Right - 1; x += apart)
+        {
+            Line(new SKPoint(x, box.Top), new SKPoint(x, box.Bottom), lines, 3);
+        }
+    }
+
     /// <summary>A straight line.</summary>
     /// <param name="from">From here.</param>
     /// <param name="to">To here.</param>

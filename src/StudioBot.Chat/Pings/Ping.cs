@@ -47,6 +47,9 @@ internal abstract class Ping
     /// <summary>What is said once under all lines of this kind: how to check by hand, what comes next.</summary>
     internal virtual IEnumerable<Block> Under(IReadOnlyList<PingLine> lines, PingTurn turn) => [];
 
+    /// <summary>What goes out with it; none: words alone.</summary>
+    internal virtual ReplyFile? FileOf(IReadOnlyList<PingLine> lines, PingTurn turn) => null;
+
     /// <summary>What could be sent next.</summary>
     internal virtual IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn) => [];
 }

@@ -254,6 +254,7 @@ public static class PingRound
     {
         List<Block> blocks = [];
         List<Button> buttons = [];
+        ReplyFile? file = null;
         if (message.IsDigest)
         {
             blocks.Add(new Block.Headline("This comes late. What holds now:"));
@@ -267,6 +268,7 @@ public static class PingRound
             if (!message.IsDigest)
             {
                 blocks.AddRange(ping.Under(lines, turn));
+                file ??= ping.FileOf(lines, turn);
             }
 
             buttons.AddRange(ping.Buttons(lines, turn));
@@ -276,7 +278,10 @@ public static class PingRound
             message.Chat,
             message.Chat > 0 ? message.Chat : null,
             new Reply(blocks, [.. buttons.DistinctBy(button => button.Line).Take(MostButtons).Select(button =>
-                button with { Records = Forms.Value.MayRecord(button.Line) })]),
+                button with { Records = Forms.Value.MayRecord(button.Line) })])
+            {
+                File = file,
+            },
             message.IsDigest);
     }
 

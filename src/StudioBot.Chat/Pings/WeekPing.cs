@@ -41,13 +41,23 @@ internal sealed class WeekPing : Ping
     }
 
     /// <inheritdoc/>
-    internal override IEnumerable<Block> Under(IReadOnlyList<PingLine> lines, PingTurn turn) => WeekSummary.Of(
+    internal override IEnumerable<Block> Under(IReadOnlyList<PingLine> lines, PingTurn turn) => new WeekSummary(
         SpanOf(lines[0].Pings[0].Planned.At, turn),
         turn.Studio,
         turn.Now,
         turn.Zone,
-        withMoney: lines[0].Pings[0].Planned.Chat >= 0,
-        LineBudget.Lines - HeadLines);
+        withMoney: lines[0].Pings[0].Planned.Chat >= 0).Within(LineBudget.Lines - HeadLines);
+
+    /// <inheritdoc/>
+    internal override ReplyFile? FileOf(IReadOnlyList<PingLine> lines, PingTurn turn)
+    {
+        var span = SpanOf(lines[0].Pings[0].Planned.At, turn);
+        return WeekSketch.Of(
+            Say(lines[0], turn),
+            span,
+            turn.Studio.View.Stock.HoldingBetween(span.From, span.Until),
+            [.. turn.Materials.Select(turn.NeedOf).OfType<ShelfNeed>()]);
+    }
 
     /// <inheritdoc/>
     internal override IEnumerable<Button> Buttons(IReadOnlyList<PingLine> lines, PingTurn turn) =>

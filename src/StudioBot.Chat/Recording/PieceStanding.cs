@@ -41,6 +41,9 @@ internal sealed class PieceStanding
     /// <summary>Its outlook; none where it dries no more.</summary>
     public PieceOutlook? Look => _look.Value;
 
+    /// <summary>When its coat is cured, as its words say it; none where no coat cures or nobody noted it.</summary>
+    public DateTimeOffset? CuredAt => _curedAt;
+
     /// <summary>Whether its last coat failed and is still on it.</summary>
     public bool HasFailed { get; }
 

@@ -52,6 +52,7 @@ internal sealed class PiecesCommand : Ask
     {
         var moment = StudioMoment.Of(turn, studio);
         var reckoning = new PieceReckoning(studio.View, studio.Practice, moment.Now);
+        var sketch = new PiecesSketch(reckoning, moment, studio);
         var maker = said.Has(Maker) ? said.Of(Maker) == "me" ? turn.Who.Name : said.Of(Maker) : null;
         var stage = said.Or(InStage, "");
         List<PieceStanding> all = [.. reckoning.Pieces
@@ -60,20 +61,20 @@ internal sealed class PiecesCommand : Ask
         if (stage.Length == 0)
         {
             return maker is null
-                ? Counted(all, studio)
-                : Listed(ByStage(all), $"{maker}: {Count(all.Count)}", said, studio);
+                ? Counted(all, studio) with { File = sketch.Foremost("pieces.png", all, "in the studio") }
+                : Listed(ByStage(all), $"{maker}: ", Count(all.Count), said, sketch, studio);
         }
 
         List<PieceStanding> there = [.. ByStage(all.Where(one => StageWords.Of(one.Piece.Stage) == stage))];
         var whose = maker is null ? "" : $"{maker}: ";
         if (stage != StageWords.Of(Stage.Ready))
         {
-            return Listed(there, $"{whose}{there.Count} {StageWords.Counted(Of(stage))}", said, studio);
+            return Listed(there, whose, $"{there.Count} {StageWords.Counted(Of(stage))}", said, sketch, studio);
         }
 
         List<PieceStanding> likely = [.. ByStage(all.Where(IsWorthAHand))];
         var check = likely.Count > 0 ? $", {likely.Count} to check by hand" : "";
-        return Listed([.. there, .. likely], $"{whose}{there.Count} ready{check}", said, studio);
+        return Listed([.. there, .. likely], whose, $"{there.Count} ready{check}", said, sketch, studio);
     }
 
     private static Stage Of(string stage) => Enum.GetValues<Stage>().First(one => StageWords.Of(one) == stage);
@@ -102,10 +103,17 @@ internal sealed class PiecesCommand : Ask
             new Button(Sentences.Capital(StageWords.Counted(pair.Stage)), $"pieces {StageWords.Asked(pair.Stage)}"))]);
     }
 
-    private static Reply Listed(IReadOnlyList<PieceStanding> pieces, string headline, Phrase said, Studio studio)
+    // Whose they are stands in the words alone: a picture goes on to anybody.
+    private static Reply Listed(
+        IReadOnlyList<PieceStanding> pieces,
+        string whose,
+        string headline,
+        Phrase said,
+        PiecesSketch sketch,
+        Studio studio)
     {
         var page = Paging<PieceStanding>.Of(pieces, OnAPage, said.Or(Page, 1));
-        List<Block> blocks = [new Block.Headline(headline + page.Words)];
+        List<Block> blocks = [new Block.Headline(whose + headline + page.Words)];
         if (page.Shown.Count > 0)
         {
             blocks.Add(FitRows.Of([.. page.Shown.Select(one => new Figure(one.Name, one.InList))]));
@@ -126,7 +134,7 @@ internal sealed class PiecesCommand : Ask
 
         buttons.AddRange(page.Shown.Take(PieceButtons).Select(one =>
             new Button($"Piece {one.Piece.Number}", $"piece {one.Piece.Number}")));
-        return new Reply(blocks, buttons);
+        return new Reply(blocks, buttons) { File = sketch.Page("pieces.png", headline + page.Words, page.Shown) };
     }
 
     private static string Count(int count) => count == 1 ? "1 piece" : $"{count} pieces";

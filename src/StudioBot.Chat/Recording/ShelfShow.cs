@@ -44,19 +44,20 @@ internal sealed class ShelfShow : Ask
             return Where(pieces.First(one => one.Piece.Number == said.Of(Piece)[0]), reckoning, studio);
         }
 
+        var sketch = new PiecesSketch(reckoning, moment, studio);
         var shelves = studio.View.Rooms.Shelves();
         pieces.RemoveAll(one => one.IsEnded);
         var lying = pieces.ToLookup(one => one.Piece.Shelf ?? "", StringComparer.OrdinalIgnoreCase);
         if (!said.Has(Label))
         {
-            return All(shelves, lying, said, moment, studio);
+            return All(shelves, lying, said, moment, sketch, studio);
         }
 
         var label = said.Of(Label);
         return shelves.FirstOrDefault(shelf => Is(shelf.Label, label)) is { } one
-            ? Only(one, [.. lying[one.Label]], said, studio)
+            ? Only(one, [.. lying[one.Label]], said, sketch, studio)
             : shelves.Where(shelf => IsInRow(shelf.Label, label)).ToList() is { Count: > 0 } row
-                ? Row(row, label, lying, said, moment, studio)
+                ? Row(row, label, lying, said, moment, sketch, studio)
                 : Unknown(label, shelves, turn);
     }
 
@@ -93,6 +94,7 @@ internal sealed class ShelfShow : Ask
         ILookup<string, PieceStanding> lying,
         Phrase said,
         StudioMoment moment,
+        PiecesSketch sketch,
         Studio studio)
     {
         List<Shelf> taken = [.. shelves.Where(shelf => lying[shelf.Label].Any())];
@@ -108,7 +110,16 @@ internal sealed class ShelfShow : Ask
             lines.Add($"On no shelf: {Named(loose)}.");
         }
 
-        return Rows(taken, $"{Count(shelves.Count)}, {free.Count} free", lines, lying, said, moment, studio);
+        return Rows(
+            taken,
+            "on the shelves",
+            $"{Count(shelves.Count)}, {free.Count} free",
+            lines,
+            lying,
+            said,
+            moment,
+            sketch,
+            studio);
     }
 
     private static Reply Row(
@@ -117,20 +128,31 @@ internal sealed class ShelfShow : Ask
         ILookup<string, PieceStanding> lying,
         Phrase said,
         StudioMoment moment,
+        PiecesSketch sketch,
         Studio studio)
     {
         var count = row.Sum(shelf => lying[shelf.Label].Count());
         return Rows(
-            row, $"Shelf {label}: {(count == 1 ? "1 piece" : $"{count} pieces")}", [], lying, said, moment, studio);
+            row,
+            $"on shelf {label}",
+            $"Shelf {label}: {(count == 1 ? "1 piece" : $"{count} pieces")}",
+            [],
+            lying,
+            said,
+            moment,
+            sketch,
+            studio);
     }
 
     private static Reply Rows(
         List<Shelf> shelves,
+        string where,
         string headline,
         IReadOnlyList<string> lines,
         ILookup<string, PieceStanding> lying,
         Phrase said,
         StudioMoment moment,
+        PiecesSketch sketch,
         Studio studio)
     {
         var page = Paging<Shelf>.Of(shelves, OnAPage, said.Or(Page, 1));
@@ -150,10 +172,15 @@ internal sealed class ShelfShow : Ask
         return new Reply(blocks, [.. page.Buttons(said, Page), .. page.Shown
             .Where(shelf => lying[shelf.Label].Any() && ShelfSlot.IsLabel(shelf.Label))
             .Take(PieceButtons)
-            .Select(shelf => new Button($"Shelf {shelf.Label}", $"shelf {shelf.Label}"))]);
+            .Select(shelf => new Button($"Shelf {shelf.Label}", $"shelf {shelf.Label}"))])
+        {
+            File = sketch.Foremost(
+                "shelf.png", [.. page.Shown.SelectMany(shelf => lying[shelf.Label])], where + page.Words),
+        };
     }
 
-    private static Reply Only(Shelf shelf, IReadOnlyList<PieceStanding> lying, Phrase said, Studio studio)
+    private static Reply Only(
+        Shelf shelf, IReadOnlyList<PieceStanding> lying, Phrase said, PiecesSketch sketch, Studio studio)
     {
         var page = Paging<PieceStanding>.Of(lying, OnAPage, said.Or(Page, 1));
         List<Block> blocks =
@@ -175,7 +202,10 @@ internal sealed class ShelfShow : Ask
 
         return new Reply(blocks, [.. page.Buttons(said, Page), .. page.Shown
             .Take(PieceButtons)
-            .Select(one => new Button($"Piece {one.Piece.Number}", $"piece {one.Piece.Number}"))]);
+            .Select(one => new Button($"Piece {one.Piece.Number}", $"piece {one.Piece.Number}"))])
+        {
+            File = sketch.Page("shelf.png", $"{shelf.Label}, {shelf.Room}{page.Words}", page.Shown),
+        };
     }
 
     private static Reply Unknown(string label, IReadOnlyList<Shelf> shelves, Turn turn) => new(

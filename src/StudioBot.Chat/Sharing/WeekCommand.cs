@@ -40,17 +40,20 @@ internal sealed class WeekCommand : Ask
         var span = new WeekSpan(
             zone.InstantOf(monday, TimeOnly.MinValue), zone.InstantOf(monday.AddDays(Days), TimeOnly.MinValue));
         var now = zone.InstantOf(today, TimeOnly.FromDateTime(turn.Local));
-        var lines = WeekSummary.Of(
-            span, studio, now, zone, withMoney: turn.Chat == ChatKind.Private, LineBudget.Lines - 1);
+        var summary = new WeekSummary(span, studio, now, zone, withMoney: turn.Chat == ChatKind.Private);
+        var title = Title(monday, today);
         var number = NumberOf(monday);
         return new Reply(
-            [new Block.Headline(Title(monday, today)), .. lines],
+            [new Block.Headline(title), .. summary.Within(LineBudget.Lines - 1)],
             [
                 new Button("The week before", string.Create(
                     CultureInfo.InvariantCulture, $"week {NumberOf(monday.AddDays(-Days))}")),
                 .. number == NumberOf(today) ? Array.Empty<Button>() : [new Button("This week", "week")],
                 new Button("Stock", "stock"),
-            ]);
+            ])
+        {
+            File = summary.Picture(title),
+        };
     }
 
     // Week 48, 23 Nov to 29 Nov so far.

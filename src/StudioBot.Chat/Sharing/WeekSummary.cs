@@ -22,38 +22,41 @@ internal sealed class WeekSummary
     private readonly bool _withMoney;
     private readonly IReadOnlyList<StockLine> _lines;
     private readonly IReadOnlyList<PieceLine> _events;
+    private readonly WeekSpan _span;
+    private readonly IReadOnlyList<ShelfNeed> _needs;
     private readonly IReadOnlyList<ShelfNeed> _low;
     private readonly Dictionary<long, string> _materials;
     private readonly IReadOnlyList<(int Piece, DateTimeOffset Closes)> _windows;
     private readonly string _cost;
 
-    private WeekSummary(WeekSpan span, Studio studio, DateTimeOffset now, StudioZone zone, bool withMoney)
-    {
-        (_studio, _now, _zone, _withMoney) = (studio, now, zone, withMoney);
-        var view = studio.View;
-        var needs = new ShelfNeeds(studio, now).All();
-        _lines = view.Stock.HoldingBetween(span.From, span.Until);
-        _events = view.Pieces.LinesBetween(span.From, span.Until);
-        _low = [.. needs.Where(need => need.IsWanted)];
-        _materials = needs.ToDictionary(need => need.Material.Id, need => Labels.Short(need.Material.Name));
-        _windows = [.. Windows()];
-        _cost = Cost();
-    }
-
-    /// <summary>The lines under a headline.</summary>
+    /// <summary>Reads what there is of it.</summary>
     /// <param name="span">The time it is about; levels and windows are those of now.</param>
     /// <param name="studio">The records.</param>
     /// <param name="now">The moment.</param>
     /// <param name="zone">The studio's wall clock.</param>
     /// <param name="withMoney">Whether sums are told: not where anybody may read them.</param>
-    /// <param name="room">How many lines of a phone there are for it.</param>
-    public static IReadOnlyList<Block> Of(
-        WeekSpan span, Studio studio, DateTimeOffset now, StudioZone zone, bool withMoney, int room)
+    public WeekSummary(WeekSpan span, Studio studio, DateTimeOffset now, StudioZone zone, bool withMoney)
     {
-        var summary = new WeekSummary(span, studio, now, zone, withMoney);
-        return Enumerable.Range(1, MostNamed).Select(fewer => summary.Lines(MostNamed + 1 - fewer))
-            .FirstOrDefault(lines => LineBudget.Of(new Reply(lines)) <= room) ?? summary.Lines(1);
+        (_span, _studio, _now, _zone, _withMoney) = (span, studio, now, zone, withMoney);
+        var view = studio.View;
+        _needs = new ShelfNeeds(studio, now).All();
+        _lines = view.Stock.HoldingBetween(span.From, span.Until);
+        _events = view.Pieces.LinesBetween(span.From, span.Until);
+        _low = [.. _needs.Where(need => need.IsWanted)];
+        _materials = _needs.ToDictionary(need => need.Material.Id, need => Labels.Short(need.Material.Name));
+        _windows = [.. Windows()];
+        _cost = Cost();
     }
+
+    /// <summary>The lines under a headline.</summary>
+    /// <param name="room">How many lines of a phone there are for it.</param>
+    public IReadOnlyList<Block> Within(int room) =>
+        Enumerable.Range(1, MostNamed).Select(fewer => Lines(MostNamed + 1 - fewer))
+            .FirstOrDefault(lines => LineBudget.Of(new Reply(lines)) <= room) ?? Lines(1);
+
+    /// <summary>The picture of it; none where nothing was used and nothing is low.</summary>
+    /// <param name="title">The headline.</param>
+    public ReplyFile? Picture(string title) => WeekSketch.Of(title, _span, _lines, _needs);
 
     private IReadOnlyList<Block> Lines(int most) =>
     [
