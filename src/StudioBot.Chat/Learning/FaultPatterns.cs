@@ -23,7 +23,8 @@ internal static class FaultPatterns
     // In a note of their own these tell of a colour, a wish or the weather, not of a fault.
     private static readonly HashSet<string> OnlyInQuestions =
     [
-        "cells", "brown", "grey", "yellow", "yellows", "amber", "thin", "thick", "soft", "slow", "drying", "marks", "runs",
+        "cells", "brown", "grey", "yellow", "yellows", "amber", "thin", "thick", "soft", "slow", "drying", "marks",
+        "runs",
     ];
 
     private static readonly char[] Between = [' ', ',', '.', ';', ':', '!', '?', '(', ')'];

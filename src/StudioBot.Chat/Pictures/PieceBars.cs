@@ -15,7 +15,7 @@ internal static class PieceBars
     /// <summary>What its bars mean, in the order of a piece's days.</summary>
     public static IReadOnlyList<(PieceSpell Spell, string Words)> All { get; } =
     [
-        (PieceSpell.Unnoted, "not noted how far"),
+        (PieceSpell.Unnoted, "days not noted"),
         (PieceSpell.Dried, "drying so far"),
         (PieceSpell.Likely, "to be dry, 8 times in 10"),
         (PieceSpell.Waits, "dry, waits for a coat"),

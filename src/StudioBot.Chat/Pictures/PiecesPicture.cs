@@ -178,9 +178,10 @@ internal static class PiecesPicture
         var (from, to) = (Within(across, Since(figures, bar.From)), Within(across, Since(figures, bar.To)));
         if (to - from < LeastBar)
         {
-            var middle = Math.Clamp(
-                (from + to) / 2, across.First + LeastBar / 2, across.Last - LeastBar / 2);
-            (from, to) = (middle - LeastBar / 2, middle + LeastBar / 2);
+            // What was does not reach beyond now.
+            from = Math.Clamp(
+                bar.To <= figures.Now ? to - LeastBar : from, across.First, across.Last - LeastBar);
+            to = from + LeastBar;
         }
 
         // A window stands out of the coat that cures under it.

@@ -134,7 +134,12 @@ internal sealed class PiecesCommand : Ask
 
         buttons.AddRange(page.Shown.Take(PieceButtons).Select(one =>
             new Button($"Piece {one.Piece.Number}", $"piece {one.Piece.Number}")));
-        return new Reply(blocks, buttons) { File = sketch.Page("pieces.png", headline + page.Words, page.Shown) };
+
+        // Pages turn in place, which a picture's message does not.
+        return new Reply(blocks, buttons)
+        {
+            File = page.Count == 1 ? sketch.Page("pieces.png", headline, page.Shown) : null,
+        };
     }
 
     private static string Count(int count) => count == 1 ? "1 piece" : $"{count} pieces";

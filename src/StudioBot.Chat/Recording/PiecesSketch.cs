@@ -122,7 +122,8 @@ internal sealed class PiecesSketch(PieceReckoning reckoning, StudioMoment moment
                 yield return Bar(ended, from, line.At);
             }
 
-            (spell, from) = (begun, line.At);
+            // A book that opened with pieces noted them later than they were poured.
+            (spell, from) = (begun, line.What is PieceEvent.Poured ? one.Piece.PouredAt : line.At);
         }
 
         if (spell is { } lasting && moment.Now > from)

@@ -174,8 +174,9 @@ internal sealed class ShelfShow : Ask
             .Take(PieceButtons)
             .Select(shelf => new Button($"Shelf {shelf.Label}", $"shelf {shelf.Label}"))])
         {
-            File = sketch.Foremost(
-                "shelf.png", [.. page.Shown.SelectMany(shelf => lying[shelf.Label])], where + page.Words),
+            File = page.Count == 1
+                ? sketch.Foremost("shelf.png", [.. page.Shown.SelectMany(shelf => lying[shelf.Label])], where)
+                : null,
         };
     }
 
@@ -204,7 +205,7 @@ internal sealed class ShelfShow : Ask
             .Take(PieceButtons)
             .Select(one => new Button($"Piece {one.Piece.Number}", $"piece {one.Piece.Number}"))])
         {
-            File = sketch.Page("shelf.png", $"{shelf.Label}, {shelf.Room}{page.Words}", page.Shown),
+            File = page.Count == 1 ? sketch.Page("shelf.png", $"{shelf.Label}, {shelf.Room}", page.Shown) : null,
         };
     }
 

@@ -11,7 +11,7 @@ internal static class WeekSketch
 {
     private const int Days = 7;
 
-    /// <summary>The picture; none where nothing was used and nothing is low.</summary>
+    /// <summary>The picture; none where nothing was used: then nothing can be said to last so long.</summary>
     /// <param name="title">Which week.</param>
     /// <param name="span">From when to when.</param>
     /// <param name="lines">What the book holds of that time.</param>
@@ -20,7 +20,9 @@ internal static class WeekSketch
         string title, WeekSpan span, IReadOnlyList<StockLine> lines, IReadOnlyList<ShelfNeed> needs)
     {
         var figures = Figures(title, span, lines, needs);
-        return figures.Rows.Count == 0 ? null : ReplyFile.Picture("week.png", () => WeekPicture.Png(figures));
+        return figures.Rows.All(row => row.Weeks is null)
+            ? null
+            : ReplyFile.Picture("week.png", () => WeekPicture.Png(figures));
     }
 
     /// <summary>What it shows.</summary>

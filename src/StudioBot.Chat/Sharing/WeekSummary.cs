@@ -54,7 +54,7 @@ internal sealed class WeekSummary
         Enumerable.Range(1, MostNamed).Select(fewer => Lines(MostNamed + 1 - fewer))
             .FirstOrDefault(lines => LineBudget.Of(new Reply(lines)) <= room) ?? Lines(1);
 
-    /// <summary>The picture of it; none where nothing was used and nothing is low.</summary>
+    /// <summary>The picture of it; none where nothing was used.</summary>
     /// <param name="title">The headline.</param>
     public ReplyFile? Picture(string title) => WeekSketch.Of(title, _span, _lines, _needs);
 

@@ -71,7 +71,7 @@ public sealed class PiecesPictureTests
             new HashSet<string>
             {
                 "now", "17 B3 30cm panel", "28 Nov–9 Dec", "coat failed", "and 16 more", "25 Nov", "drying so far",
-                "to be dry, 8 times in 10", "dry, waits for a coat", "coat cures", "recoat window", "not noted how far",
+                "to be dry, 8 times in 10", "dry, waits for a coat", "coat cures", "recoat window", "days not noted",
             },
             Words(sheet));
     }

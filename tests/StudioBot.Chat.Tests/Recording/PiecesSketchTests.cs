@@ -100,6 +100,22 @@ public sealed class PiecesSketchTests : IDisposable
     }
 
     [Fact]
+    public void A_book_that_opens_with_pieces_shows_them_since_they_were_poured()
+    {
+        using var sample = LiveStudio.Sample();
+        var row = sample.Look(view =>
+        {
+            var moment = new StudioMoment(
+                new StudioZone(TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna")), sample.Now);
+            var known = new Studio(view, LiveStudio.Practice, isSample: true);
+            var reckoning = new PieceReckoning(view, LiveStudio.Practice, moment.Now);
+            var standing = new PieceStanding(view.Pieces.Find(17)!, reckoning, moment, known);
+            return Assert.Single(new PiecesSketch(reckoning, moment, known).Foremost([standing], "in the studio").Rows);
+        });
+        Assert.Equal((PieceSpell.Dried, new DateOnly(2026, 11, 21)), (row.Bars[0].Spell, DateOnly.FromDateTime(row.Bars[0].From)));
+    }
+
+    [Fact]
     public void Three_hundred_are_as_many_as_can_be_read_and_how_many_more()
     {
         for (var i = 0; i < 300; i++)
@@ -113,16 +129,15 @@ public sealed class PiecesSketchTests : IDisposable
     }
 
     [Fact]
-    public void A_page_shows_the_pieces_of_that_page()
+    public void A_list_of_several_pages_turns_in_place_and_so_brings_none()
     {
         for (var i = 0; i < 9; i++)
         {
             studio.Pours();
         }
 
-        Assert.NotEqual(Content("pieces drying"), Content("pieces drying page 2"));
-
-        byte[] Content(string words) => studio.Answers(words, 2).File!.Content;
+        Assert.Null(studio.Answers("pieces drying", 2).File);
+        Assert.NotNull(studio.Answers("pieces", 2).File);
     }
 
     private void Coated(int piece, double day) => studio.Happens(

@@ -47,7 +47,8 @@ public sealed class TelegramWireTests : IAsyncLifetime
     {
         Assert.IsType<Delivery.Sent>(await wire.Pin(-1001, 12, isPinned: true, CancellationToken.None));
         Assert.IsType<Delivery.Sent>(await wire.Pin(-1001, 12, isPinned: false, CancellationToken.None));
-        var (pin, unpin) = (Assert.Single(standIn.Calls, call => call.Method == "pinChatMessage"), Assert.Single(standIn.Calls, call => call.Method == "unpinChatMessage"));
+        var pin = Assert.Single(standIn.Calls, call => call.Method == "pinChatMessage");
+        var unpin = Assert.Single(standIn.Calls, call => call.Method == "unpinChatMessage");
         Assert.True(pin.Body.GetProperty("disable_notification").GetBoolean());
         Assert.All([pin, unpin], call => Assert.Equal(12, call.Body.GetProperty("message_id").GetInt32()));
     }

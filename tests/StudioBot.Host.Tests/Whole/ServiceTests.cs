@@ -23,12 +23,12 @@ public sealed partial class ServiceTests : IAsyncLifetime, IDisposable
     public async Task It_introduces_itself_answers_and_ends_cleanly()
     {
         Found();
-        standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"));
+        standIn.Updates.Add(StandInUpdates.Message(41, Nora, 1, "ratio 3:1 250 ml"));
         using var service = Serve();
         var log = service.StandardError.ReadToEndAsync();
         var answer = (await standIn.Until(1, call => call.Method == "sendMessage"))[0];
         Assert.Equal(Nora, answer.Chat);
-        Assert.Contains("900 cm²", answer.Text, StringComparison.Ordinal);
+        Assert.Contains("187.5 ml", answer.Text, StringComparison.Ordinal);
         await standIn.Until(2, call => call.Method == "setMyCommands");
         var methods = standIn.Calls.Select(call => call.Method).ToList();
         Assert.Equal(["deleteWebhook", "getMe"], methods.Take(2));
@@ -49,7 +49,7 @@ public sealed partial class ServiceTests : IAsyncLifetime, IDisposable
         Found();
         standIn.Script("sendMessage", Answer.Never);
         standIn.Updates.Add(
-            StandInUpdates.Message(41, Nora, 1, "amounts 30cm panel bloom 6 colours"),
+            StandInUpdates.Message(41, Nora, 1, "ratio 3:1 250 ml"),
             StandInUpdates.Message(42, Nora + 1, 1, "ratio 2:1 90 ml"));
         using (var killed = Serve())
         {
