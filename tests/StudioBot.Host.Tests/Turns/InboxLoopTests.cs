@@ -179,7 +179,7 @@ public sealed class InboxLoopTests : IDisposable
     {
         await desk.Settle(desk.Message(1, Group, 1, "/room 20C 58%", Pia));
         var undo = KeyOf(Assert.Single(desk.Posted()), "Undo");
-        Assert.StartsWith("~", undo, StringComparison.Ordinal);
+        Assert.StartsWith("=", undo, StringComparison.Ordinal);      // a key, whose outcome takes the place of the message
 
         await desk.Settle(
             StandInUpdates.Press(3, Group, 3, "p2", undo, Pia), StandInUpdates.Press(4, Group, 3, "p3", undo, Pia));
