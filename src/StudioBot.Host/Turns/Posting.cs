@@ -125,8 +125,16 @@ internal static class Posting
         letters[^1] = letters[^1] with { Keys = keyboard.Rows };
         if (reply.File is { } enclosed)
         {
-            var file = new PostFile(enclosed.Name, enclosed.MediaType, enclosed.Content);
-            if (letters[^1].Plain.Length <= ReplyMarkup.LongestCaption)
+            var (file, trouble) = Enclosed(enclosed);
+            if (file is null)
+            {
+                letters[^1] = letters[^1] with
+                {
+                    Html = $"{letters[^1].Html}\n{trouble}",
+                    Plain = $"{letters[^1].Plain}\n{trouble}",
+                };
+            }
+            else if (letters[^1].Plain.Length <= ReplyMarkup.LongestCaption)
             {
                 letters[^1] = letters[^1] with { File = file };
             }
@@ -142,6 +150,19 @@ internal static class Posting
         }
 
         return letters;
+    }
+
+    // A picture only shows what the words say: where it can't be drawn they go out without it, and say so.
+    private static (PostFile? File, string Trouble) Enclosed(ReplyFile file)
+    {
+        try
+        {
+            return (new PostFile(file.Name, file.MediaType, file.Content), "");
+        }
+        catch (Exception undrawn) when (file.IsPicture)
+        {
+            return (null, $"(Its picture could not be drawn: {undrawn.GetBaseException().GetType().Name}.)");
+        }
     }
 
     private static void Put(

@@ -9,6 +9,8 @@ public sealed class NoteCommandTests
     [InlineData("note 17 <3 this one & that", "<3 this one & that")]
     [InlineData("note 17: why so dusty?", "why so dusty?")]
     [InlineData("17 fisheyes lower left", "fisheyes lower left")]
+    [InlineData("note 17 a bit dull at the rim", "a bit dull at the rim")]
+    [InlineData("note 17 panel warped", "panel warped")]
     public void Words_are_kept_as_typed(string words, string kept)
     {
         using var studio = LiveStudio.Sample();

@@ -73,7 +73,9 @@ public sealed class FullDiskTests(ITestOutputHelper output) : IDisposable
 
         desk.File.LeaveRoom(null);
         var began = desk.Now;
-        await Patience.Until(desk.Clock, TimeSpan.FromSeconds(1), () => Acts() == founded + (2 * Each));
+
+        // In small steps, so that what the machine takes for the work hardly counts on our clock.
+        await Patience.Until(desk.Clock, TimeSpan.FromMilliseconds(50), () => Acts() == founded + (2 * Each));
         Assert.InRange(desk.Now - began, TimeSpan.Zero, TimeSpan.FromSeconds(30));
         Assert.Null(desk.Outage.Why);
         Assert.Equal(2 * Each, desk.Posted().Count);

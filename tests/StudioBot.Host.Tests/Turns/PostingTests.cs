@@ -34,6 +34,19 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
+    public void Words_whose_picture_can_not_be_drawn_go_out_alone_and_say_so()
+    {
+        var reply = new Reply([new Block.Line("17")], [])
+        {
+            File = ReplyFile.Picture("piece-17.png", () => throw new DllNotFoundException("no letters here")),
+        };
+        file.Write(session => Posting.PutByItself(session, Nora, Nora, reply, Urgency.Reply, Now, onceKey: null));
+        var letter = file.Write(session => Letter.Of(session.Post.Claim(Now)!, session.Post));
+        Assert.Null(letter.File);
+        Assert.Equal("17\n(Its picture could not be drawn: DllNotFoundException.)", letter.Plain);
+    }
+
+    [Fact]
     public void A_picture_is_drawn_when_it_is_put_and_not_before()
     {
         var drawn = 0;

@@ -21,7 +21,7 @@ public sealed class DemoVerbTests
 
         Assert.Equal((ExitCode.Done, ""), (code, error.ToString()));
         var kept = Directory.GetFiles(folder.Path).Select(path => Path.GetFileName(path)[4..]).Order(StringComparer.Ordinal).ToList();
-        Assert.Superset(new HashSet<string> { "labels-22.pdf", "piece-22.png" }, kept.ToHashSet());
+        Assert.Superset(new HashSet<string> { "labels-22.pdf", "piece-22.png", "pieces.png", "week.png", "cups.png", "recipe.png" }, kept.ToHashSet());
         Assert.Contains(kept, name => name.EndsWith(".ics", StringComparison.Ordinal));
         Assert.EndsWith($"{kept.Count} pictures and files are in {folder.Path}\n", heard.ToString(), StringComparison.Ordinal);
     }

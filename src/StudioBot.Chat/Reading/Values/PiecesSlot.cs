@@ -122,8 +122,12 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
             return false;
         }
 
-        return draft.At(at + 1) is not { Kind: AtomKind.Word } noun || !IsCounted(draft, noun);
+        return draft.At(at + 1) is not { Kind: AtomKind.Word } noun || IsBeforeWords(draft) || !IsCounted(draft, noun);
     }
+
+    // note 17 a bit dull, note 17 panel warped: what follows is anybody's words.
+    private bool IsBeforeWords(PhraseDraft draft) =>
+        draft.Form.Sheet.Takes.Any(slot => slot is TextSlot { After: { } before } && before == this);
 
     // 60 B is so much of part B, except where B is a shelf.
     private static bool IsCounted(PhraseDraft draft, Atom noun) => SurfaceWords.IsNoun(noun.Lower)
