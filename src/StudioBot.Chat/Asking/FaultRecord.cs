@@ -47,7 +47,7 @@ internal sealed record FaultRecord(PieceSigns Signs, string Line)
             return signs;
         }
 
-        var wet = Wet(piece);
+        var wet = RecipeHazards.Wet(piece.Parts);
         var powder = piece.Parts
             .Select(part => part.Amount)
             .OfType<Amount.ByMass>()
@@ -57,15 +57,15 @@ internal sealed record FaultRecord(PieceSigns Signs, string Line)
         {
             Poured = wet.Millilitres > 0 ? wet / face : null,
             Powder = wet.Millilitres > 0 ? powder / wet : null,
-            Water = wet.Millilitres > 0 ? VolumeOf(piece, "water") / wet : null,
-            CeilingPaint = VolumeOf(piece, "ceiling paint").Millilitres > 0,
+            Water = wet.Millilitres > 0 ? RecipeHazards.Wet(piece.Parts, RecipeHazards.Water) / wet : null,
+            CeilingPaint = RecipeHazards.Wet(piece.Parts, "ceiling paint").Millilitres > 0,
             OnlyPowders = !piece.Parts.Any(part => Kind(part.Material, studio) is MaterialKind.Paint or null),
         };
     }
 
     private static string Poured(Piece piece)
     {
-        var wet = Wet(piece);
+        var wet = RecipeHazards.Wet(piece.Parts);
         List<string> words = [piece.Technique];
         if (piece.Colours is { } colours)
         {
@@ -77,16 +77,6 @@ internal sealed record FaultRecord(PieceSigns Signs, string Line)
             : "nothing on record of what went in");
         return string.Join(", ", words);
     }
-
-    private static Volume Wet(Piece piece) =>
-        piece.Parts
-            .Select(part => part.Amount)
-            .OfType<Amount.ByVolume>()
-            .Aggregate(default(Volume), (sum, part) => sum + part.Volume);
-
-    private static Volume VolumeOf(Piece piece, string material) =>
-        piece.Parts.Where(part => part.Material == material).Select(part => part.Amount).OfType<Amount.ByVolume>()
-            .Aggregate(default(Volume), (sum, part) => sum + part.Volume);
 
     private static MaterialKind? Kind(string material, Studio studio) =>
         studio.Practice.Materials.FirstOrDefault(one => one.Name == material)?.Kind;

@@ -25,8 +25,7 @@ internal static class RecipeHazards
             yield return new Block.Line(OnlyPowders);
         }
 
-        var wet = Sum(parts, _ => true);
-        var water = Sum(parts, part => part.Material == "water");
+        var (wet, water) = (Wet(parts), Wet(parts, Water));
         var most = studio.Practice.Pours.MostWater.Value;
         if (wet.Millilitres > 0 && water / wet > most)
         {
@@ -36,14 +35,20 @@ internal static class RecipeHazards
         }
     }
 
+    /// <summary>What thins, by its name.</summary>
+    public const string Water = "water";
+
     /// <summary>Of colours that are powders only.</summary>
     public const string OnlyPowders = "All mica tends to sink and shift: one tube colour among them steadies it.";
 
     private static StarterMaterial? Known(string material, Studio studio) =>
         studio.Practice.Materials.FirstOrDefault(one => one.Name == material);
 
-    private static Volume Sum(IReadOnlyList<Part> parts, Func<Part, bool> which) => parts
-        .Where(which)
+    /// <summary>What is liquid of these parts.</summary>
+    /// <param name="parts">The parts.</param>
+    /// <param name="material">Of this material alone; none: of all.</param>
+    public static Volume Wet(IEnumerable<Part> parts, string? material = null) => parts
+        .Where(part => material is null || part.Material == material)
         .Select(part => part.Amount)
         .OfType<Amount.ByVolume>()
         .Aggregate(default(Volume), (sum, part) => sum + part.Volume);

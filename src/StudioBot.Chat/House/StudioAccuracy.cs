@@ -56,8 +56,7 @@ internal sealed class StudioAccuracy : Ask
         return new Reply(blocks, [new Button("What is set", "studio"), new Button("Techniques", "technique")]);
     }
 
-    /// <summary>Of all techniques.</summary>
-    internal static IEnumerable<PastGuess> Paint(Studio studio) => studio.Practice.Techniques
+    private static IEnumerable<PastGuess> Paint(Studio studio) => studio.Practice.Techniques
         .SelectMany(technique => StudioFilms.Past(studio.Technique(technique.Name), studio));
 
     private static string Answer(Accuracy? paint, Accuracy? days) =>

@@ -164,12 +164,12 @@ internal static class PiecesPicture
 
         if (IsBefore(figures, row, across))
         {
-            Beyond(sheet, new SKPoint(box.Left + 5, box.MidY), Gutter - 9);
+            sheet.Arrow(new SKPoint(box.Left + 5, box.MidY), Gutter - 9, 11);
         }
 
         if (IsAfter(figures, row, across))
         {
-            Beyond(sheet, new SKPoint(box.Right - 5, box.MidY), 9 - Gutter);
+            sheet.Arrow(new SKPoint(box.Right - 5, box.MidY), 9 - Gutter, 11);
         }
     }
 
@@ -202,18 +202,6 @@ internal static class PiecesPicture
     private static bool IsAfter(PiecesFigures figures, PieceRow row, Scale across) =>
         row.Bars.Any(bar => Since(figures, bar.To) > across.To + 1e-6);
 
-    // An arrow: it goes on beyond the days that are shown.
-    private static void Beyond(Sheet sheet, SKPoint tip, float length)
-    {
-        using var path = new SKPath();
-        path.MoveTo(tip);
-        path.LineTo(tip.X + length, tip.Y - 11);
-        path.LineTo(tip.X + length, tip.Y + 11);
-        path.Close();
-        using var fill = new SKPaint { Color = Ink.Words, IsAntialias = true };
-        sheet.Canvas.DrawPath(path, fill);
-    }
-
     private static List<(Action<Sheet, SKRect> Draw, string Words)> Entries(PiecesFigures figures, Scale across)
     {
         List<PieceBar> seen = [.. figures.Rows.SelectMany(row => row.Bars).Where(bar => IsSeen(figures, bar, across))];
@@ -224,7 +212,7 @@ internal static class PiecesPicture
         if (figures.Rows.Any(row => IsBefore(figures, row, across) || IsAfter(figures, row, across)))
         {
             entries.Add((
-                (sheet, box) => Beyond(sheet, new SKPoint(box.MidX - 9, box.MidY), Gutter - 9), "goes on further"));
+                (sheet, box) => sheet.Arrow(new SKPoint(box.MidX - 9, box.MidY), Gutter - 9, 11), "goes on further"));
         }
 
         return entries;

@@ -131,6 +131,21 @@ internal sealed class Sheet : IDisposable
         }
     }
 
+    /// <summary>A filled arrowhead.</summary>
+    /// <param name="tip">Where it points.</param>
+    /// <param name="length">From its tip to its end, in pixels; below nothing where it points to the right.</param>
+    /// <param name="half">Half of its height, in pixels.</param>
+    public void Arrow(SKPoint tip, float length, float half)
+    {
+        using var path = new SKPath();
+        path.MoveTo(tip);
+        path.LineTo(tip.X + length, tip.Y - half);
+        path.LineTo(tip.X + length, tip.Y + half);
+        path.Close();
+        using var fill = new SKPaint { Color = Ink.Words, IsAntialias = true };
+        Canvas.DrawPath(path, fill);
+    }
+
     /// <summary>A box of upright lines.</summary>
     public void Uprights(SKRect box, SKColor colour, SKColor lines, float apart = 10)
     {

@@ -111,7 +111,7 @@ internal static class WeekPicture
             Bar(sheet, box with { Right = Math.Max(right, box.Left + LeastBar) }, row.Low.Length > 0);
             if (weeks > MostWeeks)
             {
-                Arrow(sheet, new SKPoint(box.Right + 34, box.MidY));
+                sheet.Arrow(new SKPoint(box.Right + 34, box.MidY), -24, 15);
             }
         }
 
@@ -152,17 +152,6 @@ internal static class WeekPicture
         }
     }
 
-    private static void Arrow(Sheet sheet, SKPoint tip)
-    {
-        using var path = new SKPath();
-        path.MoveTo(tip);
-        path.LineTo(tip.X - 24, tip.Y - 15);
-        path.LineTo(tip.X - 24, tip.Y + 15);
-        path.Close();
-        using var fill = new SKPaint { Color = Ink.Words, IsAntialias = true };
-        sheet.Canvas.DrawPath(path, fill);
-    }
-
     private static List<(Action<Sheet, SKRect> Draw, string Words)> Entries(WeekFigures figures)
     {
         List<(Action<Sheet, SKRect> Draw, string Words)> entries = [];
@@ -179,7 +168,8 @@ internal static class WeekPicture
         if (figures.Rows.Any(row => row.Weeks > MostWeeks))
         {
             entries.Add((
-                (sheet, box) => Arrow(sheet, new SKPoint(box.MidX + 12, box.MidY)), $"more than {MostWeeks} weeks"));
+                (sheet, box) => sheet.Arrow(new SKPoint(box.MidX + 12, box.MidY), -24, 15),
+                $"more than {MostWeeks} weeks"));
         }
 
         return entries;

@@ -44,6 +44,11 @@ public static class WallPage
     /// <summary>What stands there once it is kept current no more.</summary>
     public static Reply Gone { get; } = new(new Block.Line("This wall is kept no more. Say “wall” for a new one."));
 
+    /// <summary>What the group hears where the bot may not pin.</summary>
+    public static Reply MayNotPin { get; } = new(
+        new Block.Line("I may not pin here, so the wall stands unpinned."),
+        new Block.Line("Make me an admin who may pin messages, then say “wall” again; or pin it yourself."));
+
     private static Reply Page(
         List<PieceStanding> pieces,
         List<ShelfNeed> low,

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using Microsoft.Extensions.Logging;
+using StudioBot.Chat.Sharing;
 using StudioBot.Host.Health;
-using StudioBot.Host.Ticks;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Backups;
@@ -210,7 +210,7 @@ internal sealed class Sender(
         if (isPinned)
         {
             file.Write(session => Posting.PutByItself(
-                session, post.ChatId, null, WallKeeper.MayNotPin, Urgency.Digest, time.GetUtcNow(),
+                session, post.ChatId, null, WallPage.MayNotPin, Urgency.Digest, time.GetUtcNow(),
                 string.Create(CultureInfo.InvariantCulture, $"may not pin {post.ChatId}")));
         }
 

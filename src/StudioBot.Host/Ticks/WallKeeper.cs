@@ -27,11 +27,6 @@ internal sealed class WallKeeper(StudioFile file, TradePractice practice, bool i
     // What the wall was last reckoned from: nothing of it changes between two acts, but with the days and hours.
     private (long Act, long Hour) seen = (-1, -1);
 
-    /// <summary>What the group hears, once, where the bot may not pin.</summary>
-    public static Reply MayNotPin { get; } = new(
-        new Block.Line("I may not pin here, so the wall stands unpinned."),
-        new Block.Line("Make me an admin who may pin messages, then say “wall” again; or pin it yourself."));
-
     /// <summary>One look; never two at once.</summary>
     /// <returns>Whether something was put that is to be sent.</returns>
     public bool Look(DateTimeOffset now)
