@@ -107,6 +107,7 @@ public sealed class PieceReckoning
         {
             FilmGrounds = grounds,
             Room = stay.Room,
+            Change = Taught.Change,
             Air = air,
             QuietUntil = _lines[piece.Number].Select(line => line.What).OfType<PieceEvent.NotYet>().LastOrDefault()
                 is { Until: { } until } && until > _now ? until : null,

@@ -55,7 +55,7 @@ public sealed class StudioDrying
         LeftOut = leftOut;
         Rooms = [.. rooms.Select((room, at) => (room.Key, room.Count(), Math.Exp(Of(FirstRoom + at).Mean)))
             .Where(room => room.Key.Length > 0)];
-        Change = last > 0 ? new DryingChange(last, Math.Exp(_change.Mean)) : null;
+        Change = last > 0 ? new DryingChange(lessons[^last], last, Math.Exp(_change.Mean)) : null;
     }
 
     /// <summary>A studio that has not finished a piece yet.</summary>

@@ -100,6 +100,7 @@ public sealed class PermissionTableTests : IDisposable
         house      recipe     RecipeShow        -    -    -    -    pg   pg
         house      remind     RemindCommand     -    -    -    -    pg   pg
         house      studio     StudioAccuracy    -    -    -    -    pg   pg
+        house      studio     OwnDrying         -    -    -    -    pg   pg
         house      studio     StudioBoard       -    -    -    -    -    pg
         house      studio     StudioHere        -    -    -    -    -    pgo
         house      studio     StudioBackup      -    -    -    -    -    p
