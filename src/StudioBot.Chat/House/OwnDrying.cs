@@ -57,7 +57,8 @@ internal sealed class OwnDrying : Ask
         }
 
         blocks.Add(new Block.Line("Drawn towards common practice while pieces are few." + Sentences.Invented(studio)));
-        return new Reply(blocks, [new Button("How well it foretold", "studio accuracy"), new Button("Pieces", "pieces")]);
+        return new Reply(
+            blocks, [new Button("How well it foretold", "studio accuracy"), new Button("Pieces", "pieces")]);
     }
 
     private static string Times(double factor, string what, string of) =>
