@@ -66,6 +66,8 @@ internal sealed class Serving(
             return;
         }
 
+        // It answered: the first poll may be quiet for half a minute before it says as much.
+        pulse.Polled();
         log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
         var catalogue = Catalogue.Find();
         var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");

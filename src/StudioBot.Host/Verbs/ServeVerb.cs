@@ -130,6 +130,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<Watchdog>()
             .AddSingleton<HealthPort>()
             .AddSingleton(BackupFolder.Of(settings.StudioPath))
+            .AddSingleton(new BackupCopy(settings.BackupCommand, BackupCopy.UsualLongest))
             .AddSingleton<BackupRound>()
             .AddSingleton<BackupLetter>()
             .AddSingleton<BotClients>()
