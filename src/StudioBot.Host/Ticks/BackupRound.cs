@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Backups;
@@ -9,8 +10,8 @@ using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Ticks;
 
-/// <summary>The day's backup, and its copy in another place. Its proof looks at every page, reference and sum, so what is damaged in the studio's file
-/// is found with it, and told to the stewards once.</summary>
+/// <summary>The day's backup, and its copy in another place. Its proof looks at every page, reference and sum, so what
+/// is damaged in the studio's file is found with it, and told to the stewards once.</summary>
 internal sealed class BackupRound(StudioFile file, BackupFolder backups, BackupCopy copy, ILogger<BackupRound> log)
 {
     private static readonly TimeSpan Day = TimeSpan.FromDays(1);
@@ -34,12 +35,12 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, BackupC
         try
         {
             var made = backups.Make(BackupKind.Daily, now);
-            log.LogInformation("Backup {Name} is proven.", made.Name);
+            log.LogInformation(Events.BackupProven, "Backup {Name} is proven.", made.Name);
             Copy(made, now);
         }
         catch (BackupUnderWayException busy)
         {
-            log.LogWarning("No backup was made by this round: {Why}", busy.Message);
+            log.LogWarning(Events.BackupUnderWay, "No backup was made by this round: {Why}", busy.Message);
         }
         catch (UnprovenBackupException broken) when (broken.IsStudioDamaged)
         {
@@ -52,7 +53,7 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, BackupC
         catch (Exception no) when (no is UnprovenBackupException or UnreadableStudioException
             or IOException or UnauthorizedAccessException)
         {
-            log.LogError(no, "The day's backup could not be made.");
+            log.LogError(Events.BackupNotMade, no, "The day's backup could not be made.");
             TellWay("missed", "The day's backup could not be made", no.Message, "studiobot backup", now);
         }
     }
@@ -66,7 +67,7 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, BackupC
             return;
         }
 
-        log.LogError("Backup {Name} was not copied: {Why}", made.Name, why);
+        log.LogError(Events.BackupNotCopied, "Backup {Name} was not copied: {Why}", made.Name, why);
         uncopied ??= made.Name;
         Tell(
             $"uncopied {uncopied}",
@@ -79,7 +80,7 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, BackupC
 
     private void Damaged(Exception broken, DateTimeOffset now)
     {
-        log.LogError(broken, "The studio's file is damaged.");
+        log.LogError(Events.StudioDamaged, broken, "The studio's file is damaged.");
         TellWay(
             "damaged",
             "The studio's file is damaged",

@@ -107,7 +107,7 @@ internal sealed class ServeVerb : Verb
     {
         var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
             new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
-        builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time));
+        builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time, settings.IsLogJson));
         BotClients.AddTo(builder.Services);
         builder.Services
             .AddSingleton(settings)
