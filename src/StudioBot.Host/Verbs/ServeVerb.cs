@@ -2,6 +2,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Logging;
 using StudioBot.Craft.Practice;
 using StudioBot.Host.Health;
 using StudioBot.Host.Logging;
@@ -20,6 +21,9 @@ internal sealed class ServeVerb : Verb
 {
     // What still runs then is left: it goes again at the next start.
     private static readonly TimeSpan LongestEnd = TimeSpan.FromSeconds(8);
+
+    // What they tell of their own beginning and end says nothing of the studio.
+    private static readonly string[] Frameworks = ["Microsoft", "Quartz", "System"];
 
     /// <inheritdoc/>
     public override string Word => "serve";
@@ -108,6 +112,11 @@ internal sealed class ServeVerb : Verb
         var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
             new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
         builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time, settings.IsLogJson));
+        foreach (var framework in Frameworks)
+        {
+            builder.Logging.AddFilter<LineLog>(framework, LogLevel.Warning);
+        }
+
         BotClients.AddTo(builder.Services);
         builder.Services
             .AddSingleton(settings)

@@ -85,10 +85,13 @@ internal sealed class SourcesVerb : Verb
         JsonValueKind.Object when element.TryGetProperty("value", out var value) => Value(value),
         JsonValueKind.Object => string.Join("; ", element.EnumerateObject()
             .Where(member => !Names.Contains(member.Name) && !HasSource(member.Value))
-            .Select(member => $"{member.Name} {Value(member.Value)}")),
-        JsonValueKind.Array => string.Join(", ", element.EnumerateArray().Where(one => !HasSource(one)).Select(Value)),
+            .Select(member => $"{member.Name} {Inner(member.Value)}")),
+        JsonValueKind.Array => string.Join(", ", element.EnumerateArray().Where(one => !HasSource(one)).Select(Inner)),
         _ => element.ToString(),
     };
+
+    private static string Inner(JsonElement element) =>
+        element.ValueKind == JsonValueKind.Object ? $"({Value(element)})" : Value(element);
 
     private static bool HasSource(JsonElement element) => element.ValueKind switch
     {

@@ -10,7 +10,7 @@ public sealed partial class DeployTests
 {
     private const string OwnUser = "1654:1654";
 
-    private static readonly IReadOnlyList<(string Word, string Rest)> Recipe =
+    private static readonly IReadOnlyList<(string Word, string Said)> Recipe =
     [
         .. TopFolder.Read("Dockerfile").Replace("\\\n", " ", StringComparison.Ordinal).Split('\n')
             .Where(line => line.Length > 0 && !line.StartsWith('#'))
@@ -19,29 +19,29 @@ public sealed partial class DeployTests
     ];
 
     // What follows the last FROM is what is run.
-    private static readonly IReadOnlyList<(string Word, string Rest)> Image =
+    private static readonly IReadOnlyList<(string Word, string Said)> Image =
         [.. Recipe.Skip(Recipe.Select((line, at) => (line.Word, At: at)).Last(line => line.Word == "FROM").At)];
 
     [Fact]
     public void The_image_is_built_from_bases_of_a_fixed_version() =>
-        Assert.All(Recipe.Where(line => line.Word == "FROM"), line => Assert.Matches(@"^\S+:[0-9]+\.[0-9]+[\w.-]*( AS \w+)?$", line.Rest));
+        Assert.All(Recipe.Where(line => line.Word == "FROM"), line => Assert.Matches(@"^\S+:[0-9]+\.[0-9]+[\w.-]*( AS \w+)?$", line.Said));
 
     [Fact]
     public void The_image_is_not_run_as_root_and_its_data_are_that_user_s()
     {
-        Assert.Equal(OwnUser, Assert.Single(Image, line => line.Word == "USER").Rest);
-        Assert.Equal("/data", Assert.Single(Image, line => line.Word == "VOLUME").Rest);
-        Assert.Contains(Image, line => line.Word == "COPY" && line.Rest.Contains($"--chown={OwnUser} ", StringComparison.Ordinal)
-            && line.Rest.EndsWith(" /data", StringComparison.Ordinal));
-        Assert.Contains("Studio__Data=/data", Assert.Single(Image, line => line.Word == "ENV").Rest, StringComparison.Ordinal);
+        Assert.Equal(OwnUser, Assert.Single(Image, line => line.Word == "USER").Said);
+        Assert.Equal("/data", Assert.Single(Image, line => line.Word == "VOLUME").Said);
+        Assert.Contains(Image, line => line.Word == "COPY" && line.Said.Contains($"--chown={OwnUser} ", StringComparison.Ordinal)
+            && line.Said.EndsWith(" /data", StringComparison.Ordinal));
+        Assert.Contains("Studio__Data=/data", Assert.Single(Image, line => line.Word == "ENV").Said, StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_image_is_watched_by_the_program_s_own_verb()
     {
-        Assert.EndsWith("CMD [\"/program/studiobot\", \"health\"]", Assert.Single(Image, line => line.Word == "HEALTHCHECK").Rest, StringComparison.Ordinal);
-        Assert.Equal("[\"/program/studiobot\"]", Assert.Single(Image, line => line.Word == "ENTRYPOINT").Rest);
-        Assert.Equal("[\"serve\"]", Assert.Single(Image, line => line.Word == "CMD").Rest);
+        Assert.EndsWith("CMD [\"/program/studiobot\", \"health\"]", Assert.Single(Image, line => line.Word == "HEALTHCHECK").Said, StringComparison.Ordinal);
+        Assert.Equal("[\"/program/studiobot\"]", Assert.Single(Image, line => line.Word == "ENTRYPOINT").Said);
+        Assert.Equal("[\"serve\"]", Assert.Single(Image, line => line.Word == "CMD").Said);
         Assert.Contains(VerbList.All, verb => verb.Word == "health");
         Assert.Contains(VerbList.All, verb => verb.Word == "serve");
     }
@@ -49,8 +49,8 @@ public sealed partial class DeployTests
     [Fact]
     public void All_that_the_image_is_built_from_is_there_and_let_through_and_nothing_else_is()
     {
-        var sources = Recipe.Where(line => line.Word == "COPY" && !line.Rest.Contains("--from", StringComparison.Ordinal))
-            .SelectMany(line => line.Rest.Split(' ')[..^1]).ToList();
+        var sources = Recipe.Where(line => line.Word == "COPY" && !line.Said.Contains("--from", StringComparison.Ordinal))
+            .SelectMany(line => line.Said.Split(' ')[..^1]).ToList();
         Assert.Contains("src", sources);
         Assert.All(sources, source => Assert.True(Path.Exists(Path.Combine(TopFolder.Path, source)), source));
         var rules = TopFolder.Read(".dockerignore").Split('\n').Where(line => line.Length > 0 && !line.StartsWith('#')).ToList();
