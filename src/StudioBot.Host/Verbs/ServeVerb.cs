@@ -2,7 +2,6 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
-using Microsoft.Extensions.Logging;
 using StudioBot.Craft.Practice;
 using StudioBot.Host.Health;
 using StudioBot.Host.Logging;
