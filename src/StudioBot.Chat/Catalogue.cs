@@ -3,6 +3,13 @@ namespace StudioBot.Chat;
 /// <summary>Every command there is, found once at start; help, menu, vocabulary and tests come from here.</summary>
 public sealed class Catalogue
 {
+    private static readonly Lazy<Catalogue> All = new(() => new([.. typeof(Catalogue).Assembly.GetTypes()
+        .Where(type => type.IsSubclassOf(typeof(Command)) && !type.IsAbstract)
+        .Select(type => (Command)Activator.CreateInstance(type, nonPublic: true)!)
+        .OrderBy(form => form.Sheet.Room)
+        .ThenBy(form => form.Sheet.Word, StringComparer.Ordinal)
+        .ThenByDescending(form => form.Records)]));
+
     private readonly Dictionary<string, List<Command>> _byWord = [];
 
     private Catalogue(IReadOnlyList<Command> forms)
@@ -30,13 +37,8 @@ public sealed class Catalogue
     /// <summary>Every single word that begins a command.</summary>
     public IReadOnlySet<string> Words { get; }
 
-    /// <summary>All commands of this assembly.</summary>
-    public static Catalogue Find() => new([.. typeof(Catalogue).Assembly.GetTypes()
-        .Where(type => type.IsSubclassOf(typeof(Command)) && !type.IsAbstract)
-        .Select(type => (Command)Activator.CreateInstance(type, nonPublic: true)!)
-        .OrderBy(form => form.Sheet.Room)
-        .ThenBy(form => form.Sheet.Word, StringComparer.Ordinal)
-        .ThenByDescending(form => form.Records)]);
+    /// <summary>All commands of this assembly: the same catalogue for every studio.</summary>
+    public static Catalogue Find() => All.Value;
 
     /// <summary>The forms of this word, or of another name of it; none where it is no command.</summary>
     public IReadOnlyList<Command> Of(string word) => _byWord.GetValueOrDefault(word, []);

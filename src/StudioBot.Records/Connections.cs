@@ -41,6 +41,11 @@ internal static class Connections
     // A file that may not be written is opened, and a transaction begun, all the same; only a write says so.
     private const string TryToWrite = "begin immediate; create table write_try (id integer); rollback";
 
+    // What the mapper worked out of a statement holds in every studio's file, whose tables are the same; by itself it
+    // would work it out anew for each.
+    static Connections() =>
+        SqlMapper.ConnectionStringComparer = EqualityComparer<string>.Create((_, _) => true, _ => 0);
+
     /// <summary>Opens or makes the file, with a log beside it that readers can look past, and the newest schema.
     /// </summary>
     /// <param name="path">The file.</param>

@@ -6,6 +6,7 @@ namespace StudioBot.Host.Health;
 /// <summary>Whether the service is alive, and whether it is ready: it hears from the chat service, its studio can be
 /// written, and its clock can be right. A hang is counted by the machine's steady clock, which nobody sets.</summary>
 internal sealed class Vitals(StudioFile file, Pulse pulse, Outage outage, ClockCheck clock, TimeProvider time)
+    : IVitals
 {
     /// <summary>So long the studio may be without an answer before the service counts as hung.</summary>
     public static readonly TimeSpan LongestHang = TimeSpan.FromMinutes(1);

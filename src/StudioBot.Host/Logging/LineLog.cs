@@ -11,7 +11,9 @@ namespace StudioBot.Host.Logging;
 /// <param name="to">Where it goes.</param>
 /// <param name="time">The clock.</param>
 /// <param name="isJson">Whether each line is an object of JSON; else it is words.</param>
-internal sealed class LineLog(TextWriter to, TimeProvider time, bool isJson = false) : ILoggerProvider
+/// <param name="studio">Of which of several studios it is; none where there is one.</param>
+internal sealed class LineLog(TextWriter to, TimeProvider time, bool isJson = false, string? studio = null)
+    : ILoggerProvider
 {
     /// <summary>Between the lines that an entry would have, such as those of an exception.</summary>
     public const string LineEnd = " | ";
@@ -34,7 +36,8 @@ internal sealed class LineLog(TextWriter to, TimeProvider time, bool isJson = fa
         var ours = category.StartsWith(nameof(StudioBot), StringComparison.Ordinal) ? number.Id : 0;
         var line = isJson
             ? Json(at, level, category, ours == 0 ? default : number, message, exception)
-            : $"{at} {level} {category}{(ours == 0 ? "" : $" {ours}")}: {OneLine(Whole(message, exception))}";
+            : $"{at} {level} {category}{(ours == 0 ? "" : $" {ours}")}{(studio is null ? "" : $" of {studio}")}: "
+                + OneLine(Whole(message, exception));
         lock (turn)
         {
             to.WriteLine(Redaction.Of(line));
@@ -42,7 +45,7 @@ internal sealed class LineLog(TextWriter to, TimeProvider time, bool isJson = fa
         }
     }
 
-    private static string Json(
+    private string Json(
         string at, LogLevel level, string category, EventId number, string message, Exception? exception)
     {
         using var bytes = new MemoryStream();
@@ -52,6 +55,11 @@ internal sealed class LineLog(TextWriter to, TimeProvider time, bool isJson = fa
             json.WriteString("at", at);
             json.WriteString("level", level.ToString());
             json.WriteString("from", category);
+            if (studio is not null)
+            {
+                json.WriteString("studio", studio);
+            }
+
             if (number.Id != 0)
             {
                 json.WriteNumber("event", number.Id);

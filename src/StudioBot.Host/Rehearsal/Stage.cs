@@ -19,7 +19,7 @@ internal sealed class Stage : IDisposable
     // So often one moment is looked at; more means a row that no verdict settles.
     private const int MostLooks = 100;
 
-    private readonly StudioFile file = StudioFile.OpenInMemory();
+    private readonly StudioFile file;
     private readonly Answering answering;
     private readonly Clerk clerk;
     private readonly DueReminders reminders;
@@ -34,8 +34,12 @@ internal sealed class Stage : IDisposable
     private long messages;
 
     /// <summary>An empty stage.</summary>
-    public Stage(TradePractice practice, bool isSample)
+    /// <param name="practice">The trade's values.</param>
+    /// <param name="isSample">Whether the studio is the invented one.</param>
+    /// <param name="file">The studio, which the stage ends with itself; none: one in memory.</param>
+    public Stage(TradePractice practice, bool isSample, StudioFile? file = null)
     {
+        this.file = file ??= StudioFile.OpenInMemory();
         answering = new Answering(new Conversation(Catalogue.Find()), practice, isSample, "studio_bot");
         clerk = new Clerk(file, TalkUpdates.Us, answering, NullLogger<Clerk>.Instance, BeforeCommit);
         reminders = new DueReminders(file, practice, isSample, BeforeCommit);

@@ -21,8 +21,6 @@ internal sealed class Serving(
     Pulse pulse,
     Outage outage,
     Counts counts,
-    Watchdog watchdog,
-    HealthPort healthPort,
     BackupLetter backups,
     IHostApplicationLifetime lifetime,
     TimeProvider time,
@@ -40,11 +38,7 @@ internal sealed class Serving(
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(stoppingToken);
-        List<Task> others =
-        [
-            Steady("Watching", watchdog.Run, stop.Token),
-            Steady("Telling how it is", healthPort.Run, stop.Token),
-        ];
+        List<Task> others = [];
         try
         {
             await Serve(others, stop.Token);

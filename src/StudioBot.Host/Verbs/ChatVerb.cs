@@ -33,7 +33,7 @@ internal sealed class ChatVerb : Verb
         var found = CheckSettings.Of(place.Machine, said.Data);
         if (!said.Sample && (found.Settings.Token is not null || found.Troubles.Count > 0))
         {
-            return await ServeVerb.Serve(found, place, cancellation);
+            return await ServeVerb.Serve([found], place, cancellation);
         }
 
         return await Opening.WithPractice(place, practice => Task.FromResult(said.Sample

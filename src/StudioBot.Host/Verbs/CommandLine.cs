@@ -72,9 +72,14 @@ internal abstract record CommandLine
                 return new Misread($"“{argument}” wants a value behind it.", Shown(verb));
             }
 
+            if (argument == Data && said.DataFolders.Count > 0 && !verb.TakesSeveralFolders)
+            {
+                return new Misread($"“{Data}” stands here once.", Shown(verb));
+            }
+
             said = argument switch
             {
-                Data => said with { Data = rest[at] },
+                Data => said with { DataFolders = [.. said.DataFolders, rest[at]] },
                 Files => said with { Files = rest[at] },
                 _ => said with { Now = rest[at] },
             };

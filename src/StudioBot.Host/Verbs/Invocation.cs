@@ -6,8 +6,11 @@ internal sealed record Invocation
     /// <summary>Everything that is no option.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
-    /// <summary>What stands after <c>--data</c>.</summary>
-    public string? Data { get; init; }
+    /// <summary>What stands after each <c>--data</c>.</summary>
+    public IReadOnlyList<string> DataFolders { get; init; } = [];
+
+    /// <summary>What stands after the only <c>--data</c>.</summary>
+    public string? Data => DataFolders.SingleOrDefault();
 
     /// <summary>What stands after <c>--now</c>.</summary>
     public string? Now { get; init; }

@@ -28,94 +28,142 @@ internal sealed class ServeVerb : Verb
     public override string Word => "serve";
 
     /// <inheritdoc/>
-    public override string Usage => "serve [--data DIR]";
+    public override string Usage => "serve [--data DIR]...";
 
     /// <inheritdoc/>
     public override string Says => "The service: chat by Telegram until it is stopped.";
 
     /// <inheritdoc/>
-    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) =>
-        Serve(CheckSettings.Of(place.Machine, said.Data), place, cancellation);
+    public override bool TakesSeveralFolders => true;
 
-    /// <summary>Serves with these settings.</summary>
-    public static async Task<ExitCode> Serve(CheckedSettings found, Workplace place, CancellationToken cancellation)
+    /// <inheritdoc/>
+    public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation) => Serve(
+        said.DataFolders.Count == 0
+            ? [CheckSettings.Of(place.Machine, null)]
+            : [.. said.DataFolders.Select(folder => CheckSettings.Of(place.Machine, folder))],
+        place,
+        cancellation);
+
+    /// <summary>Serves the studios of these settings, one or several, until all have ended.</summary>
+    /// <returns>Done where every one ended well, else how the first that did not has ended.</returns>
+    public static async Task<ExitCode> Serve(
+        IReadOnlyList<CheckedSettings> found, Workplace place, CancellationToken cancellation)
     {
-        if (found.Troubles.Count > 0)
+        if (found.FirstOrDefault(one => one.Troubles.Count > 0) is { } wrong)
         {
-            foreach (var line in SettingReport.Lines(found.Troubles, TradeSettings.Load(Opening.ConfigFolder(place))))
-            {
-                await place.Streams.Error.WriteLineAsync(line);
-            }
-
-            return ExitCode.Settings;
+            return await Refused(
+                place, SettingReport.Lines(wrong.Troubles, TradeSettings.Load(Opening.ConfigFolder(place))));
         }
 
-        if (found.Settings.Token is null)
-        {
-            await place.Streams.Error.WriteLineAsync(
-                $"No token: name a file that holds it in {SettingKeys.TokenFile}, or set Telegram__Token.");
-            return ExitCode.Settings;
-        }
-
-        if (Opening.Open(found.Settings.StudioPath, place, out var code) is not { } file)
-        {
-            return code;
-        }
-
-        using (file)
-        {
-            try
-            {
-                return await Opening.WithPractice(
-                    place, practice => Serve(found.Settings, place, file, practice, cancellation));
-            }
-            catch (UnwritableStudioException no)
-                when (OpeningTrouble.Of(no, found.Settings.StudioPath) is { } trouble)
-            {
-                return Opening.Told(place, trouble);
-            }
-        }
+        List<StudioSettings> studios = [.. found.Select(one => one.Settings)];
+        return Unfit(studios) is { } unfit
+            ? await Refused(place, [unfit])
+            : await Opening.WithPractice(place, practice => Serve(studios, place, practice, cancellation));
     }
 
-    private static async Task<ExitCode> Serve(
-        StudioSettings settings,
-        Workplace place,
-        StudioFile file,
-        TradePractice practice,
-        CancellationToken cancellation)
+    // What one service can't serve, in a line; none where it can.
+    private static string? Unfit(List<StudioSettings> studios)
     {
-        Founding.Found(file, practice, place.Time.GetUtcNow());
-        if (Founding.ClaimCode(file, place.Time.GetUtcNow()) is { } code)
+        var of = (StudioSettings studio) => studios.Count > 1 ? $" for {studio.DataFolder}" : "";
+        if (studios.FirstOrDefault(one => one.Token is null) is { } mute)
         {
-            await place.Streams.Error.WriteLineAsync(
-                $"This studio has no steward yet. Within 15 minutes, send the bot in private:  join {code}");
+            return $"No token{of(mute)}: name a file that holds it in {SettingKeys.TokenFile}, or set Telegram__Token.";
         }
 
-        using var host = Built(settings, place, file, practice).Build();
-        var serving = host.Services.GetRequiredService<Serving>();
-        await host.RunAsync(cancellation);
-        if (!serving.TokenWasRefused)
+        return studios.GroupBy(one => one.DataFolder).FirstOrDefault(same => same.Count() > 1) is { } twice
+                ? $"{twice.Key} is named twice: a studio is served once."
+            : studios.GroupBy(one => one.Token!.Reveal()).FirstOrDefault(same => same.Count() > 1) is { } shared
+                ? $"{string.Join(" and ", shared.Select(one => one.DataFolder))} have one token: each studio has its own, "
+                    + $"in its {SettingSources.DataFileName}."
+            : null;
+    }
+
+    private static async Task<ExitCode> Refused(Workplace place, IEnumerable<string> lines)
+    {
+        foreach (var line in lines)
         {
-            return ExitCode.Done;
+            await place.Streams.Error.WriteLineAsync(line);
         }
 
-        await place.Streams.Error.WriteLineAsync(
-            "The chat service refuses the token. Ask it for the current one, and set that.");
         return ExitCode.Settings;
     }
 
-    /// <summary>The service with all it is made of.</summary>
-    internal static HostApplicationBuilder Built(
-        StudioSettings settings, Workplace place, StudioFile file, TradePractice practice)
+    // A studio that can't be had, or whose token is refused, does not keep the others from being served.
+    private static async Task<ExitCode> Serve(
+        List<StudioSettings> studios, Workplace place, TradePractice practice, CancellationToken cancellation)
+    {
+        List<ServedStudio> served = [];
+        try
+        {
+            List<ExitCode> codes = [];
+            foreach (var settings in studios)
+            {
+                if (ServedStudio.Open(settings, studios.Count > 1, place, practice, out var code) is { } studio)
+                {
+                    served.Add(studio);
+                }
+
+                codes.Add(code);
+            }
+
+            if (served.Count > 0)
+            {
+                using var watch = Watching(studios[0], served, place).Build();
+                await watch.StartAsync(cancellation);
+                codes.AddRange(await Task.WhenAll(served.Select(studio => studio.Run(cancellation))));
+                await watch.StopAsync(CancellationToken.None);
+            }
+
+            return codes.FirstOrDefault(code => code != ExitCode.Done);
+        }
+        finally
+        {
+            served.ForEach(studio => studio.Dispose());
+        }
+    }
+
+    // What looks after all of them: one port and one systemd.
+    private static HostApplicationBuilder Watching(
+        StudioSettings first, IReadOnlyList<ServedStudio> served, Workplace place)
+    {
+        var builder = Empty(first, place, null);
+        builder.Services
+            .AddSingleton(first)
+            .AddSingleton(place.Time)
+            .AddSingleton<IVitals>(served is [var only]
+                ? only.Vitals
+                : new AllVitals([.. served.Select(one => (one.Folder, one.Vitals))]))
+            .AddSingleton<ISystemdNotifier, SystemdNotifier>()
+            .AddSingleton<Action<string>>(why => Environment.FailFast(why))
+            .AddSingleton<Watchdog>()
+            .AddSingleton<HealthPort>()
+            .AddHostedService<Watch>();
+        return builder;
+    }
+
+    private static HostApplicationBuilder Empty(StudioSettings settings, Workplace place, string? studio)
     {
         var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
             new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
-        builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time, settings.IsLogJson));
+        builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time, settings.IsLogJson, studio));
         foreach (var framework in Frameworks)
         {
             builder.Logging.AddFilter<LineLog>(framework, LogLevel.Warning);
         }
 
+        return builder;
+    }
+
+    /// <summary>The service of one studio with all it is made of.</summary>
+    /// <param name="settings">Its settings.</param>
+    /// <param name="place">Where it runs.</param>
+    /// <param name="file">The studio.</param>
+    /// <param name="practice">The trade's values.</param>
+    /// <param name="studio">How its log names it; none where it is the only one.</param>
+    internal static HostApplicationBuilder Built(
+        StudioSettings settings, Workplace place, StudioFile file, TradePractice practice, string? studio = null)
+    {
+        var builder = Empty(settings, place, studio);
         BotClients.AddTo(builder.Services);
         builder.Services
             .AddSingleton(settings)
@@ -133,10 +181,6 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<Outage>()
             .AddSingleton<Pulse>()
             .AddSingleton<Vitals>()
-            .AddSingleton<ISystemdNotifier, SystemdNotifier>()
-            .AddSingleton<Action<string>>(why => Environment.FailFast(why))
-            .AddSingleton<Watchdog>()
-            .AddSingleton<HealthPort>()
             .AddSingleton(BackupFolder.Of(settings.StudioPath))
             .AddSingleton(new BackupCopy(settings.BackupCommand, BackupCopy.UsualLongest))
             .AddSingleton<BackupRound>()

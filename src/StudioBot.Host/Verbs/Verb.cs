@@ -15,6 +15,9 @@ internal abstract class Verb
     /// <summary>The options it knows beside <c>--data</c>.</summary>
     public virtual IReadOnlyList<string> Options => [];
 
+    /// <summary>Whether <c>--data</c> may stand there more than once.</summary>
+    public virtual bool TakesSeveralFolders => false;
+
     /// <summary>The fewest and the most words it takes.</summary>
     public virtual (int Fewest, int Most) Takes => (0, 0);
 

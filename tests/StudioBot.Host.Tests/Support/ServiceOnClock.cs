@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using Microsoft.Extensions.Hosting;
-using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
 using NSubstitute;
@@ -41,8 +40,6 @@ internal sealed class ServiceOnClock : IAsyncDisposable
         standIn.Answered = call => open.TryRemove(call, out _);
         var pulse = new Pulse(Clock);
         var outage = new Outage(loggers.CreateLogger<Outage>());
-        var vitals = new Vitals(
-            File, pulse, outage, new ClockCheck(File, Clock, loggers.CreateLogger<ClockCheck>()), Clock);
         serving = new Serving(
             Bots.Settings(standIn),
             File,
@@ -52,9 +49,6 @@ internal sealed class ServiceOnClock : IAsyncDisposable
             pulse,
             outage,
             counts,
-            new Watchdog(
-                vitals, Substitute.For<ISystemdNotifier>(), _ => { }, Clock, loggers.CreateLogger<Watchdog>()),
-            new HealthPort(Bots.Settings(standIn), vitals, loggers.CreateLogger<HealthPort>()),
             Senders.Backups("nowhere"),
             Substitute.For<IHostApplicationLifetime>(),
             Clock,

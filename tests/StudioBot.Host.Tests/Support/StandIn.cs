@@ -17,6 +17,7 @@ internal sealed class StandIn : IAsyncDisposable
     private static readonly JsonElement Empty = JsonDocument.Parse("{}").RootElement;
 
     private readonly WebApplication app;
+    private readonly string token;
     private readonly ConcurrentQueue<Call> calls = new();
     private readonly List<(Func<Call, bool> Fits, Queue<Answer> Answers)> scripts = [];
     private readonly StandInUpdates updates = new();
@@ -24,9 +25,9 @@ internal sealed class StandIn : IAsyncDisposable
     private int lastMessage;
     private bool isGone;
 
-    private StandIn(WebApplication app)
+    private StandIn(WebApplication app, string token)
     {
-        this.app = app;
+        (this.app, this.token) = (app, token);
         app.Map("/bot{token}/{method}", Handle);
     }
 
@@ -44,12 +45,12 @@ internal sealed class StandIn : IAsyncDisposable
 
     public IReadOnlyList<Call> Sent => [.. calls.Where(call => call.Method is "sendMessage" or "sendDocument" or "sendPhoto" or "editMessageText")];
 
-    public static async Task<StandIn> Start()
+    public static async Task<StandIn> Start(string token = Token)
     {
         var builder = WebApplication.CreateSlimBuilder();
         builder.Logging.ClearProviders();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
-        var standIn = new StandIn(builder.Build());
+        var standIn = new StandIn(builder.Build(), token);
         await standIn.app.StartAsync();
         return standIn;
     }
@@ -112,7 +113,7 @@ internal sealed class StandIn : IAsyncDisposable
         try
         {
             var answer = Scripted(call)
-                ?? ((string)context.Request.RouteValues["token"]! == Token ? null : Answer.Unauthorized)
+                ?? ((string)context.Request.RouteValues["token"]! == token ? null : Answer.Unauthorized)
                 ?? StandInRules.Refusal(call)
                 ?? await OwnAnswer(call, context.RequestAborted);
             await answer.Write(context);

@@ -33,15 +33,15 @@ public sealed class CommandLineTests
     }
 
     [Theory]
-    [InlineData("serv", "studiobot serve [--data DIR]")]
+    [InlineData("serv", "studiobot serve [--data DIR]...")]
     [InlineData("dance", "studiobot help")]
     [InlineData("ask", "studiobot ask \"WORDS\" [--json]")]
     [InlineData("sample a b", "studiobot sample DIR")]
     [InlineData("import", "studiobot import FILE [--data DIR]")]
     [InlineData("rehearse", "studiobot rehearse FILE [--json] [--files DIR]")]
-    [InlineData("serve --sample", "studiobot serve [--data DIR]")]
-    [InlineData("serve --json", "studiobot serve [--data DIR]")]
-    [InlineData("serve --data", "studiobot serve [--data DIR]")]
+    [InlineData("serve --sample", "studiobot serve [--data DIR]...")]
+    [InlineData("serve --json", "studiobot serve [--data DIR]...")]
+    [InlineData("serve --data", "studiobot serve [--data DIR]...")]
     [InlineData("--tokens x", "studiobot [--sample] [--data DIR]")]
     public void What_can_t_be_read_is_answered_with_what_would_work(string line, string works) =>
         Assert.Equal(works, Assert.IsType<CommandLine.Misread>(Read(line)).Try);
