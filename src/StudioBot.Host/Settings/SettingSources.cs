@@ -13,7 +13,8 @@ internal sealed class SettingSources
     public const string DataFileName = "settings.json in the data folder";
 
     private const string DataFile = "settings.json";
-    private const string FileExample = """{ "Health": { "Port": 8745 } }""";
+    private const string FileExample = """{ "Studio": { "Data": "/srv/studio" } }""";
+    private const string DataFileExample = """{ "Health": { "Port": 8745 } }""";
     private const string Prefix = "STUDIOBOT__";
     private const string PrefixedName = "environment, " + Prefix;
 
@@ -28,7 +29,7 @@ internal sealed class SettingSources
     {
         sources =
         [
-            (FileName, File(FileName, Path.Combine(machine.ProgramFolder, "config", "studiobot.json"))),
+            (FileName, File(FileName, Path.Combine(machine.ProgramFolder, "config", "studiobot.json"), FileExample)),
             ("environment", Variables(machine, name => name.StartsWith(Prefix, StringComparison.OrdinalIgnoreCase)
                 ? null
                 : name)),
@@ -40,7 +41,7 @@ internal sealed class SettingSources
         // Which folder it is, the others say: so it comes last, and has its place above the program's file.
         if (DataFolder.Of(this, machine).Path is { Length: > 0 } folder)
         {
-            var own = File(DataFileName, Path.Combine(folder, DataFile));
+            var own = File(DataFileName, Path.Combine(folder, DataFile), DataFileExample);
             if (own[SettingKeys.Data] is { } elsewhere)
             {
                 troubles.Add(new(
@@ -80,7 +81,7 @@ internal sealed class SettingSources
         where pair.Value is not null && !SettingKeys.All.Contains(pair.Key, StringComparer.OrdinalIgnoreCase)
         select (pair.Key, source.Name);
 
-    private IConfigurationRoot File(string name, string path)
+    private IConfigurationRoot File(string name, string path, string example)
     {
         try
         {
@@ -88,7 +89,7 @@ internal sealed class SettingSources
         }
         catch (InvalidDataException no)
         {
-            troubles.Add(new(name, "(the file)", no.GetBaseException().Message, FileExample));
+            troubles.Add(new(name, "(the file)", no.GetBaseException().Message, example));
         }
         catch (UnauthorizedAccessException)
         {

@@ -104,6 +104,15 @@ public sealed partial class DeployTests
         Assert.Equal("0", Assert.Single(Unit("LimitCORE")));
     }
 
+    // Seen: refused the first of them, the runtime ends with “Failed to create CoreCLR”; and one that compiles while it
+    // runs needs memory that is written and run.
+    [Fact]
+    public void The_unit_leaves_the_runtime_what_it_can_t_begin_without()
+    {
+        Assert.Equal("sched_setaffinity sched_setscheduler", Unit("SystemCallFilter").Last());
+        Assert.Empty(Unit("MemoryDenyWriteExecute"));
+    }
+
     [Fact]
     public void The_operators_page_lists_every_setting_and_only_those()
     {
