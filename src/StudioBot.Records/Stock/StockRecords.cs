@@ -208,6 +208,9 @@ public sealed class StockRecords
     public IReadOnlyList<StockLine> HoldingBetween(DateTimeOffset from, DateTimeOffset until) =>
         lines.HoldingBetween(from, until);
 
+    /// <summary>The lines that hold of these acts, in the order they were booked.</summary>
+    public IReadOnlyList<StockLine> HoldingOf(IEnumerable<long> acts) => lines.HoldingOf(acts);
+
     /// <summary>The lines of a material that were written after this moment, undone ones and their opposites too.
     /// </summary>
     public IReadOnlyList<StockLine> WrittenAfter(DateTimeOffset moment, long materialId) =>
