@@ -25,7 +25,8 @@ public sealed class OwnFlow
     // A room that nobody read is at 20 °C, give or take 4 (common practice).
     private const double UnreadDegrees = 4;
 
-    private const double Fall = 0.025;
+    // What a degree more takes off a water-borne paint, 2 to 3 % (from memory).
+    internal const double Fall = 0.025;
     private const double FallDeviation = 0.005;
 
     // Any mixture that pours, and any trace of one.
@@ -165,6 +166,33 @@ public sealed class OwnFlow
             low,
             share + reach < 1 ? Poured(there, share + reach) : null,
             low > default(Volume) ? low : more / 2));
+    }
+
+    /// <summary>How much more of a thinner to put into a cup of no known mixture until it reads as wanted.</summary>
+    /// <param name="reads">What it reads, of one kind with what is wanted, and told by its cup.</param>
+    /// <param name="wanted">What is wanted.</param>
+    /// <param name="there">How much is in the cup.</param>
+    /// <param name="thinner">What is put in, by its name.</param>
+    /// <param name="already">Its share of what is in the cup, from 0 to below 1, where that is known.</param>
+    /// <returns>The middle, and the ends between which it lies four times of five; none where that leads away from what
+    /// is wanted, or no amount reaches it.</returns>
+    public (Volume Low, Volume Middle, Volume? High)? More(
+        FlowReading reads, FlowReading wanted, Volume there, string thinner, double already)
+    {
+        var (slope, left) = (Slope(thinner), 1 - already);
+        var share = (LogOf(wanted) - LogOf(reads)) / (slope.Mean * left);
+        if (slope.Mean >= 0 || share is < 0 or >= 1)
+        {
+            return null;
+        }
+
+        var noise = _scale * Noise(reads with { At = reads.At ?? Reference });
+        var reach = EightOfTen / Math.Abs(slope.Mean * left)
+            * Math.Sqrt(noise * noise + Math.Pow(share * left * slope.Deviation, 2));
+        return (
+            Poured(there, Math.Max(0, share - reach)),
+            Poured(there, share),
+            share + reach < 1 ? Poured(there, share + reach) : null);
     }
 
     /// <summary>The share of a thinner with which a mixture flows at this warmth as the studio likes it: as each of its
