@@ -1047,6 +1047,7 @@ begin
 end;
 CREATE INDEX flow_reading_act on flow_reading (act_id);
 CREATE INDEX flow_reading_batch on flow_reading (batch_id);
+CREATE INDEX piece_event_note on piece_event (id) where kind = 'note';
 DELETE FROM "sqlite_sequence";
 INSERT INTO "sqlite_sequence" VALUES('inbox',3);
 INSERT INTO "sqlite_sequence" VALUES('post',3);

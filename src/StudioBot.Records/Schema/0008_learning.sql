@@ -11,3 +11,6 @@ create table flow_reading (
 
 create index flow_reading_act on flow_reading (act_id);
 create index flow_reading_batch on flow_reading (batch_id);
+
+-- What was noted of pieces, without reading all that happened to them.
+create index piece_event_note on piece_event (id) where kind = 'note';
