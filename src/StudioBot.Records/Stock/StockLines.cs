@@ -132,6 +132,21 @@ internal sealed class StockLines(SqliteConnection connection)
     public long Bought(long materialId, DateTimeOffset since) =>
         connection.ExecuteScalar<long>(Delivered, new { material = materialId, since = Booked.At(since) });
 
+    private const string Came = """
+        select distinct act.written_at
+        from stock_entry as entry
+        join act on act.id = entry.act_id
+        where entry.material_id = $material
+          and entry.reason = 'bought'
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by act.id
+        """;
+
+    /// <summary>The moments at which it was written that a material came.</summary>
+    public IReadOnlyList<DateTimeOffset> CameAt(long materialId) =>
+        [.. connection.Query<long>(Came, new { material = materialId }).Select(Booked.Moment)];
+
     private const string First = """
         select min(act.happened_at)
         from lot

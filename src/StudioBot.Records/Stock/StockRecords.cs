@@ -219,6 +219,10 @@ public sealed class StockRecords
     /// <summary>Whether more of a material was booked as bought after this moment than was taken back.</summary>
     public bool HasCome(long materialId, DateTimeOffset since) => lines.Bought(materialId, since) > 0;
 
+    /// <summary>The moments at which it was written that a material came, in their order; what was taken back is not
+    /// among them.</summary>
+    public IReadOnlyList<DateTimeOffset> CameAt(long materialId) => lines.CameAt(materialId);
+
     /// <summary>How a material was used, and what came back of it; what was undone is not among it.</summary>
     /// <param name="since">From this moment.</param>
     /// <param name="materialId">Of which.</param>
