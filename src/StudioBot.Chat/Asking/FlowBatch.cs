@@ -27,7 +27,8 @@ internal static class FlowBatch
             return Trouble(
                 $"What is in batch {number} is not on record",
                 turn,
-                $"flow {FlowTold.Typed(last.Reading)} in 200 ml, want {Show.Number(run.Want!.Value.TotalSeconds, 2)} s");
+                $"flow {FlowTold.Typed(last.Reading)} in 200 ml, "
+                    + $"want {Show.Number(run.Want!.Value.TotalSeconds, 2)} s");
         }
 
         var there = run.Have ?? Left(number, studio);

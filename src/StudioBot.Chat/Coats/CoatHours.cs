@@ -23,8 +23,8 @@ internal static class CoatHours
     /// that is the sheet alone.</summary>
     public static string Grounds(CurePace pace) => pace.Reports == 0
         ? ""
-        : $" By {pace.Reports} own {(pace.Reports == 1 ? "report" : "reports")}, {Show.Number(pace.Factor, 2)} times the "
-            + "sheet's time; it closes no later.";
+        : $" By {pace.Reports} own {(pace.Reports == 1 ? "report" : "reports")}, "
+            + $"{Show.Number(pace.Factor, 2)} times the sheet's time; it closes no later.";
 
     /// <summary>Move it from Fri 20:00, cured about 3 Dec; or why nobody can say. Empty where the window says so.
     /// </summary>

@@ -35,7 +35,8 @@ internal sealed partial class CurePaces
         return new CurePaces(all
             .SelectMany(own => Ratios(own, readings, rooms, practice))
             .GroupBy(one => one.System)
-            .ToDictionary(same => same.Key, same => CurePace.From(same.Select(one => one.Ratio).TakeLast(MostReports))));
+            .ToDictionary(
+                same => same.Key, same => CurePace.From(same.Select(one => one.Ratio).TakeLast(MostReports))));
     }
 
     /// <summary>That of a resin; its sheet's where nothing was noted.</summary>
@@ -54,14 +55,18 @@ internal sealed partial class CurePaces
 
     // The first of each sign on a coat: later ones only say that it is so still.
     private static IEnumerable<(string System, double Ratio)> Ratios(
-        List<PieceLine> lines, IReadOnlyList<RoomReading> readings, Func<string?, string?> rooms, TradePractice practice)
+        List<PieceLine> lines,
+        IReadOnlyList<RoomReading> readings,
+        Func<string?, string?> rooms,
+        TradePractice practice)
     {
         HashSet<(DateTimeOffset, CureSign)> told = [];
         for (var at = 0; at < lines.Count; at++)
         {
             if (lines[at].What is PieceEvent.Note { Words: var note }
                 && SignOf(note) is { } sign
-                && CoatReckoning.Of([.. lines.Take(at)], readings, rooms, practice) is { HasFailed: false, IsSanded: false } coat
+                && CoatReckoning.Of([.. lines.Take(at)], readings, rooms, practice)
+                    is { HasFailed: false, IsSanded: false } coat
                 && told.Add((coat.LaidAt, sign))
                 && CurePace.RatioOf(
                     sign,

@@ -7,8 +7,8 @@ using StudioBot.Records.Recipes;
 
 namespace StudioBot.Chat.Learning;
 
-/// <summary>The ratio of base to thinner for today's warmth, in a line: by this studio's own readings of its medium, else
-/// by common practice.</summary>
+/// <summary>The ratio of base to thinner for today's warmth, in a line: by this studio's own readings of its medium,
+/// else by common practice.</summary>
 internal static class RatioToday
 {
     // Air that was read longer ago says nothing of today (common practice).
@@ -34,8 +34,8 @@ internal static class RatioToday
         var when = $"At {Show.Degrees(at)}{(air is null ? " (assumed)" : "")}";
         var own = mixture is null ? null : StudioFlow.Of(studio);
         return new Block.Line(own?.Learnt.ShareAt(mixture!, thinner, at) is { } share
-            ? $"{when} about {Ratio(share.Middle)} flows as you like it ({Ratio(share.High)} to {Ratio(share.Low)}), by "
-                + $"{own.Grounds(turn)}."
+            ? $"{when} about {Ratio(share.Middle)} flows as you like it "
+                + $"({Ratio(share.High)} to {Ratio(share.Low)}), by {own.Grounds(turn)}."
             : $"{when} about {Ratio(MediumAdvice.UsualShare(at))}; common practice: 3:1 cold, 4:1 warm.");
     }
 

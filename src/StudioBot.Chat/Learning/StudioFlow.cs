@@ -35,7 +35,8 @@ internal sealed class StudioFlow
             .Where(one => one.Holds is not null)
             .Select(one => (one.flow, one.Holds!))];
         _known = [.. known.Select(one => one.Flow)];
-        Learnt = OwnFlow.From([.. known.Select(one => Told(one.Flow.Recipe, one.Flow.Batch, one.Holds, one.Flow.Reading))]);
+        Learnt = OwnFlow.From(
+            [.. known.Select(one => Told(one.Flow.Recipe, one.Flow.Batch, one.Holds, one.Flow.Reading))]);
     }
 
     /// <summary>What is learnt from them.</summary>

@@ -50,7 +50,8 @@ internal sealed class NoteCommand : Act
         ];
         if (photo is null
             && CurePaces.SignOf(words) is not null
-            && CoatReckoning.Of(piece.Number, writing.Session, writing.Practice) is { HasFailed: false, IsSanded: false } coat
+            && CoatReckoning.Of(piece.Number, writing.Session, writing.Practice)
+                is { HasFailed: false, IsSanded: false } coat
             && writing.HappenedAt - coat.LaidAt < Setting)
         {
             blocks.Add(new Block.Line(

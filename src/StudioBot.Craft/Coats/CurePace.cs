@@ -1,13 +1,13 @@
 namespace StudioBot.Craft.Coats;
 
-/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported gelled
-/// or tacky.</summary>
+/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported
+/// gelled or tacky.</summary>
 /// <remarks>
-/// One factor a resin, log-normal: each report gives r, the time gone at the sheet's temperature over the sheet's time for
-/// that sign (the geometric middle of what it says). ln r scatters by 0.15 from coat to coat and by 0.20 as one looks only
-/// now and then; studios lie 0.225 apart (common practice: together the first and the last make a sheet's 3 to 6 h four
-/// times of five). Posterior Σ ln r/(n + σ²/σ₀²), variance 1/(1/σ₀² + n/σ²) (normal–normal update). What is three times
-/// the sheet's or a third of it tells of a fault or a slip, and not of the pace.
+/// One factor a resin, log-normal: each report gives r, the time gone at the sheet's temperature over the sheet's time
+/// for that sign (the geometric middle of what it says). ln r scatters by 0.15 from coat to coat and by 0.20 as one
+/// looks only now and then; studios lie 0.225 apart (common practice: together the first and the last make a sheet's 3
+/// to 6 h four times of five). Posterior Σ ln r/(n + σ²/σ₀²), variance 1/(1/σ₀² + n/σ²) (normal–normal update). What is
+/// three times the sheet's or a third of it tells of a fault or a slip, and not of the pace.
 /// </remarks>
 /// <param name="Factor">What the sheet's times are multiplied by, from a half to twice.</param>
 /// <param name="Narrowing">How wide the interval of the next coat is against the sheet's own, above 0 up to 1.</param>
@@ -69,9 +69,9 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
     }
 
     /// <summary>The sheet's hours as they are here.</summary>
-    /// <remarks>The opening follows the pace both ways. The close comes earlier where the resin is quicker, and never later
-    /// than the sheet's: nobody reports it, and a coat too late does not bond. Moving a piece and full cure come later
-    /// where it is slower, and never earlier.</remarks>
+    /// <remarks>The opening follows the pace both ways. The close comes earlier where the resin is quicker, and never
+    /// later than the sheet's: nobody reports it, and a coat too late does not bond. Moving a piece and full cure come
+    /// later where it is slower, and never earlier.</remarks>
     public CureTimes Over(CureTimes sheet)
     {
         var (opens, opened) = Band(sheet.OpensFrom, sheet.OpensBy);

@@ -56,7 +56,8 @@ internal sealed class FilmWarmth
         return last > 0 ? at + left / last : null;
     }
 
-    /// <summary>The sheet's time that the speeds since the pour add up to until a moment; none before the pour.</summary>
+    /// <summary>The sheet's time that the speeds since the pour add up to until a moment; none before the
+    /// pour.</summary>
     /// <param name="end">Until then.</param>
     /// <param name="speed">How many times as fast as on the sheet, at a temperature; 0 where it stands still.</param>
     public TimeSpan Gone(DateTimeOffset end, Func<Temperature, double> speed)

@@ -3,9 +3,9 @@ using StudioBot.Craft.Units;
 namespace StudioBot.Craft.Flow;
 
 /// <summary>How many parts of base go to one part of varnish on a day of this warmth.</summary>
-/// <remarks>Between 3:1 in the cold and 4:1 in the heat (common practice): the middle, 3.5:1, is taken at 21 °C, and from
-/// there the share of varnish moves so that the mixture flows alike: by the fall of a water-borne paint, 2.5 % a degree,
-/// over the usual slope of a thinner. That reaches 3:1 near 15 °C and 4:1 near 26 °C.</remarks>
+/// <remarks>Between 3:1 in the cold and 4:1 in the heat (common practice): the middle, 3.5:1, is taken at 21 °C, and
+/// from there the share of varnish moves so that the mixture flows alike: by the fall of a water-borne paint, 2.5 % a
+/// degree, over the usual slope of a thinner. That reaches 3:1 near 15 °C and 4:1 near 26 °C.</remarks>
 public static class MediumAdvice
 {
     /// <summary>The most varnish that is common practice: 3:1.</summary>

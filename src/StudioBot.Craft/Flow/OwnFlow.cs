@@ -4,13 +4,13 @@ namespace StudioBot.Craft.Flow;
 
 /// <summary>What a studio's own readings of its batches tell: how its liquids thin, and how warmth does.</summary>
 /// <remarks>
-/// ln ν = a + s·φ + B·(1/T − 1/T_ref), with one a for each mixture (and one for its traces, which go by seconds: a trail
-/// levels in a time proportional to viscosity, from memory), one s for each thinner, one B for the studio, and each
-/// batch off by a little. All are normal beforehand, so that the answer is closed: a is free, s is
-/// <see cref="ThinningSlope.Usual"/>, B that of water-borne paint, 2 to 3 % a degree, and a batch is off by a tenth
-/// (common practice). From five readings on the scatter is believed as it is, the belief in the old one worth eight
-/// readings (normal–inverse-gamma, from memory). A reading that the others leave more than four standard deviations and
-/// a factor of three away is a slip.
+/// ln ν = a + s·φ + B·(1/T − 1/T_ref), with one a for each mixture (and one for its traces, which go by seconds: a
+/// trail levels in a time proportional to viscosity, from memory), one s for each thinner, one B for the studio, and
+/// each batch off by a little. All are normal beforehand, so that the answer is closed: a is free, s is <see
+/// cref="ThinningSlope.Usual"/>, B that of water-borne paint, 2 to 3 % a degree, and a batch is off by a tenth (common
+/// practice). From five readings on the scatter is believed as it is, the belief in the old one worth eight readings
+/// (normal–inverse-gamma, from memory). A reading that the others leave more than four standard deviations and a factor
+/// of three away is a slip.
 /// </remarks>
 public sealed class OwnFlow
 {
@@ -200,8 +200,8 @@ public sealed class OwnFlow
     /// <param name="mixture">Which mixture.</param>
     /// <param name="thinner">What thins it.</param>
     /// <param name="today">How warm it is.</param>
-    /// <returns>The middle, and the ends between which it lies four times of five; none with fewer than three batches of
-    /// it, while they tell nothing of the thinner, or where it came to less than 2 % or more than half.</returns>
+    /// <returns>The middle, and the ends between which it lies four times of five; none with fewer than three batches
+    /// of it, while they tell nothing of the thinner, or where it came to less than 2 % or more than half.</returns>
     public (double Low, double Middle, double High)? ShareAt(string mixture, string thinner, Temperature today)
     {
         List<MixtureReading> liked = [.. Used.Where(one => one.Mixture == mixture)

@@ -23,8 +23,8 @@ public readonly record struct LeadTime(double Days, double Deviation = 0)
     public bool Fits(double days) => days >= 0 && days <= Astray * Math.Max(Days, 1);
 
     /// <summary>This, after what the own orders took.</summary>
-    /// <remarks>Normal–inverse-gamma: mean (M·L₀ + Σx)/(M + n), σ² = (ν₀σ₀² + SS + M·n/(M + n)·(x̄ − L₀)²)/(ν₀ + n), the
-    /// next delivery's σ·√(1 + 1/(M + n)) (from memory).</remarks>
+    /// <remarks>Normal–inverse-gamma: mean (M·L₀ + Σx)/(M + n), σ² = (ν₀σ₀² + SS + M·n/(M + n)·(x̄ − L₀)²)/(ν₀ + n),
+    /// the next delivery's σ·√(1 + 1/(M + n)) (from memory).</remarks>
     /// <param name="days">What each order took, in days; those that do not fit are left out.</param>
     /// <returns>This itself with fewer than two that fit.</returns>
     public LeadTime After(IReadOnlyList<double> days)

@@ -69,7 +69,9 @@ public sealed class CurePaceTests
         {
             var over = CurePace.From(Enumerable.Range(0, random.Next(12)).Select(_ => Math.Exp(6 * random.NextDouble() - 3))).Over(Sheet);
 
-            Assert.True(over.ClosesFrom <= Sheet.ClosesFrom && over.ClosesBy <= Sheet.ClosesBy && over.ClosesFrom <= over.ClosesBy, $"run {run} of seed 20261129: {over}");
+            Assert.True(
+                over.ClosesFrom <= Sheet.ClosesFrom && over.ClosesBy <= Sheet.ClosesBy && over.ClosesFrom <= over.ClosesBy,
+                $"run {run} of seed 20261129: {over}");
             Assert.InRange(over.OpensFrom / Sheet.OpensFrom, 0.5, 2 * Math.Sqrt(2));
         }
     }

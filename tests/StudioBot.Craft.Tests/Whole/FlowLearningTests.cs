@@ -101,7 +101,8 @@ public sealed class FlowLearningTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"flow: seed {Seed}, one entry of twenty a slip by ten: {named} of {slips} named");
-        output.WriteLine($"flow: the slope moves by {100 * Median(slopes):0.0} % (median), {100 * slopes.Max():0.0} % at most, what is told of the next batch by {100 * told:0.0} % at most");
+        output.WriteLine($"flow: the slope moves by {100 * Median(slopes):0.0} % (median), {100 * slopes.Max():0.0} % at most");
+        output.WriteLine($"flow: what is told of the next batch moves by {100 * told:0.0} % at most");
         Assert.Equal(slips, named);
         Assert.InRange(told, 0, 0.10);
         // One good reading less of twenty may do as much to a slope: in one studio of a hundred more than a tenth.
