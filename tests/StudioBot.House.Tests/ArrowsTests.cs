@@ -40,7 +40,8 @@ public sealed class ArrowsTests
         Assert.Empty(Assembly.Load(project).GetReferencedAssemblies().Select(name => name.Name!).Intersect(touching));
     }
 
+    // Microsoft.Win32.Primitives is the runtime's own: the exception of a program that can't be started.
     private static bool IsFramework(string name, string project) =>
-        name.StartsWith("System", StringComparison.Ordinal) || name is "netstandard" or "mscorlib"
+        name.StartsWith("System", StringComparison.Ordinal) || name is "netstandard" or "mscorlib" or "Microsoft.Win32.Primitives"
         || (project == "studiobot" && name.StartsWith("Microsoft.Extensions.", StringComparison.Ordinal));
 }

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Drying;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft;
 using StudioBot.Craft.Air;
@@ -8,7 +9,7 @@ using RoomReading = StudioBot.Records.Rooms.RoomReading;
 
 namespace StudioBot.Chat.Asking;
 
-/// <summary>When a piece poured today would be ready, from common practice and the studio's room.</summary>
+/// <summary>When a piece poured today would be ready, by own pieces and common practice, in the studio's room.</summary>
 internal static class ReadyDay
 {
     /// <summary>The likely day and the late one, in a line; with resin the day it is cured by.</summary>
@@ -16,14 +17,14 @@ internal static class ReadyDay
     {
         var reading = studio.View.Rooms.Current() is [var first, ..] ? first : null;
         var air = reading is null ? null : Air(reading);
+        var film = amounts.Technique.Laid.Usual;
+        var shift = new PieceReckoning(studio.View, studio.Practice, turn.Now).Taught.For(film, reading?.Room);
         var outlook = ReadyOutlook.Of(
-            new DryingPiece(
-                amounts.Technique.Laid.Usual,
-                WaterContent.OfFilm(surfaces.Faces * amounts.Technique.Laid.Usual)),
+            new DryingPiece(film, WaterContent.OfFilm(surfaces.Faces * film)),
             TimeSpan.Zero,
             air is null ? RoomPace.Assumed : RoomPace.Of(air),
             air,
-            StudioShift.Untaught);
+            shift);
         var room = air is null
             ? $"{Show.Degrees(RoomAir.Assumed.Temperature)}, {Show.Share(RoomAir.Assumed.Humidity.Share)} assumed"
             : $"{reading!.Room} {Show.Degrees(air.Temperature)}, {Show.Share(air.Humidity.Share)}";
@@ -33,7 +34,7 @@ internal static class ReadyDay
                 estimate,
                 isCoated,
                 DateOnly.FromDateTime(turn.Local),
-                studio) + $" ({room}).",
+                studio) + $" ({room}{(shift.Pieces > 0 ? $"; {shift.Pieces} own pieces" : "")}).",
             ReadyOutlook.NoDay none => $"No ready day: {none.Why}; {none.Instead}. ({room})",
             _ => throw new InvalidOperationException($"No such outlook: {outlook}."),
         };

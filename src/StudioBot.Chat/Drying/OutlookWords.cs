@@ -36,7 +36,8 @@ internal sealed class OutlookWords(PieceOutlook look, StudioMoment moment)
     /// <summary>What the answer rests on, or why there is no day and what would help; one sentence or a few.</summary>
     public string Grounds => look.Outlook switch
     {
-        ReadyOutlook.Expected(var estimate) => Sentence(Odds(estimate), Rests(estimate.Grounds), Room(estimate)),
+        ReadyOutlook.Expected(var estimate) => Sentence(
+            Odds(estimate), Rests(estimate.Grounds), Lately(look.Change), Room(estimate)),
         ReadyOutlook.NoDay { Kind: NoReadyDay.MassRose } none =>
             Sentence($"Weight rose{Rise()}: damp air or a slip, no estimate.", Sentences.Of(none.Instead)),
         ReadyOutlook.NoDay none => Sentence(Sentences.Of(none.Why), Sentences.Of(none.Instead)),
@@ -86,6 +87,9 @@ internal sealed class OutlookWords(PieceOutlook look, StudioMoment moment)
             }
         }
     }
+
+    private static string Lately(DryingChange? change) => change is null ? ""
+        : $"The last {change.Pieces} pieces dried {(change.Factor > 1 ? "slower" : "faster")} than those before.";
 
     private static string Room(ReadyEstimate estimate) => estimate.Grounds.Pace switch
     {

@@ -35,6 +35,9 @@ public sealed record PieceOutlook(
     /// <summary>That room's air as last read; none where nobody has read it.</summary>
     public RoomAir? Air { get; init; }
 
+    /// <summary>From when on the studio's pieces dry otherwise; none where no such change is seen.</summary>
+    public DryingChange? Change { get; init; }
+
     /// <summary>Until when its maker does not want to be asked; none where nobody said, or that is over.</summary>
     public DateTimeOffset? QuietUntil { get; init; }
 

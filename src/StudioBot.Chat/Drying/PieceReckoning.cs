@@ -31,7 +31,7 @@ public sealed class PieceReckoning
     private readonly Mass _division;
     private readonly DateTimeOffset _now;
     private readonly Lazy<IReadOnlyList<PastDrying>> _past;
-    private readonly Lazy<StudioShift> _shift;
+    private readonly Lazy<StudioDrying> _taught;
     private readonly Dictionary<int, PieceOutlook> _outlooks = [];
 
     /// <summary>Reads what there is.</summary>
@@ -53,7 +53,7 @@ public sealed class PieceReckoning
             .Min();
         _rooms = new RoomAirs(view, first, now);
         _past = new Lazy<IReadOnlyList<PastDrying>>(() => [.. taught.Select(Past).OfType<PastDrying>()]);
-        _shift = new Lazy<StudioShift>(() => StudioShift.From([.. _past.Value.Select(one => one.Lesson)]));
+        _taught = new Lazy<StudioDrying>(() => StudioDrying.From([.. _past.Value.Select(one => one.Lesson)]));
     }
 
     /// <summary>The last 50 pieces that somebody called dry or coated, the longest ago first.</summary>
@@ -61,7 +61,7 @@ public sealed class PieceReckoning
 
     /// <summary>What the studio's finished pieces have taught: the last 50 that somebody called dry or coated.
     /// </summary>
-    public StudioShift Shift => _shift.Value;
+    public StudioDrying Taught => _taught.Value;
 
     /// <summary>All pieces, by number.</summary>
     public IReadOnlyList<Piece> Pieces => [.. _pieces.Values];
@@ -101,11 +101,13 @@ public sealed class PieceReckoning
         var elapsed = stay.Dried(_now);
         var pace = _rooms.Pace(stay.Room);
         var air = _rooms.Now(stay.Room);
+        var shift = Taught.For(known.Film, known.Room);
         return new PieceOutlook(
-            piece, _now, known, elapsed, pace, Shift, ReadyOutlook.Of(known, elapsed, pace, air, Shift))
+            piece, _now, known, elapsed, pace, shift, ReadyOutlook.Of(known, elapsed, pace, air, shift))
         {
             FilmGrounds = grounds,
             Room = stay.Room,
+            Change = Taught.Change,
             Air = air,
             QuietUntil = _lines[piece.Number].Select(line => line.What).OfType<PieceEvent.NotYet>().LastOrDefault()
                 is { Until: { } until } && until > _now ? until : null,
@@ -127,6 +129,7 @@ public sealed class PieceReckoning
             .ToList();
         return (new DryingPiece(film, water)
         {
+            Room = stay.Mostly(_now),
             Words = PieceSayings.Of(lines, stay),
             Weighings = [.. weighed.Select(one => new Weighing(stay.Dried(one.At), one.Mass))],
             Deviation = WeighingNoise.Of(Division([.. weighed.Select(one => one.Mass)]), laid * mix.Solids),

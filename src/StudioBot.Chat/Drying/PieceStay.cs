@@ -32,19 +32,24 @@ internal sealed class PieceStay
     public string? Room => _stays[^1].Room;
 
     /// <summary>How long it had dried at a moment, in equivalent time; nothing before its pour.</summary>
-    public TimeSpan Dried(DateTimeOffset moment)
+    public TimeSpan Dried(DateTimeOffset moment) =>
+        Parts(moment).Aggregate(TimeSpan.Zero, (sum, part) => sum + part.Dried);
+
+    /// <summary>The room in which it had dried the most at a moment; none in a studio without rooms.</summary>
+    public string? Mostly(DateTimeOffset moment) => Parts(moment)
+        .GroupBy(part => part.Room)
+        .MaxBy(room => room.Sum(part => part.Dried.Ticks)) is { } most ? most.Key : Room;
+
+    private IEnumerable<(string? Room, TimeSpan Dried)> Parts(DateTimeOffset moment)
     {
-        var dried = TimeSpan.Zero;
         for (var i = 0; i < _stays.Count; i++)
         {
             var (from, room) = _stays[i];
             var to = i + 1 < _stays.Count && _stays[i + 1].From < moment ? _stays[i + 1].From : moment;
             if (to > from)
             {
-                dried += _rooms.Clock(room).Elapsed(from, to).Equivalent;
+                yield return (room, _rooms.Clock(room).Elapsed(from, to).Equivalent);
             }
         }
-
-        return dried;
     }
 }

@@ -47,7 +47,9 @@ internal sealed class JoinCommand : Act
 
         if (session.Claim.Try(code, writing.Now))
         {
-            return Welcome(Claimed(account, writing));
+            var welcome = Welcome(Claimed(account, writing));
+            var first = Setup.Begin(writing);
+            return new Reply([.. welcome.Blocks, .. Setup.Below(first)], first.Buttons);
         }
 
         session.Strangers.WasWrong(account, writing.Now);

@@ -30,6 +30,10 @@ internal sealed class StudioSet : Act
     {
         Leads = ["currency"],
     };
+    private static readonly ChoiceSlot Units = new("units", "units", ["metric", "us", "imperial"])
+    {
+        Leads = ["units", "unit"],
+    };
     private static readonly QuietSlot Quiet = new();
     private static readonly WeekDaySlot Week = new();
     private static readonly ZoneSlot Zone = new();
@@ -51,10 +55,10 @@ internal sealed class StudioSet : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "studio", Room.House, "What the studio sets.",
-        [Scoop, Currency, Quiet, Week, Zone, Sharing, Name],
+        [Scoop, Currency, Units, Quiet, Week, Zone, Sharing, Name],
         [
             "studio scoop 25 ml", "studio currency EUR", "studio quiet 22-8", "studio zone Europe/Vienna",
-            "studio week sunday 18:00", "studio sharing equal", "studio name The pour house",
+            "studio week sunday 18:00", "studio units us", "studio sharing equal", "studio name The pour house",
         ])
     {
         StewardsOnly = true,
@@ -109,7 +113,11 @@ internal sealed class StudioSet : Act
             writing.Touch(writing.Session.Pieces.All().Select(piece => piece.Number));
         }
 
-        return new Reply([new Block.Headline(lines[0]), .. lines.Skip(1).Select(line => new Block.Line(line))]);
+        var reply = new Reply([new Block.Headline(lines[0]), .. lines.Skip(1).Select(line => new Block.Line(line))]);
+        return said.Has(Zone) ? Setup.After(Setup.Zone, reply, writing)
+            : said.Has(Units) ? Setup.After(Setup.Units, reply, writing)
+            : said.Has(Quiet) ? Setup.After(Setup.Quiet, reply, writing)
+            : reply;
     }
 
     private static StudioSettings Changed(Phrase said, StudioSettings before, List<string> lines)
@@ -125,6 +133,12 @@ internal sealed class StudioSet : Act
         {
             after = after with { Currency = said.Of(Currency) };
             lines.Add($"Currency: {after.Currency}. Sums told before keep their figures.");
+        }
+
+        if (said.Has(Units))
+        {
+            after = after with { Units = UnitsWord.Read(said.Of(Units)) };
+            lines.Add($"Units: {UnitsWord.Of(after.Units)}, for all who set none of their own.");
         }
 
         if (said.Has(Zone))

@@ -38,7 +38,8 @@ internal sealed class StudioShow : Ask
         }
 
         var others = studio.View.Studio.AllSet()
-            .Where(one => one.Key is not (QuietSetting.Name or StudioGroup.Name or Wall.Name or Wall.Standing)
+            .Where(one => one.Key
+                    is not (QuietSetting.Name or StudioGroup.Name or Setup.Name or Wall.Name or Wall.Standing)
                 && !AskedForPing.IsRequest(one.Key) && !Ordered.IsOrder(one.Key));
         var quiet = QuietSetting.Read(studio.View.Studio.Setting(QuietSetting.Name));
         List<Figure> rows =

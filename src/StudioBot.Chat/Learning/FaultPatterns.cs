@@ -18,7 +18,6 @@ internal static class FaultPatterns
     // Of fewer with the fault, or with a thing, nothing can be told.
     private const int Enough = 3;
     private const double Chance = 0.05;
-    private const int ManyColours = 6;
 
     // In a note of their own these tell of a colour, a wish or the weather, not of a fault.
     private static readonly HashSet<string> OnlyInQuestions =
@@ -56,7 +55,7 @@ internal static class FaultPatterns
         var all = $"Here {Count(faulty.Count)} of {pieces.Count} on record";
         List<(string What, FaultTable Table)> looks =
         [
-            .. pieces.SelectMany(piece => Things(piece).Distinct().Select(what => (what, piece)))
+            .. pieces.SelectMany(piece => PieceThings.Of(piece).Distinct().Select(what => (what, piece)))
                 .GroupBy(pair => pair.what, pair => pair.piece)
                 .Select(same => (same.Key, Table(faulty, [.. same], pieces.Count)))
                 .Where(look => look.Item2.With >= Enough && look.Item2.Without >= Enough),
@@ -76,30 +75,6 @@ internal static class FaultPatterns
     {
         var both = with.Count(piece => faulty.Contains(piece.Number));
         return new FaultTable(both, with.Count - both, faulty.Count - both, all - with.Count - (faulty.Count - both));
-    }
-
-    private static IEnumerable<string> Things(Piece piece)
-    {
-        yield return $"poured as {piece.Technique}";
-        if (piece.Recipe is { } recipe)
-        {
-            yield return $"by the recipe {recipe}";
-        }
-
-        if (piece.Batch is { } batch)
-        {
-            yield return $"from batch {batch}";
-        }
-
-        if (piece.Colours >= ManyColours)
-        {
-            yield return $"with {ManyColours} colours or more";
-        }
-
-        foreach (var part in piece.Parts)
-        {
-            yield return $"with {part.Material}";
-        }
     }
 
     private static string? Tells(PieceEvent what) => what switch

@@ -18,8 +18,9 @@ internal static class StudioDryings
         return [.. dried.Select(one =>
         {
             var asPoured = one.Known with { Words = [], Weighings = [], Dry = null };
-            var shift = StudioShift.From(
-                [.. dried.Where(other => other.EndedAt < one.Piece.PouredAt).Select(other => other.Lesson)]);
+            var shift = StudioDrying.From(
+                [.. dried.Where(other => other.EndedAt < one.Piece.PouredAt).Select(other => other.Lesson)])
+                .For(asPoured.Film, asPoured.Room);
             return new PastGuess(
                 one.Piece.Number,
                 one.Piece.PouredAt,

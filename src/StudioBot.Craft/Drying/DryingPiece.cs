@@ -28,6 +28,9 @@ public sealed record DryingPiece
     /// <summary>What it was poured on.</summary>
     public Ground Ground { get; init; }
 
+    /// <summary>The room it dries in; none where that is not known.</summary>
+    public string? Room { get; init; }
+
     /// <summary>The maker's words and the coats' outcomes, in any order.</summary>
     public IReadOnlyList<MakerWord> Words { get; init; } = [];
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Reflection;
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 
@@ -39,11 +40,11 @@ internal sealed class ClockCheck(StudioFile file, TimeProvider time, ILogger<Clo
             : null;
         if (found is null && trouble is not null)
         {
-            log.LogInformation("The clock can be right again; reminders go on.");
+            log.LogInformation(Events.ClockRight, "The clock can be right again; reminders go on.");
         }
         else if (found is not null && trouble is null)
         {
-            log.LogError("Reminders wait, for {Why}.", found);
+            log.LogError(Events.ClockWrong, "Reminders wait, for {Why}.", found);
             file.Write(session => StewardNotice.Put(
                 session, $"clock {now:yyyy-MM-dd}", now, null, "Reminders wait until my clock is right:", $"{found}."));
         }

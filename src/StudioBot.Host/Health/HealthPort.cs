@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Settings;
 
 namespace StudioBot.Host.Health;
@@ -36,6 +37,7 @@ internal sealed class HealthPort(StudioSettings settings, Vitals vitals, ILogger
         catch (HttpListenerException taken)
         {
             log.LogWarning(
+                Events.HealthPortTaken,
                 "Nobody can ask at {Address} how the service is: {Why}. Name another port in {Key}, or 0 for none.",
                 address,
                 taken.Message,
@@ -79,7 +81,7 @@ internal sealed class HealthPort(StudioSettings settings, Vitals vitals, ILogger
         }
         catch (HttpListenerException gone)
         {
-            log.LogDebug("Who asked how the service is did not wait: {Why}", gone.Message);
+            log.LogDebug(Events.HealthAskerGone, "Who asked how the service is did not wait: {Why}", gone.Message);
         }
     }
 

@@ -9,10 +9,10 @@ internal sealed class Pulse(TimeProvider time)
     private long lastPoll = time.GetTimestamp();
     private volatile bool wasHeard;
 
-    /// <summary>When the chat service last answered a poll; the start where it never did.</summary>
+    /// <summary>When the chat service last answered a poll, or our greeting; the start where it never did.</summary>
     public DateTimeOffset LastPoll => time.GetUtcNow() - Silence;
 
-    /// <summary>Whether it ever answered a poll.</summary>
+    /// <summary>Whether it ever answered.</summary>
     public bool WasHeard => wasHeard;
 
     /// <summary>Whether it was heard of within five minutes.</summary>
@@ -20,7 +20,7 @@ internal sealed class Pulse(TimeProvider time)
 
     private TimeSpan Silence => time.GetElapsedTime(Interlocked.Read(ref lastPoll));
 
-    /// <summary>A poll was answered.</summary>
+    /// <summary>A poll was answered, or our greeting at the start.</summary>
     public void Polled()
     {
         Interlocked.Exchange(ref lastPoll, time.GetTimestamp());

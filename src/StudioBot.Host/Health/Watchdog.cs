@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Hosting.Systemd;
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
 
 namespace StudioBot.Host.Health;
 
@@ -39,7 +40,7 @@ internal sealed class Watchdog(
     {
         if (vitals.Hang is { } hang)
         {
-            log.LogCritical("The service hangs and ends itself: {Why}.", hang);
+            log.LogCritical(Events.Hangs, "The service hangs and ends itself: {Why}.", hang);
             end(hang);
             return;
         }
@@ -53,11 +54,11 @@ internal sealed class Watchdog(
         var why = vitals.Unready;
         if (why is not null && told is null)
         {
-            log.LogError("Not ready: {Why}.", why);
+            log.LogError(Events.NotReady, "Not ready: {Why}.", why);
         }
         else if (why is null && told is not null)
         {
-            log.LogInformation("Ready again.");
+            log.LogInformation(Events.ReadyAgain, "Ready again.");
         }
 
         told = why;

@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Verbs;
 using StudioBot.Records;
@@ -40,7 +41,7 @@ internal sealed class BackupLetter(BackupFolder backups, ILogger<BackupLetter> l
         catch (Exception no) when (no is UnprovenBackupException or UnreadableStudioException
             or IOException or UnauthorizedAccessException)
         {
-            log.LogError(no, "The backup that was asked for could not be made.");
+            log.LogError(Events.AskedBackupNotMade, no, "The backup that was asked for could not be made.");
             return Saying($"The backup could not be made: {no.Message} On the studio's machine: studiobot backup");
         }
     }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat.Sharing;
 using StudioBot.Host.Health;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Backups;
@@ -86,7 +87,7 @@ internal sealed class Sender(
         var (by, now) = jumps.Since();
         if (by != TimeSpan.Zero)
         {
-            log.LogWarning("The clock was set by {By}.", by);
+            log.LogWarning(Events.ClockSet, "The clock was set by {By}.", by);
             file.Write(session =>
             {
                 session.Post.ClockSet(by);
@@ -115,7 +116,9 @@ internal sealed class Sender(
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
-            log.LogWarning("Post {Post} was on the wire at the end; it goes again at the next start.", post.Id);
+            log.LogWarning(
+                Events.PostOnTheWire, "Post {Post} was on the wire at the end; it goes again at the next start.",
+                post.Id);
         }
         finally
         {
@@ -131,7 +134,7 @@ internal sealed class Sender(
         }
         catch (JsonException unreadable)
         {
-            log.LogError(unreadable, "Post {Post} can't be read.", post.Id);
+            log.LogError(Events.PostUnreadable, unreadable, "Post {Post} can't be read.", post.Id);
             return new Delivery.Refused("can't be read");
         }
         catch (UnwritableStudioException full)
@@ -140,7 +143,7 @@ internal sealed class Sender(
         }
         catch (Exception broken) when (!cancellation.IsCancellationRequested)
         {
-            log.LogError(broken, "Post {Post} broke on the way.", post.Id);
+            log.LogError(Events.PostBroke, broken, "Post {Post} broke on the way.", post.Id);
             return new Delivery.Unclear(broken.GetType().Name);
         }
     }
@@ -157,7 +160,9 @@ internal sealed class Sender(
             }
             catch (UnwritableStudioException full)
             {
-                log.LogError(full, "Post {Post} can't be marked; it is tried again in {Wait}.", post.Id, Outage.Rest);
+                log.LogError(
+                    Events.PostNotMarked, full, "Post {Post} can't be marked; it is tried again in {Wait}.",
+                    post.Id, Outage.Rest);
                 await Task.Delay(Outage.Rest, time, cancellation);
             }
         }
@@ -206,7 +211,7 @@ internal sealed class Sender(
             return delivery;
         }
 
-        log.LogInformation("Message {Message} can't be pinned: {Why}", message, refused.Why);
+        log.LogInformation(Events.NotPinned, "Message {Message} can't be pinned: {Why}", message, refused.Why);
         if (isPinned)
         {
             file.Write(session => Posting.PutByItself(
@@ -234,7 +239,7 @@ internal sealed class Sender(
                 PutOff(post, null, unclear.Why, maybeSent: true);
                 break;
             case Delivery.Refused refused:
-                log.LogError("Post {Post} was refused: {Why}", post.Id, refused.Why);
+                log.LogError(Events.PostRefused, "Post {Post} was refused: {Why}", post.Id, refused.Why);
                 GiveUp(post, "not taken by the chat service");
                 break;
             case Delivery.Gone gone:
@@ -248,13 +253,13 @@ internal sealed class Sender(
     private void PutOff(Post post, TimeSpan? after, string why, bool maybeSent)
     {
         var wait = after ?? backoff.After(post.Tries);
-        log.LogWarning("Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
+        log.LogWarning(Events.PostAgain, "Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
         file.Write(session => session.Post.Again(post.Id, time.GetUtcNow() + wait, why, maybeSent));
     }
 
     private void GiveUp(Post post, string why)
     {
-        log.LogError("Post {Post} is parked, {Why}.", post.Id, why);
+        log.LogError(Events.PostParked, "Post {Post} is parked, {Why}.", post.Id, why);
         file.Write(session =>
         {
             var now = time.GetUtcNow();
@@ -265,7 +270,7 @@ internal sealed class Sender(
 
     private void Follow(Post post, long to)
     {
-        log.LogInformation("Chat {From} is {To} from now on.", post.ChatId, to);
+        log.LogInformation(Events.ChatMoved, "Chat {From} is {To} from now on.", post.ChatId, to);
         file.Write(session =>
         {
             var now = time.GetUtcNow();
@@ -276,7 +281,7 @@ internal sealed class Sender(
 
     private void ParkChat(Post post, string why)
     {
-        log.LogWarning("Chat {Chat} can't be reached any more: {Why}", post.ChatId, why);
+        log.LogWarning(Events.ChatUnreachable, "Chat {Chat} can't be reached any more: {Why}", post.ChatId, why);
         file.Write(session =>
         {
             var now = time.GetUtcNow();

@@ -7,7 +7,8 @@ namespace StudioBot.Host.Settings;
 /// <summary>Reads the settings and says all that is wrong with them at once.</summary>
 internal static partial class CheckSettings
 {
-    private const string FileExample = """{ "Studio": { "Data": "/srv/studio" } }""";
+    private const string Lines = "lines";
+    private const string Json = "json";
     private const string TokenExample = "123456789:the 35 or so letters the service gave";
 
     /// <summary>The settings of this machine.</summary>
@@ -15,41 +16,63 @@ internal static partial class CheckSettings
     /// <param name="dataOption">What stands after <c>--data</c>.</param>
     public static CheckedSettings Of(Machine machine, string? dataOption)
     {
-        try
-        {
-            return Of(new SettingSources(machine, dataOption), machine);
-        }
-        catch (FormatException trouble)
-        {
-            return new CheckedSettings(
-                new StudioSettings("", null, null),
-                [],
-                [new(SettingSources.FileName, "(the file)", trouble.Message, FileExample)]);
-        }
-    }
-
-    private static CheckedSettings Of(SettingSources sources, Machine machine)
-    {
-        var troubles = new List<SettingTrouble>();
+        var sources = new SettingSources(machine, dataOption);
+        var troubles = new List<SettingTrouble>(sources.Troubles);
         var (folder, folderOrigin) = Folder(sources, machine, troubles);
         var (token, tokenOrigin) = Token(sources, troubles);
         var (url, urlOrigin) = sources.Find(SettingKeys.ApiUrl);
         var api = Address(url, troubles);
         var (port, portOrigin) = sources.Find(SettingKeys.HealthPort);
         var health = Port(port, troubles);
-        troubles.AddRange(sources.Unknown().Select(unknown => new SettingTrouble(
-            unknown.Key, $"({unknown.Origin})", "is no setting", string.Join(", ", SettingKeys.All))));
+        var (command, commandOrigin) = sources.Find(SettingKeys.BackupCommand);
+        CheckCommand(command, troubles);
+        var (format, formatOrigin) = sources.Find(SettingKeys.LogFormat);
+        var isJson = IsJson(format, troubles);
+        troubles.AddRange(sources.Unknown().Select(Unknown));
         var (file, fileOrigin) = sources.Find(SettingKeys.TokenFile);
         return new CheckedSettings(
-            new StudioSettings(folder, token, api) { HealthPort = health },
+            new StudioSettings(folder, token, api) { HealthPort = health, BackupCommand = command, IsLogJson = isJson },
             [
                 new(SettingKeys.Data, folder, folderOrigin),
                 new(SettingKeys.Token, token?.ToString() ?? "(none)", tokenOrigin),
                 new(SettingKeys.TokenFile, file ?? "(none)", fileOrigin),
                 new(SettingKeys.ApiUrl, url ?? "(the service's own)", urlOrigin),
                 new(SettingKeys.HealthPort, port ?? $"{StudioSettings.UsualHealthPort}", portOrigin),
+                new(SettingKeys.BackupCommand, command ?? "(none)", commandOrigin),
+                new(SettingKeys.LogFormat, format ?? Lines, formatOrigin),
             ],
             troubles);
+    }
+
+    // A name that is far from all of them is answered with the list.
+    private static SettingTrouble Unknown((string Key, string Origin) unknown)
+    {
+        var near = TradeNearest.To(unknown.Key, SettingKeys.All);
+        return TradeNearest.Distance(unknown.Key, near) <= near.Length / 3
+            ? new(unknown.Key, $"({unknown.Origin})", $"is no setting; did you mean {near}?", near)
+            : new(unknown.Key, $"({unknown.Origin})", "is no setting", string.Join(", ", SettingKeys.All));
+    }
+
+    private static void CheckCommand(string? command, List<SettingTrouble> troubles)
+    {
+        var why = command is null ? null
+            : !Path.IsPathFullyQualified(command) ? "is no whole path of a program"
+            : !File.Exists(command) ? "is no program: there is no such file"
+            : null;
+        if (why is not null)
+        {
+            troubles.Add(new(SettingKeys.BackupCommand, command!, why, "/usr/local/bin/copy-backup"));
+        }
+    }
+
+    private static bool IsJson(string? format, List<SettingTrouble> troubles)
+    {
+        if (format is not (null or Lines or Json))
+        {
+            troubles.Add(new(SettingKeys.LogFormat, format, $"is neither {Lines} nor {Json}", Json));
+        }
+
+        return format == Json;
     }
 
     private static (string Path, string Origin) Folder(

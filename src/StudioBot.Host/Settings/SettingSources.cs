@@ -2,44 +2,66 @@ using Microsoft.Extensions.Configuration;
 
 namespace StudioBot.Host.Settings;
 
-/// <summary>Where settings stand: <c>config/studiobot.json</c>, over it the environment, over it the command
-/// line.</summary>
+/// <summary>Where settings stand: <c>config/studiobot.json</c> beside the program, over it <c>settings.json</c> in the
+/// data folder, over it the environment, over it the command line.</summary>
 internal sealed class SettingSources
 {
     /// <summary>The settings file as it is called in troubles.</summary>
     public const string FileName = "config/studiobot.json";
 
+    /// <summary>The data folder's own settings file as it is called in troubles.</summary>
+    public const string DataFileName = "settings.json in the data folder";
+
+    private const string DataFile = "settings.json";
+    private const string FileExample = """{ "Health": { "Port": 8745 } }""";
     private const string Prefix = "STUDIOBOT__";
+    private const string PrefixedName = "environment, " + Prefix;
 
     // Weakest first.
-    private readonly IReadOnlyList<(string Name, IConfiguration Values)> sources;
+    private readonly List<(string Name, IConfiguration Values)> sources;
+    private readonly List<SettingTrouble> troubles = [];
 
     /// <summary>The sources of this machine.</summary>
     /// <param name="machine">Its variables and folders.</param>
     /// <param name="dataOption">What stands after <c>--data</c>.</param>
-    /// <exception cref="FormatException">The file is no JSON; the message names the place.</exception>
     public SettingSources(Machine machine, string? dataOption)
     {
-        FilePath = Path.Combine(machine.ProgramFolder, "config", "studiobot.json");
         sources =
         [
-            (FileName, File(FilePath)),
+            (FileName, File(FileName, Path.Combine(machine.ProgramFolder, "config", "studiobot.json"))),
             ("environment", Variables(machine, name => name.StartsWith(Prefix, StringComparison.OrdinalIgnoreCase)
                 ? null
                 : name)),
-            ("environment, STUDIOBOT__", Variables(machine, name =>
+            (PrefixedName, Variables(machine, name =>
                 name.StartsWith(Prefix, StringComparison.OrdinalIgnoreCase) ? name[Prefix.Length..] : null)),
             ("--data", Values(dataOption is null ? [] : [new(SettingKeys.Data, dataOption)])),
         ];
+
+        // Which folder it is, the others say: so it comes last, and has its place above the program's file.
+        if (DataFolder.Of(this, machine).Path is { Length: > 0 } folder)
+        {
+            var own = File(DataFileName, Path.Combine(folder, DataFile));
+            if (own[SettingKeys.Data] is { } elsewhere)
+            {
+                troubles.Add(new(
+                    SettingKeys.Data,
+                    elsewhere,
+                    $"stands in {DataFileName}, which is found by it; name the folder elsewhere",
+                    "--data /srv/studio"));
+                own[SettingKeys.Data] = null;
+            }
+
+            sources.Insert(1, (DataFileName, own));
+        }
     }
 
-    /// <summary>The settings file, whether or not it exists.</summary>
-    public string FilePath { get; }
+    /// <summary>Files that can't be read, and what may not stand in them.</summary>
+    public IReadOnlyList<SettingTrouble> Troubles => troubles;
 
     /// <summary>The value that wins and where it stands; an empty one counts as not set.</summary>
     public (string? Value, string Origin) Find(string key)
     {
-        foreach (var (name, values) in sources.Reverse())
+        foreach (var (name, values) in Enumerable.Reverse(sources))
         {
             if (values[key] is { } value && !string.IsNullOrWhiteSpace(value))
             {
@@ -50,23 +72,30 @@ internal sealed class SettingSources
         return (null, "not set");
     }
 
-    /// <summary>Names that stand in the file or behind the program's own prefix and mean nothing.</summary>
+    /// <summary>Names that stand in a file or behind the program's own prefix and mean nothing.</summary>
     public IEnumerable<(string Key, string Origin)> Unknown() =>
-        from source in new[] { sources[0], sources[2] }
+        from source in sources
+        where source.Name is FileName or DataFileName or PrefixedName
         from pair in source.Values.AsEnumerable()
         where pair.Value is not null && !SettingKeys.All.Contains(pair.Key, StringComparer.OrdinalIgnoreCase)
         select (pair.Key, source.Name);
 
-    private static IConfigurationRoot File(string path)
+    private IConfigurationRoot File(string name, string path)
     {
         try
         {
             return new ConfigurationBuilder().AddJsonFile(path, optional: true).Build();
         }
-        catch (InvalidDataException trouble)
+        catch (InvalidDataException no)
         {
-            throw new FormatException(trouble.GetBaseException().Message, trouble);
+            troubles.Add(new(name, "(the file)", no.GetBaseException().Message, FileExample));
         }
+        catch (UnauthorizedAccessException)
+        {
+            troubles.Add(new(name, "(the file)", "may not be read by this user", $"chmod u+r {path}"));
+        }
+
+        return Values([]);
     }
 
     private static IConfigurationRoot Variables(Machine machine, Func<string, string?> named) => Values(

@@ -12,6 +12,12 @@ internal sealed record StudioSettings(string DataFolder, Secret? Token, Uri? Api
     /// <summary>The port on this machine at which the service tells how it is; 0 for none.</summary>
     public int HealthPort { get; init; } = UsualHealthPort;
 
+    /// <summary>A program to be run after each night's backup, as a whole path; none where none is.</summary>
+    public string? BackupCommand { get; init; }
+
+    /// <summary>Whether an entry of the log is a line of JSON; else a line to be read.</summary>
+    public bool IsLogJson { get; init; }
+
     /// <summary>The studio's file.</summary>
     public string StudioPath => Path.Combine(DataFolder, "studio.db");
 }

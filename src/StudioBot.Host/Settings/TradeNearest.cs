@@ -8,8 +8,10 @@ internal static class TradeNearest
     /// <param name="known">What could stand there; at least one.</param>
     public static string To(string typed, IEnumerable<string> known) => known.MinBy(name => Distance(typed, name))!;
 
-    // Levenshtein, one row at a time; case counts for nothing, as it is the likeliest slip.
-    private static int Distance(string from, string to)
+    /// <summary>How many letters lie between the two: put in, left out or changed; case counts for nothing, as it is
+    /// the likeliest slip.</summary>
+    /// <remarks>Levenshtein's distance, one row at a time.</remarks>
+    public static int Distance(string from, string to)
     {
         var row = Enumerable.Range(0, to.Length + 1).ToArray();
         for (var i = 1; i <= from.Length; i++)

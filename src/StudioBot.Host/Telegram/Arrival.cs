@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Logging;
 using Polly.CircuitBreaker;
 using Polly.Timeout;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using Telegram.Bot;
 using Telegram.Bot.Exceptions;
@@ -31,7 +32,9 @@ internal sealed class Arrival(
             catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
             {
                 var wait = RestAfter(trouble) ?? backoff.After(tries);
-                log.LogWarning("The service can't be reached, again in {Wait}: {Why}", wait, trouble.Message);
+                log.LogWarning(
+                    Events.ServiceUnreachable, "The service can't be reached, again in {Wait}: {Why}",
+                    wait, trouble.Message);
                 await Task.Delay(wait, time, stop);
             }
         }
@@ -59,7 +62,7 @@ internal sealed class Arrival(
         }
         catch (Exception trouble) when (IsTroubleOfTheWay(trouble))
         {
-            log.LogWarning("The command menu could not be set: {Why}", trouble.Message);
+            log.LogWarning(Events.MenuNotSet, "The command menu could not be set: {Why}", trouble.Message);
             return RestAfter(trouble);
         }
     }

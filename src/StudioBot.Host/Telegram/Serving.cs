@@ -3,6 +3,7 @@ using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
 using StudioBot.Craft.Practice;
 using StudioBot.Host.Health;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Turns;
@@ -66,7 +67,9 @@ internal sealed class Serving(
             return;
         }
 
-        log.LogInformation("Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
+        // It answered: the first poll may be quiet for half a minute before it says as much.
+        pulse.Polled();
+        log.LogInformation(Events.Serving, "Serving as @{Name}, studio in {Folder}.", me.Username, settings.DataFolder);
         var catalogue = Catalogue.Find();
         var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
         var wire = new CountedWire(

@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
@@ -25,7 +26,7 @@ internal sealed class Steadily(Backoff backoff, TimeProvider time, ILogger<Stead
             {
                 tries = time.GetUtcNow() - began > LongEnough ? 1 : tries;
                 var wait = broken is UnwritableStudioException ? Outage.Rest : backoff.After(tries);
-                log.LogError(broken, "{Loop} broke and goes on in {Wait}.", name, wait);
+                log.LogError(Events.LoopBroke, broken, "{Loop} broke and goes on in {Wait}.", name, wait);
                 await Task.Delay(wait, time, stop);
             }
         }

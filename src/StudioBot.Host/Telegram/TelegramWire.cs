@@ -69,7 +69,7 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
         }
         catch (Exception trouble) when (IsTroubleOfTheWay(trouble) || !cancellation.IsCancellationRequested)
         {
-            log.LogInformation("A press could not be answered: {Why}", trouble.Message);
+            log.LogInformation(Events.PressNotAnswered, "A press could not be answered: {Why}", trouble.Message);
             return false;
         }
     }
@@ -120,11 +120,14 @@ internal sealed class TelegramWire(ITelegramBotClient bot, CallGuard guard, ILog
             case Refusal.NothingToEdit when attempt.Message is not null:
                 return await Deliver(attempt with { Message = null }, cancellation);
             case Refusal.Message when attempt.Letter is { BringsPicture: true, Plain.Length: > 0 }:
-                log.LogError("A picture was not taken and its words go out without it: {Why}", no.Message);
+                log.LogError(
+                    Events.PictureNotTaken, "A picture was not taken and its words go out without it: {Why}",
+                    no.Message);
                 return await Deliver(
                     attempt with { Letter = attempt.Letter with { File = null } }, cancellation);
             case Refusal.Message when !attempt.IsBare:
-                log.LogError("A message was not taken and goes out as plain text: {Why}", no.Message);
+                log.LogError(
+                    Events.SentAsPlain, "A message was not taken and goes out as plain text: {Why}", no.Message);
                 return await Deliver(attempt with { IsBare = true }, cancellation);
             case Refusal.Message:
                 return new Delivery.Refused(Redaction.Of(no.Message));

@@ -3,6 +3,7 @@ using Microsoft.Extensions.Logging;
 using Polly.CircuitBreaker;
 using Polly.Timeout;
 using StudioBot.Host.Health;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
@@ -77,7 +78,9 @@ internal sealed class UpdateLoop(
         var updates = came.Select(ReceivedUpdate.Of).OfType<ReceivedUpdate>().ToList();
         if (updates.Count < came.Length)
         {
-            log.LogError("{Count} updates came without a number and can't be kept.", came.Length - updates.Count);
+            log.LogError(
+                Events.UpdatesWithoutNumber, "{Count} updates came without a number and can't be kept.",
+                came.Length - updates.Count);
         }
 
         if (updates.Count == 0)
@@ -127,7 +130,8 @@ internal sealed class UpdateLoop(
             return;
         }
 
-        log.LogWarning("Another program polls with this token; each gets only part of the messages.");
+        log.LogWarning(
+            Events.SecondPoller, "Another program polls with this token; each gets only part of the messages.");
         var now = time.GetUtcNow();
         file.Write(session => StewardNotice.Put(
             session,
@@ -150,11 +154,12 @@ internal sealed class UpdateLoop(
             ?? backoff.After(++troublesInRow);
         if (broken is RequestException or TimeoutRejectedException or BrokenCircuitException)
         {
-            log.LogWarning("The service does not answer, again in {Wait}: {Why}", wait, broken.Message);
+            log.LogWarning(
+                Events.PollFailed, "The service does not answer, again in {Wait}: {Why}", wait, broken.Message);
         }
         else
         {
-            log.LogError(broken, "Updates could not be fetched or stored, again in {Wait}.", wait);
+            log.LogError(Events.PollBroke, broken, "Updates could not be fetched or stored, again in {Wait}.", wait);
         }
 
         return wait;

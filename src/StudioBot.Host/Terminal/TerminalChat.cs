@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Host.Ticks;
@@ -91,7 +92,7 @@ internal sealed class TerminalChat(
             }
             catch (Exception broken)
             {
-                log.LogError(broken, "Looking for what is due broke.");
+                log.LogError(Events.TerminalDueBroke, broken, "Looking for what is due broke.");
             }
         }
     }
@@ -202,7 +203,7 @@ internal sealed class TerminalChat(
         {
             answering.Forget();
             var mark = Apology.NewMark();
-            log.LogError(broken, "Answering broke. Mark {Mark}.", mark);
+            log.LogError(Events.TerminalAnswerBroke, broken, "Answering broke. Mark {Mark}.", mark);
             return Apology.With(mark);
         }
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Backups;
@@ -9,11 +10,14 @@ using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Ticks;
 
-/// <summary>The day's backup. Its proof looks at every page, reference and sum, so what is damaged in the studio's file
-/// is found with it, and told to the stewards once.</summary>
-internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger<BackupRound> log)
+/// <summary>The day's backup, and its copy in another place. Its proof looks at every page, reference and sum, so what
+/// is damaged in the studio's file is found with it, and told to the stewards once.</summary>
+internal sealed class BackupRound(StudioFile file, BackupFolder backups, BackupCopy copy, ILogger<BackupRound> log)
 {
     private static readonly TimeSpan Day = TimeSpan.FromDays(1);
+
+    // The first of those in a row that were not copied: what is not put right is told once.
+    private string? uncopied;
 
     /// <summary>Makes the one that was missed while the service was down; none where the last is of this day.</summary>
     public void CatchUp(DateTimeOffset now)
@@ -31,11 +35,12 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger
         try
         {
             var made = backups.Make(BackupKind.Daily, now);
-            log.LogInformation("Backup {Name} is proven.", made.Name);
+            log.LogInformation(Events.BackupProven, "Backup {Name} is proven.", made.Name);
+            Copy(made, now);
         }
         catch (BackupUnderWayException busy)
         {
-            log.LogWarning("No backup was made by this round: {Why}", busy.Message);
+            log.LogWarning(Events.BackupUnderWay, "No backup was made by this round: {Why}", busy.Message);
         }
         catch (UnprovenBackupException broken) when (broken.IsStudioDamaged)
         {
@@ -48,15 +53,35 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger
         catch (Exception no) when (no is UnprovenBackupException or UnreadableStudioException
             or IOException or UnauthorizedAccessException)
         {
-            log.LogError(no, "The day's backup could not be made.");
-            Tell("missed", "The day's backup could not be made", no.Message, "studiobot backup", now);
+            log.LogError(Events.BackupNotMade, no, "The day's backup could not be made.");
+            TellWay("missed", "The day's backup could not be made", no.Message, "studiobot backup", now);
         }
+    }
+
+    private void Copy(Backup made, DateTimeOffset now)
+    {
+        var (path, manifest) = (backups.FileOf(made), backups.ManifestOf(made));
+        if (copy.Run(path, manifest) is not { } why)
+        {
+            uncopied = null;
+            return;
+        }
+
+        log.LogError(Events.BackupNotCopied, "Backup {Name} was not copied: {Why}", made.Name, why);
+        uncopied ??= made.Name;
+        Tell(
+            $"uncopied {uncopied}",
+            now,
+            new Block.Headline("The day's backup was not copied"),
+            new Block.Line(why),
+            new Block.Sample(copy.Line(path, manifest)),
+            new Block.Line("The backup itself is good. This is told once, until it works again."));
     }
 
     private void Damaged(Exception broken, DateTimeOffset now)
     {
-        log.LogError(broken, "The studio's file is damaged.");
-        Tell(
+        log.LogError(Events.StudioDamaged, broken, "The studio's file is damaged.");
+        TellWay(
             "damaged",
             "The studio's file is damaged",
             $"{broken.Message} Stop the service and bring the newest good backup back:",
@@ -79,24 +104,30 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, ILogger
     }
 
     // Once for each backup after which it went wrong: what is not put right is not told every night.
-    private void Tell(string what, string headline, string why, string command, DateTimeOffset now)
+    private void TellWay(string what, string headline, string why, string command, DateTimeOffset now)
     {
         var (good, newest) = Newest();
         var there = $"{command} --data {Path.GetDirectoryName(backups.Folder)}";
-        var reply = new Reply(
-            new Block.Headline(headline), new Block.Line(why), new Block.Sample(there), new Block.Line(newest));
-        file.Write(session =>
-        {
-            foreach (var steward in session.Members.All().Where(member => member.Role == Role.Steward))
-            {
-                foreach (var account in session.Members.Accounts(steward.Id)
-                    .Where(account => account != MemberRecords.Terminal)
-                    .Take(1))
-                {
-                    Posting.PutByItself(
-                        session, account, account, reply, Urgency.Ping, now, $"backup {what} {good?.Name} {account}");
-                }
-            }
-        });
+        Tell(
+            $"{what} {good?.Name}",
+            now,
+            new Block.Headline(headline),
+            new Block.Line(why),
+            new Block.Sample(there),
+            new Block.Line(newest));
     }
+
+    private void Tell(string key, DateTimeOffset now, params Block[] blocks) => file.Write(session =>
+    {
+        foreach (var steward in session.Members.All().Where(member => member.Role == Role.Steward))
+        {
+            foreach (var account in session.Members.Accounts(steward.Id)
+                .Where(account => account != MemberRecords.Terminal)
+                .Take(1))
+            {
+                Posting.PutByItself(
+                    session, account, account, new Reply(blocks), Urgency.Ping, now, $"backup {key} {account}");
+            }
+        }
+    });
 }

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Logging;
 using Quartz;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 
 namespace StudioBot.Host.Ticks;
@@ -26,7 +27,7 @@ internal sealed class BackupTick(BackupRound backups, Bell outbox, TimeProvider 
         }
         catch (Exception broken)
         {
-            log.LogError(broken, "The day's backup broke; it is tried again the next night.");
+            log.LogError(Events.BackupBroke, broken, "The day's backup broke; it is tried again the next night.");
         }
 
         return ValueTask.CompletedTask;

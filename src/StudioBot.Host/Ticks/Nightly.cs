@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
 using StudioBot.Records;
 using StudioBot.Records.Post;
 
@@ -14,6 +15,6 @@ internal sealed class Nightly(StudioFile file, ILogger<Nightly> log)
             session.Inbox.Prune(now) + session.Post.Prune(now) + session.Presses.Prune(now)
             + session.Refusals.Prune(now) + session.Strangers.Prune(now)
             + session.Invitations.Prune(now - Presses.Kept));
-        log.LogDebug("Forgot {Rows} rows that were settled long ago.", rows);
+        log.LogDebug(Events.Forgotten, "Forgot {Rows} rows that were settled long ago.", rows);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Microsoft.Extensions.Logging;
+using StudioBot.Host.Logging;
 
 namespace StudioBot.Host.Ticks;
 
@@ -27,7 +28,8 @@ internal sealed class TickRuns(TimeProvider time, ILogger<TickRuns> log)
         if (await Task.WhenAny(run, Task.Delay(Longest, time, stop)) != run && !stop.IsCancellationRequested)
         {
             dropped[what] = run;
-            log.LogError("{What} takes over {Longest} and is dropped; the others go on.", what, Longest);
+            log.LogError(
+                Events.TickDropped, "{What} takes over {Longest} and is dropped; the others go on.", what, Longest);
         }
     }
 
@@ -39,7 +41,7 @@ internal sealed class TickRuns(TimeProvider time, ILogger<TickRuns> log)
         }
         catch (Exception broken)
         {
-            log.LogError(broken, "{What} broke; the next tick looks again.", what);
+            log.LogError(Events.TickBroke, broken, "{What} broke; the next tick looks again.", what);
         }
     }
 }

@@ -38,7 +38,7 @@ internal sealed class Clerk(
     {
         answering.Forget();
         var mark = Apology.NewMark();
-        log.LogError(broken, "Answering update {Row} broke. Mark {Mark}.", row.Id, mark);
+        log.LogError(Events.AnswerBroke, broken, "Answering update {Row} broke. Mark {Mark}.", row.Id, mark);
         var (html, plain) = ReplyMarkup.Parts(Apology.With(mark))[0];
         var isParked = file.Write(session =>
         {
@@ -63,7 +63,7 @@ internal sealed class Clerk(
         });
         if (isParked)
         {
-            log.LogError("Update {Row} broke three times and is parked.", row.Id);
+            log.LogError(Events.UpdateParked, "Update {Row} broke three times and is parked.", row.Id);
         }
     }
 
@@ -105,12 +105,12 @@ internal sealed class Clerk(
             case ChatEvent.Moved moved:
                 if (Moving.Follow(session, moved.From, moved.To, now))
                 {
-                    log.LogInformation("Chat {From} is {To} from now on.", moved.From, moved.To);
+                    log.LogInformation(Events.ChatMoved, "Chat {From} is {To} from now on.", moved.From, moved.To);
                 }
 
                 return null;
             case ChatEvent.Passed passed:
-                log.LogDebug("Update {Row} is not answered: {Why}", row.Id, passed.Why);
+                log.LogDebug(Events.UpdateNotAnswered, "Update {Row} is not answered: {Why}", row.Id, passed.Why);
                 return null;
             default:
                 throw new InvalidOperationException("Every event is answered or passed.");

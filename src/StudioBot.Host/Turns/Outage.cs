@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat.Replies;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Telegram;
 using StudioBot.Records;
@@ -31,6 +32,7 @@ internal sealed class Outage(ILogger<Outage> log)
         if (Interlocked.Exchange(ref why, trouble.Message) is null)
         {
             log.LogError(
+                Events.StudioNotWritable,
                 trouble, "Nothing can be written: {Why} It is tried again every {Rest}.", trouble.Message, Rest);
         }
 
@@ -49,7 +51,7 @@ internal sealed class Outage(ILogger<Outage> log)
         if (Interlocked.Exchange(ref why, null) is not null)
         {
             told.Clear();
-            log.LogInformation("The studio can be written again.");
+            log.LogInformation(Events.StudioWritableAgain, "The studio can be written again.");
         }
     }
 

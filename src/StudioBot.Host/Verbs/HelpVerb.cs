@@ -24,7 +24,8 @@ internal sealed class HelpVerb : Verb
         }
 
         to.WriteLine();
-        to.WriteLine("--data DIR names the data folder; settings: config/studiobot.json, environment, --data.");
+        to.WriteLine("--data DIR names the data folder.");
+        to.WriteLine("Settings: config/studiobot.json, settings.json in the data folder, environment, command line.");
         to.WriteLine("The token comes from Telegram__Token or the file in Telegram__TokenFile, never from here.");
         return Task.FromResult(ExitCode.Done);
     }

@@ -21,6 +21,9 @@ internal sealed class ServeVerb : Verb
     // What still runs then is left: it goes again at the next start.
     private static readonly TimeSpan LongestEnd = TimeSpan.FromSeconds(8);
 
+    // What they tell of their own beginning and end says nothing of the studio.
+    private static readonly string[] Frameworks = ["Microsoft", "Quartz", "System"];
+
     /// <inheritdoc/>
     public override string Word => "serve";
 
@@ -107,7 +110,12 @@ internal sealed class ServeVerb : Verb
     {
         var builder = Microsoft.Extensions.Hosting.Host.CreateEmptyApplicationBuilder(
             new HostApplicationBuilderSettings { ContentRootPath = place.Machine.ProgramFolder });
-        builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time));
+        builder.Logging.AddProvider(new LineLog(place.Streams.Error, place.Time, settings.IsLogJson));
+        foreach (var framework in Frameworks)
+        {
+            builder.Logging.AddFilter<LineLog>(framework, LogLevel.Warning);
+        }
+
         BotClients.AddTo(builder.Services);
         builder.Services
             .AddSingleton(settings)
@@ -130,6 +138,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<Watchdog>()
             .AddSingleton<HealthPort>()
             .AddSingleton(BackupFolder.Of(settings.StudioPath))
+            .AddSingleton(new BackupCopy(settings.BackupCommand, BackupCopy.UsualLongest))
             .AddSingleton<BackupRound>()
             .AddSingleton<BackupLetter>()
             .AddSingleton<BotClients>()

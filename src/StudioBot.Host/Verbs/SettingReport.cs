@@ -14,5 +14,7 @@ internal static class SettingReport
 
     /// <summary>One line a trouble of the program's own settings.</summary>
     public static IEnumerable<string> Own(IEnumerable<SettingTrouble> troubles) => troubles.Select(trouble =>
-        $"{trouble.Key} = {trouble.Shown}: {trouble.Why}. Example: {trouble.Example}");
+        $"{trouble.Key} = {trouble.Shown}: {Sentence(trouble.Why)} Example: {trouble.Example}");
+
+    private static string Sentence(string why) => why.EndsWith('?') ? why : why + ".";
 }

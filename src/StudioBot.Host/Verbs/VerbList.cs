@@ -18,7 +18,9 @@ internal static class VerbList
         new RehearseVerb(),
         new BacktestVerb(),
         new ConfigVerb(),
+        new SourcesVerb(),
         new HealthVerb(),
+        new ReportVerb(),
         new HelpVerb(),
         new VersionVerb(),
     ];

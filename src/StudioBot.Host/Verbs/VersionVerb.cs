@@ -5,6 +5,10 @@ namespace StudioBot.Host.Verbs;
 /// <summary><c>studiobot --version</c>.</summary>
 internal sealed class VersionVerb : Verb
 {
+    /// <summary>What it says.</summary>
+    public static string Line { get; } = "studiobot " + typeof(VersionVerb).Assembly
+        .GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
+
     /// <inheritdoc/>
     public override string Word => "version";
 
@@ -17,8 +21,7 @@ internal sealed class VersionVerb : Verb
     /// <inheritdoc/>
     public override Task<ExitCode> Run(Invocation said, Workplace place, CancellationToken cancellation)
     {
-        place.Streams.Out.WriteLine("studiobot " + typeof(VersionVerb).Assembly
-            .GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0]);
+        place.Streams.Out.WriteLine(Line);
         return Task.FromResult(ExitCode.Done);
     }
 }

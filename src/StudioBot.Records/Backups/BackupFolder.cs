@@ -26,6 +26,9 @@ public sealed class BackupFolder
     /// <summary>Where a backup stands.</summary>
     public string FileOf(Backup backup) => Path.Combine(Folder, backup.Name);
 
+    /// <summary>Where its manifest stands.</summary>
+    public string ManifestOf(Backup backup) => Manifest.Beside(FileOf(backup));
+
     /// <summary>All there are, the newest first, as their manifests tell.</summary>
     /// <exception cref="IOException">The folder can't be read.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>

@@ -100,7 +100,9 @@ public sealed class PermissionTableTests : IDisposable
         house      recipe     RecipeSet         -    -    -    -    pg   pg
         house      recipe     RecipeShow        -    -    -    -    pg   pg
         house      remind     RemindCommand     -    -    -    -    pg   pg
+        house      setup      SetupCommand      -    -    -    -    -    pg
         house      studio     StudioAccuracy    -    -    -    -    pg   pg
+        house      studio     OwnDrying         -    -    -    -    pg   pg
         house      studio     StudioBoard       -    -    -    -    -    pg
         house      studio     StudioHere        -    -    -    -    -    pgo
         house      studio     StudioBackup      -    -    -    -    -    p

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
 using StudioBot.Host.Logging;
@@ -18,6 +19,41 @@ public sealed class LineLogTests : IDisposable
             "2026-11-25T09:00:00.000Z Warning studio: It took 3 s." + Environment.NewLine, written.ToString());
     }
 
+    [Fact]
+    public void An_entry_is_one_line_however_many_its_words_have()
+    {
+        Log().LogError(new InvalidOperationException("first\nsecond"), "One\r\ntwo");
+        Assert.Equal(
+            "2026-11-25T09:00:00.000Z Error studio: One | two | System.InvalidOperationException: first | second"
+            + Environment.NewLine,
+            written.ToString());
+    }
+
+    [Fact]
+    public void An_entry_of_ours_bears_its_number_and_one_of_the_framework_none()
+    {
+        Log("StudioBot.Host.Ticks").LogInformation(Events.BackupProven, "Proven.");
+        Log("Microsoft.Hosting").LogInformation(new EventId(500), "Started.");
+        Assert.Equal(
+            ["2026-11-25T09:00:00.000Z Information StudioBot.Host.Ticks 500: Proven.",
+             "2026-11-25T09:00:00.000Z Information Microsoft.Hosting: Started."],
+            written.ToString().Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    [Fact]
+    public void On_request_an_entry_is_a_line_of_json()
+    {
+        Log("StudioBot.Host.Ticks", isJson: true).LogError(
+            Events.BackupNotMade, new InvalidOperationException("no\nroom “there”"), "Not made \ud800, token {Token}.", Token);
+        var line = Assert.Single(written.ToString().Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries));
+        var entry = JsonDocument.Parse(line).RootElement;
+        Assert.Equal(
+            ["2026-11-25T09:00:00.000Z", "Error", "StudioBot.Host.Ticks", "BackupNotMade",
+             "Not made \ufffd, token 123456789:***.", "System.InvalidOperationException: no | room “there”"],
+            new[] { "at", "level", "from", "name", "text", "exception" }.Select(name => entry.GetProperty(name).GetString()));
+        Assert.Equal(502, entry.GetProperty("event").GetInt32());
+    }
+
     [Theory]
     [InlineData("POST http://127.0.0.1:8081/bot" + Token + "/getMe")]
     [InlineData(Token)]
@@ -36,7 +72,7 @@ public sealed class LineLogTests : IDisposable
 
     public void Dispose() => written.Dispose();
 
-    private ILogger Log() =>
-        new LineLog(written, new FakeTimeProvider(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero)))
-            .CreateLogger("studio");
+    private ILogger Log(string category = "studio", bool isJson = false) =>
+        new LineLog(written, new FakeTimeProvider(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero)), isJson)
+            .CreateLogger(category);
 }

@@ -32,6 +32,53 @@ public sealed class CheckSettingsTests : IDisposable
     }
 
     [Fact]
+    public void The_data_folder_s_own_file_lies_over_the_program_s_and_under_the_environment()
+    {
+        var data = Path.Combine(program.Path, "data");
+        File("""{ "Health": { "Port": 1001 } }""");
+        program.Write("data/settings.json", """{ "Health": { "Port": 1002 } }""");
+        Assert.Equal(1002, Check(data).Settings.HealthPort);
+        Assert.Contains(new Setting("Health:Port", "1002", "settings.json in the data folder"), Check(data).InEffect);
+        Assert.Equal(1001, Check("/other").Settings.HealthPort);
+        variables["Health__Port"] = "1003";
+        Assert.Equal(1003, Check(data).Settings.HealthPort);
+        Assert.Empty(Check(data).Troubles);
+    }
+
+    [Fact]
+    public void A_data_folder_s_own_file_can_t_say_where_the_folder_is()
+    {
+        var data = Path.Combine(program.Path, "data");
+        program.Write("data/settings.json", """{ "Studio": { "Data": "/elsewhere" } }""");
+        var found = Check(data);
+        Assert.Equal(data, found.Settings.DataFolder);
+        Assert.Equal(("Studio:Data", "/elsewhere"), Assert.Single(found.Troubles.Select(trouble => (trouble.Key, trouble.Shown))));
+    }
+
+    [Theory]
+    [InlineData("""{ "Studio": { "Dta": "/srv" } }""", "Studio:Dta", "did you mean Studio:Data?")]
+    [InlineData("""{ "Telegram": { "Tokenfile ": "/srv" } }""", "Telegram:Tokenfile ", "did you mean Telegram:TokenFile?")]
+    [InlineData("""{ "backup": { "comand": "/srv" } }""", "backup:comand", "did you mean Backup:Command?")]
+    [InlineData("""{ "Colour": "blue" }""", "Colour", "is no setting")]     // near none of them
+    public void A_mistyped_name_is_told_with_the_nearest(string file, string key, string told)
+    {
+        File(file);
+        var trouble = Assert.Single(Check().Troubles);
+        Assert.Equal(key, trouble.Key);
+        Assert.EndsWith(told, trouble.Why, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Backup__Command", "copy-it", "is no whole path of a program")]
+    [InlineData("Backup__Command", "/nowhere/copy-it", "is no program: there is no such file")]
+    [InlineData("Log__Format", "xml", "is neither lines nor json")]
+    public void A_value_that_can_t_be_used_is_told(string name, string value, string why)
+    {
+        variables[name] = value;
+        Assert.Equal((value, why), Assert.Single(Check().Troubles.Select(trouble => (trouble.Shown, trouble.Why))));
+    }
+
+    [Fact]
     public void Systemd_s_state_directory_is_the_data_folder_unless_one_is_named()
     {
         variables["STATE_DIRECTORY"] = "/var/lib/studiobot:/var/lib/other";

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using Dapper;
 using Microsoft.Extensions.Logging;
 using StudioBot.Host.Sending;
@@ -41,7 +42,7 @@ public sealed class BackupRoundTests : IDisposable
                 MemberRecords.Terminal, session.Members.Add("Zoe", Role.Steward, Night.AddDays(-40)).Id, Night.AddDays(-40));
         });
         backups = BackupFolder.Of(home.StudioPath);
-        round = new BackupRound(file, backups, loggers.CreateLogger<BackupRound>());
+        round = Round(null);
     }
 
     public void Dispose()
@@ -200,6 +201,84 @@ public sealed class BackupRoundTests : IDisposable
         Assert.Contains("No backup was made by this round", log.Text, StringComparison.Ordinal);
         round.CatchUp(Night.AddMinutes(1));
         Assert.Single(backups.All());
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void The_house_s_own_program_takes_each_night_s_backup_to_another_place()
+    {
+        var elsewhere = Directory.CreateDirectory(Path.Combine(home.Path, "else where")).FullName;
+        Round(Program($"cp \"$1\" \"$2\" '{elsewhere}'")).Make(Night);
+        Assert.Equal(
+            ["studio-20261125T034000Z-daily.db", "studio-20261125T034000Z-daily.json"],
+            Directory.GetFiles(elsewhere).Select(Path.GetFileName).Order());
+        Assert.Empty(Proof.Of(Path.Combine(elsewhere, "studio-20261125T034000Z-daily.db")));
+        Assert.Empty(Told());
+    }
+
+    [Theory]
+    [UnsupportedOSPlatform("windows")]
+    [InlineData(60, "echo no room there >&2; exit 3", "ended with 3: no room there")]
+    [InlineData(60, "exit 1", "ended with 1, and said nothing.")]
+    [InlineData(2, "exec sleep 600", "took over 00:00:02 and was ended.")]
+    public void A_backup_that_was_not_copied_is_logged_and_told_once_until_it_works_again(int seconds, string script, string why)
+    {
+        var program = Program(script);
+        var copying = Round(program, seconds);
+        copying.Make(Night);
+        var told = Told();
+        Assert.Equal([Nora, Otto], told.Select(one => one.Chat).Order());
+        var backup = Path.Combine(backups.Folder, "studio-20261125T034000Z-daily");
+        Assert.All(told, one => Assert.Equal(
+            $"""
+            The day's backup was not copied
+            {program} {why}
+            {program} {backup}.db {backup}.json
+            The backup itself is good. This is told once, until it works again.
+            """,
+            one.Letter.Plain));
+        Assert.Contains($"was not copied: {program} {why}", log.Text, StringComparison.Ordinal);
+
+        copying.Make(Night.AddDays(1));
+        Assert.Empty(Told());
+        Program("exit 0");
+        copying.Make(Night.AddDays(2));
+        Assert.Empty(Told());
+        Program(script);
+        copying.Make(Night.AddDays(3));
+        Assert.Equal(2, Told().Count);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void A_program_that_can_t_be_started_is_told()
+    {
+        var program = home.Write("copy", "no program");
+        Round(program).Make(Night);
+        Assert.Equal(2, Told().Count(one => one.Letter.Plain.Contains($"{program} can't be started: ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void The_house_s_own_program_hears_nothing_of_the_token()
+    {
+        Environment.SetEnvironmentVariable("Telegram__Canary", "TestOnly");
+        Round(Program($"env > '{home.Path}/heard'")).Make(Night);
+        Environment.SetEnvironmentVariable("Telegram__Canary", null);
+        var heard = File.ReadAllText(Path.Combine(home.Path, "heard"));
+        Assert.Contains("PATH=", heard, StringComparison.Ordinal);
+        Assert.DoesNotContain("TestOnly", heard, StringComparison.Ordinal);
+    }
+
+    private BackupRound Round(string? program, int seconds = 60) =>
+        new(file, backups, new BackupCopy(program, TimeSpan.FromSeconds(seconds)), loggers.CreateLogger<BackupRound>());
+
+    [UnsupportedOSPlatform("windows")]
+    private string Program(string script)
+    {
+        var path = home.Write("copy", "#!/bin/sh\n" + script + "\n");
+        File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        return path;
     }
 
     // As a fault of the disk would, past all that the program watches over.

@@ -223,10 +223,11 @@ public sealed partial class HostileTextTests : IDisposable
 
         cells++;
         var log = new StringWriter { NewLine = "\n" };
-        using var provider = new LineLog(log, new FakeTimeProvider(Now));
-        provider.CreateLogger("studio").LogError(new InvalidOperationException(reply.PlainText), "{Words}", reply.PlainText);
-        var lines = log.ToString().TrimEnd('\n').Split('\n');
-        if (lines.Skip(1).Any(line => !line.StartsWith("    ", StringComparison.Ordinal)) || log.ToString().Any(letter => IsOrder(letter) && letter != '\n'))
+        using var words = new LineLog(log, new FakeTimeProvider(Now));
+        words.CreateLogger("studio").LogError(new InvalidOperationException(reply.PlainText), "{Words}", reply.PlainText);
+        using var json = new LineLog(log, new FakeTimeProvider(Now), isJson: true);
+        json.CreateLogger("studio").LogError(new InvalidOperationException(reply.PlainText), "{Words}", reply.PlainText);
+        if (log.ToString().Count(letter => letter == '\n') != 2 || log.ToString().Any(letter => IsOrder(letter) && letter != '\n'))
         {
             yield return $"a forged line: {Shown(log.ToString())}";
         }

@@ -55,8 +55,8 @@ internal static class ReadyChecks
 
     private static RoomPace Pace(Inputs given) => RoomPace.Of(Rooms.Read(given.Text("room")));
 
-    private static StudioShift Taught(Inputs given) => StudioShift.From(
-        [.. given.Texts("pieces").Select(text => new Lesson(Finished(text)))]);
+    private static StudioShift Taught(Inputs given) => StudioDrying.From(
+        [.. given.Texts("pieces").Select(text => new Lesson(Finished(text)))]).For(Length.FromMillimetres(2.5), null);
 
     // 2.6@notyet9&dry11: a film in mm, then words on equivalent days.
     private static DryingPiece Finished(string text)

@@ -13,7 +13,7 @@ internal sealed class PolicyWalk(Policy policy)
     private Outcome Follow(TruePiece truth)
     {
         var taught = _finished.Where(done => done.On <= truth.Poured).Select(done => done.Lesson.Value);
-        var watch = new PieceWatch(policy, truth, StudioShift.From([.. taught]));
+        var watch = new PieceWatch(policy, truth, StudioDrying.From([.. taught]).For(truth.Known.Film, null));
         var day = policy.FromDay;
         while (day < TruePiece.Longest && !watch.IsCoatedOn(day))
         {
