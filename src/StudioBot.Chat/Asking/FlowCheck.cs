@@ -14,21 +14,39 @@ internal static class FlowCheck
     /// <summary>What is wrong with it; none where it can be answered.</summary>
     public static Misread? Of(FlowRun run) => OutOfRange(run) ?? (run.IsRun ? OfRun(run) : OfOne(run));
 
+    /// <summary>What is wrong with a question about a batch; none where it can be answered.</summary>
+    public static Misread? OfBatch(int batch, FlowRun run) => OutOfRange(run) ?? run switch
+    {
+        { Want: null } => new Misread("", "the reading you want is missing", $"flow batch {batch} want 22 s"),
+        { Before: not null } or { After: not null } => new Misread(
+            "", "a reading of a batch is recorded first", $"batch {batch} ford4 22 s"),
+        _ => null,
+    };
+
     private static Misread? OutOfRange(FlowRun run)
     {
         foreach (var time in new[] { run.Before, run.After, run.Want }.OfType<TimeSpan>())
         {
-            if (run.Cup is { } cup && CupCurves.Viscosity(cup, time) is Finding<KinematicViscosity>.None)
+            if (run.Cup is { } cup && OutOfRange(cup, time, "flow") is { } wrong)
             {
-                return OutOfRange(cup, time);
+                return wrong;
             }
         }
 
         return null;
     }
 
-    private static Misread OutOfRange(FlowCup cup, TimeSpan time)
+    /// <summary>What is wrong with seconds that their cup can't tell; none where it can.</summary>
+    /// <param name="cup">The cup.</param>
+    /// <param name="time">Its seconds.</param>
+    /// <param name="before">What stands before the cup in a line that works.</param>
+    public static Misread? OutOfRange(FlowCup cup, TimeSpan time, string before)
     {
+        if (CupCurves.Viscosity(cup, time) is not Finding<KinematicViscosity>.None)
+        {
+            return null;
+        }
+
         var tooShort = time < cup.Times.AtLeast;
         var limit = tooShort ? cup.Times.AtLeast : cup.Times.AtMost;
         var why = $"is {(tooShort ? "under" : "over")} the {Seconds(limit)} that the {cup.Title} cup can tell";
@@ -36,11 +54,11 @@ internal static class FlowCheck
             ? new Misread(
                 Seconds(time),
                 $"{why}: take the {other.Cup.Title} cup",
-                $"flow {other.Cup.Name} {Seconds(Whole(other.Time ?? other.Cup.Times.From))}")
+                $"{before} {other.Cup.Name} {Seconds(Whole(other.Time ?? other.Cup.Times.From))}")
             : new Misread(
                 Seconds(time),
                 $"{why}: take a {(tooShort ? "smaller" : "larger")} hole",
-                $"flow {cup.Name} {Seconds(limit)}");
+                $"{before} {cup.Name} {Seconds(limit)}");
     }
 
     private static Misread? OfRun(FlowRun run) => run switch

@@ -11,6 +11,7 @@ namespace StudioBot.Chat.Asking;
 /// viscosity.</summary>
 internal sealed class FlowCommand : Ask
 {
+    private static readonly BatchSlot Batch = new();
     private static readonly CupSlot Cup = new();
     private static readonly NumberSlot Want = new(Measure.Time, "want_s", "the trace you want", "want 2s")
     {
@@ -56,7 +57,7 @@ internal sealed class FlowCommand : Ask
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "flow", Room.Asking, "How much more to add, or a cup's viscosity.",
-        [Cup, Want, After, Added, Detail, Liquid, Have, Before, Warmth],
+        [Batch, Cup, Want, After, Added, Detail, Liquid, Have, Before, Warmth],
         [
             "flow have 15 ml 0.5s, added 5 ml medium now 1.5s, want 2s",
             "flow ford4 22 s",
@@ -72,7 +73,8 @@ internal sealed class FlowCommand : Ask
     };
 
     /// <inheritdoc/>
-    internal override Misread? Check(Phrase said) => FlowCheck.Of(Run(said));
+    internal override Misread? Check(Phrase said) =>
+        said.Has(Batch) ? FlowCheck.OfBatch(said.Of(Batch), Run(said)) : FlowCheck.Of(Run(said));
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
@@ -80,7 +82,8 @@ internal sealed class FlowCommand : Ask
         var run = Run(said);
         return run switch
         {
-            { IsRun: true } => FlowSteps.Next(run, studio),
+            _ when said.Has(Batch) => FlowBatch.Of(said.Of(Batch), run, turn, studio),
+            { IsRun: true } => FlowSteps.Next(run, turn, studio),
             { Want: not null } => FlowSteps.First(run, turn, studio),
             _ when said.Has(Detail) => CupViscosity.Elsewhere(run.Cup!, run.Before!.Value),
             _ => CupViscosity.Of(run, said, studio),

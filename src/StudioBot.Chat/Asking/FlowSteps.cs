@@ -1,3 +1,4 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft;
 using StudioBot.Craft.Flow;
@@ -14,7 +15,7 @@ internal static class FlowSteps
     private static readonly Volume Hundred = Volume.FromMillilitres(100);
 
     /// <summary>The next step after two readings.</summary>
-    public static Reply Next(FlowRun run, Studio studio)
+    public static Reply Next(FlowRun run, Turn turn, Studio studio)
     {
         var found = Thinning.Next(new ThinningRun(
             run.Have!.Value,
@@ -25,8 +26,8 @@ internal static class FlowSteps
             Kind(run.Liquid, studio)));
         return found switch
         {
-            Finding<ThinningStep>.Found(var step) => Step(run, step, null, studio),
-            Finding<ThinningStep>.Cautioned(var step, var caution) => Step(run, step, caution, studio),
+            Finding<ThinningStep>.Found(var step) => Step(run, step, null, turn, studio),
+            Finding<ThinningStep>.Cautioned(var step, var caution) => Step(run, step, caution, turn, studio),
             Finding<ThinningStep>.None none => Trouble(none.Why, none.Instead, Echo(run)),
             _ => throw new InvalidOperationException($"No such finding: {found}."),
         };
@@ -45,15 +46,18 @@ internal static class FlowSteps
         };
     }
 
-    private static Reply Step(FlowRun run, ThinningStep step, string? caution, Studio studio)
+    private static Reply Step(
+        FlowRun run, ThinningStep step, string? caution, Turn turn, Studio studio)
     {
         var liquid = step.What == NextLiquid.FirstBack ? "of what was in it first" : $"more {run.Liquid ?? "of it"}";
         var range = step.High is { } high ? $"{Poured(step.Low)} to {Poured(high)}" : $"{Poured(step.Low)} or more";
+        var there = run.Have!.Value + run.Added!.Value;
         List<Block> blocks =
         [
             new Block.Headline(step.More < Drop ? "It is there: add nothing" : $"Add {Poured(step.More)} {liquid}"),
             new Block.Figures([new Figure("Range", range), new Figure("First step", Measured(step.First, studio))]),
-            new Block.Line(Invite),
+            new Block.Line(step.What == NextLiquid.SameAgain && ByOwn(
+                run, run.After!.Value, there, run.Added!.Value / there, turn, studio) is { } own ? own : Invite),
             new Block.Line(Echo(run)),
             new Block.Line(run.Cup is { } cup
                 ? $"From your two readings through the {cup.Title} curve."
@@ -79,8 +83,13 @@ internal static class FlowSteps
         var cup = run.Cup is { } named ? named.Name + " " : "";
         var first = Floor(have * start.Share, studio);
         var between = TimeSpan.FromSeconds(Math.Sqrt(run.Before!.Value.TotalSeconds * run.Want!.Value.TotalSeconds));
+        var own = start.What == AddedLiquid.Thinner
+            ? ByOwn(run with { Liquid = run.Liquid ?? liquid }, run.Before!.Value, have, 0, turn, studio)
+            : null;
         return new Reply(
+        [
             new Block.Headline($"Add {Measured(first, studio)} {liquid}, stir, read again"),
+            .. own is null ? [] : (Block[])[new Block.Line(own)],
             new Block.Line(run.Have is null
                 ? $"That is {Show.Share(start.Share)} of each 100 ml; how much is in the cup? Common practice."
                 : $"That is {Show.Share(start.Share)} of what is in the cup. Common practice."),
@@ -89,7 +98,25 @@ internal static class FlowSteps
                 turn,
                 $"flow {cup}have {Show.Volume(have)} {Seconds(run.Before.Value)}, "
                     + $"added {Show.Volume(first)} {liquid}, now {Seconds(between)}, want {Seconds(run.Want.Value)}")),
-            new Block.Line($"The {Seconds(between)} is only an example: put your own there."));
+            new Block.Line($"The {Seconds(between)} is only an example: put your own there."),
+        ]);
+    }
+
+    // What the studio's own readings say of it; none where they tell nothing of this liquid.
+    private static string? ByOwn(
+        FlowRun run, TimeSpan reads, Volume there, double already, Turn turn, Studio studio)
+    {
+        if (run.Liquid is not { } liquid || Kind(liquid, studio) != AddedLiquid.Thinner)
+        {
+            return null;
+        }
+
+        var own = StudioFlow.Of(studio);
+        return own.Learnt.Tells(liquid)
+            && own.Learnt.More(run.Reading(reads), run.Reading(run.Want!.Value), there, liquid, already) is { } more
+            ? $"By {own.Grounds(turn)}: {Poured(more.Middle)} {liquid}, "
+                + (more.High is { } high ? $"{Poured(more.Low)} to {Poured(high)}." : $"{Poured(more.Low)} or more.")
+            : null;
     }
 
     private static Reply Trouble(string why, string instead, string echo) =>
@@ -105,8 +132,8 @@ internal static class FlowSteps
         return $"Read as: {have}{Seconds(run.Before!.Value)}{added}; wanted {Seconds(run.Want!.Value)}{at}.";
     }
 
-    // What a syringe, a spoon or drops can measure, never more than meant.
-    private static string Measured(Volume volume, Studio studio)
+    /// <summary>What a syringe, a spoon or drops can measure, never more than meant.</summary>
+    public static string Measured(Volume volume, Studio studio)
     {
         var drops = Math.Max(1, Math.Floor(volume / Drop));
         return volume >= studio.Practice.Pours.Tools.SyringeStep.Value
@@ -114,8 +141,8 @@ internal static class FlowSteps
             : Show.Number(drops, 0) + (drops > 1 ? " drops" : " drop");
     }
 
-    // No finer than a hand pours it.
-    private static string Poured(Volume volume) =>
+    /// <summary>No finer than a hand pours it.</summary>
+    public static string Poured(Volume volume) =>
         Show.Number(volume.Millilitres, volume.Millilitres < 30 ? 1 : 0) + " ml";
 
     private static Volume Floor(Volume volume, Studio studio)
@@ -125,7 +152,8 @@ internal static class FlowSteps
         return volume < step ? volume : Math.Floor(volume / step + 1e-9) * step;
     }
 
-    private static AddedLiquid Kind(string? liquid, Studio studio) =>
+    /// <summary>What a liquid does to a mixture.</summary>
+    public static AddedLiquid Kind(string? liquid, Studio studio) =>
         studio.Practice.Materials.FirstOrDefault(material => material.Name == liquid)?.Kind switch
         {
             MaterialKind.Medium => AddedLiquid.Medium,

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -72,7 +73,12 @@ internal sealed class RatioCommand : Ask
 
         IReadOnlyList<CupPart> have =
             [.. said.Of(Have).Select(part => part with { Amount = InBasis(part.Amount, ratio.By) })];
-        return RatioCup.Of(ratio, have, total, isBare, studio);
+        var reply = RatioCup.Of(ratio, have, total, isBare, studio);
+        return !reply.IsTrouble
+            && ratio.By == RatioBy.Volume
+            && RatioToday.Of([.. have.Select(part => part.Name)], turn, studio) is { } today
+                ? reply with { Blocks = [.. reply.Blocks, today] }
+                : reply;
     }
 
     private static Reply Split(MixRatio ratio, Amount total, string? taken, Studio studio)

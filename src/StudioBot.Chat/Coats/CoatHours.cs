@@ -15,9 +15,16 @@ internal static class CoatHours
     {
         Finding<RecoatWindow>.None none => $"No window: {none.Why}.",
         Finding<RecoatWindow>.Cautioned cautioned =>
-            Between(cautioned.Value, turn) + $" {Sentences.Of(cautioned.Caution)}",
-        _ => Between(coat.KnownWindow!, turn),
+            Between(cautioned.Value, turn) + Grounds(coat.Pace) + $" {Sentences.Of(cautioned.Caution)}",
+        _ => Between(coat.KnownWindow!, turn) + Grounds(coat.Pace),
     };
+
+    /// <summary>What the window rests on beside the sheet: By 3 own reports, 1.2 times the sheet's time. Empty where
+    /// that is the sheet alone.</summary>
+    public static string Grounds(CurePace pace) => pace.Reports == 0
+        ? ""
+        : $" By {pace.Reports} own {(pace.Reports == 1 ? "report" : "reports")}, "
+            + $"{Show.Number(pace.Factor, 2)} times the sheet's time; it closes no later.";
 
     /// <summary>Move it from Fri 20:00, cured about 3 Dec; or why nobody can say. Empty where the window says so.
     /// </summary>

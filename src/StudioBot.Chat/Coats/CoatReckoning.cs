@@ -33,11 +33,14 @@ internal sealed record CoatReckoning(
     /// <summary>A reading older than this says nothing of the air a coat was laid in.</summary>
     public static readonly TimeSpan OldestAir = TimeSpan.FromDays(60);
 
+    /// <summary>How long its resin takes here, against its sheet.</summary>
+    public CurePace Pace { get; init; } = CurePace.OfSheet;
+
     /// <summary>When the next coat still bonds.</summary>
-    public Finding<RecoatWindow> Window => RecoatWindow.Of(Times(System), LaidAt, Film);
+    public Finding<RecoatWindow> Window => RecoatWindow.Of(Pace.Over(Times(System)), LaidAt, Film);
 
     /// <summary>When it may be moved, and when it is done.</summary>
-    public Finding<CureSchedule> Cure => CureSchedule.Of(Times(System), LaidAt, Film);
+    public Finding<CureSchedule> Cure => CureSchedule.Of(Pace.Over(Times(System)), LaidAt, Film);
 
     /// <summary>That window, be it with a caution; none where nobody can say.</summary>
     public RecoatWindow? KnownWindow => Known(Window);
@@ -64,8 +67,19 @@ internal sealed record CoatReckoning(
 
         var readings = view.Rooms.Readings(coats.Min(coat => coat.Line.At) - OldestAir);
         var rooms = PiecePlace.Rooms(view);
-        return [.. coats.Select(coat => Of(coat, readings, rooms, practice))];
+        var paces = CurePaces.Of(view, practice);
+        return [.. coats.Select(coat => Of(coat, readings, rooms, practice))
+            .Select(coat => coat with { Pace = paces.Of(coat.System) })];
     }
+
+    /// <summary>The last coat among these lines of one piece, by its sheet alone; none where none is among them.
+    /// </summary>
+    public static CoatReckoning? Of(
+        IReadOnlyList<PieceLine> lines,
+        IReadOnlyList<RoomReading> readings,
+        Func<string?, string?> rooms,
+        TradePractice practice) =>
+        Laid.Last(lines) is { } last ? Of(last, readings, rooms, practice) : null;
 
     private static CoatReckoning Of(
         Laid last, IReadOnlyList<RoomReading> readings, Func<string?, string?> rooms, TradePractice practice)

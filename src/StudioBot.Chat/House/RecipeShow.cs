@@ -1,4 +1,5 @@
 using StudioBot.Chat.Asking;
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -30,7 +31,7 @@ internal sealed class RecipeShow : Ask
     {
         var all = studio.View.Recipes.All();
         return said.Has(Recipe)
-            ? Parts(all.First(recipe => recipe.Name == said.Of(Recipe)), said, studio)
+            ? Parts(all.First(recipe => recipe.Name == said.Of(Recipe)), said, turn, studio)
             : List(all, said, studio);
     }
 
@@ -54,11 +55,15 @@ internal sealed class RecipeShow : Ask
             ]);
     }
 
-    private static Reply Parts(Recipe recipe, Phrase said, Studio studio)
+    private static Reply Parts(Recipe recipe, Phrase said, Turn turn, Studio studio)
     {
         var use = recipe.Makes is { } made ? $"Makes {made}, which goes into stock." : "Goes straight into a pour.";
         List<Block> below =
-            [.. RecipeHazards.Of(recipe.Parts, studio), new Block.Line(use + Sentences.Invented(studio))];
+        [
+            .. RecipeHazards.Of(recipe.Parts, studio),
+            .. RatioToday.Of(recipe, turn, studio) is { } today ? [today] : (Block[])[],
+            new Block.Line(use + Sentences.Invented(studio)),
+        ];
         if (recipe.Parts.Any(part => part.Amount is Amount.ByMass))
         {
             below.Add(Cautions.InAWord(studio, SafetySubject.Powder));

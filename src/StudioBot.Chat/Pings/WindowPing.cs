@@ -1,4 +1,5 @@
 using StudioBot.Chat.Asking;
+using StudioBot.Chat.Coats;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Reminders;
 using StudioBot.Records.Pieces;
@@ -53,7 +54,8 @@ internal abstract class WindowPing : CoatPing
         var need = ResinNeed.For(ResinNeed.Of(known), "", system.FloodFilm.Value.Usual, 1, resin, system).Total;
         yield return new Block.Line(
             $"A second coat takes {Show.ToMeasure(need)}. A gloved finger should leave a print and draw no string.");
-        yield return new Block.Line("By the room's temperature; the product's sheet comes first.");
+        var own = turn.CoatOf(pieces[0])?.Hours.Pace is { Reports: > 0 } pace ? CoatHours.Grounds(pace) : "";
+        yield return new Block.Line($"By the room's temperature; the product's sheet comes first.{own}");
     }
 
     /// <inheritdoc/>

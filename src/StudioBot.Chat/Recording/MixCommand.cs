@@ -3,6 +3,7 @@ using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Chat.Sharing;
+using StudioBot.Craft.Flow;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Stock;
 using Saved = StudioBot.Records.Recipes.Recipe;
@@ -23,18 +24,11 @@ internal sealed class MixCommand : Act
     };
 
     private static readonly AmountSlot Amount = new("an amount", "400 ml") { IsRequired = true };
-    private static readonly CupSlot Cup = new();
-    private static readonly NumberSlot Trace = new(Measure.Time, "trace_s", "a trace", "1.5 s")
-    {
-        Unit = "s",
-        Most = 600,
-    };
-
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "mix", Room.Recording, "A batch of a recipe.",
-        [Recipe, Amount, Cup, Trace, RecordSlots.Day, RecordSlots.For],
-        ["mix medium 400 ml"])
+        [Recipe, Amount, FlowTold.Cup, FlowTold.Trace, FlowTold.Warmth, RecordSlots.Day, RecordSlots.For],
+        ["mix medium 400 ml", "mix medium 400 ml ford4 22 s"])
     {
         Also = ["mixed", "mixing"],
         Cues =
@@ -42,6 +36,9 @@ internal sealed class MixCommand : Act
             new("made/make/making/prepared/stirred {recipe} {amount}"),
         ],
     };
+
+    /// <inheritdoc/>
+    internal override Misread? Check(Phrase said) => FlowTold.Against(said, "mix medium 400 ml");
 
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
@@ -85,11 +82,17 @@ internal sealed class MixCommand : Act
                 writing.Act)
             : null;
         var batch = session.Batches.Add(recipe, writing.Whose, writing.HappenedAt, making.Whole, writing.Act, lot);
-        return Mixed(batch.Number, recipe, making, taking, said, writing);
+        var flow = FlowTold.Of(said, writing);
+        if (flow is not null)
+        {
+            session.Batches.Flowed(batch.Number, flow, writing.Act);
+        }
+
+        return Mixed(batch.Number, recipe, making, taking, flow, writing);
     }
 
     private static Reply Mixed(
-        int number, Saved recipe, BatchMaking making, Taking taking, Phrase said, Writing writing)
+        int number, Saved recipe, BatchMaking making, Taking taking, FlowReading? flow, Writing writing)
     {
         var (levels, lots) = (new Levels(writing), new LotNames(writing));
         var here = recipe.Makes is { } makes
@@ -111,9 +114,9 @@ internal sealed class MixCommand : Act
             blocks.Add(new Block.Line($"From {Sentences.And([.. taking.Taken.Select(one => lots.From(one.From))])}."));
         }
 
-        if (Flow(said) is { } flow)
+        if (flow is not null)
         {
-            blocks.Add(new Block.Line($"Kept with it: {flow}."));
+            blocks.Add(new Block.Line($"Kept with it: {FlowTold.Words(flow)}."));
         }
 
         if (taking.Taken.Select(one => levels.Low(one.Need.Material)).OfType<string>().FirstOrDefault() is { } low)
@@ -122,23 +125,6 @@ internal sealed class MixCommand : Act
         }
 
         return new Reply(blocks, []);
-    }
-
-    // How it flowed, as told.
-    private static string? Flow(Phrase said)
-    {
-        List<string> words = [];
-        if (said.Has(Cup))
-        {
-            words.Add(Cup.Say(said)!);
-        }
-
-        if (said.Has(Trace))
-        {
-            words.Add($"trace {Trace.Say(said)}");
-        }
-
-        return words.Count > 0 ? string.Join(", ", words) : null;
     }
 
     private static Reply Short(Saved recipe, BatchMaking making, Taking taking, Phrase said, Writing writing)

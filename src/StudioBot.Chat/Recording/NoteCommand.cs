@@ -1,3 +1,4 @@
+using StudioBot.Chat.Coats;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -10,6 +11,9 @@ internal sealed class NoteCommand : Act
 {
     // So much of a note is said back; all of it is kept.
     private const int MostShown = 160;
+
+    // What is noted later tells of a fault, not of when it set.
+    private static readonly TimeSpan Setting = TimeSpan.FromDays(3);
 
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
     private static readonly TextSlot Text = new("a note", "big cells lower left")
@@ -39,8 +43,23 @@ internal sealed class NoteCommand : Act
             photo is null ? new PieceEvent.Note(words) : new PieceEvent.Photo(photo, words),
             writing.Act);
         writing.Touch(piece.Number);
-        return new Reply(
+        List<Block> blocks =
+        [
             new Block.Headline(photo is null ? $"Kept with {piece.Number}." : $"Photo kept with {piece.Number}."),
-            new Block.Line(Labels.Cut(words, MostShown + 1)));
+            new Block.Line(Labels.Cut(words, MostShown + 1)),
+        ];
+        if (photo is null
+            && CurePaces.SignOf(words) is not null
+            && CoatReckoning.Of(piece.Number, writing.Session, writing.Practice)
+                is { HasFailed: false, IsSanded: false } coat
+            && writing.HappenedAt - coat.LaidAt < Setting)
+        {
+            blocks.Add(new Block.Line(
+                $"{Show.Time(writing.HappenedAt - coat.LaidAt)} after the coat: its resin's hours learn from it."));
+            blocks.Add(new Block.Line(CoatHours.Window(coat, writing.Turn)));
+            blocks.Add(new Block.Line("The product's sheet comes first."));
+        }
+
+        return new Reply(blocks, []);
     }
 }

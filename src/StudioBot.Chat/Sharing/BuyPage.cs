@@ -108,7 +108,7 @@ internal static class BuyPage
                 $"Little data: used on {Times(need.Use.Uses)} in {need.Use.Days} days; a guess.",
             _ => $"Rests on {need.Use.Days} days, {need.Use.Uses} of them with use"
                 + $"{(need.Use.Rate.IsLumpy ? ", in lumps" : "")}; an order takes "
-                + $"{ShelfNeed.Days(need.Lead.Days)}{(need.Material.LeadTime is null ? " unless set" : "")}.",
+                + $"{need.Deliveries.Words(need.Material)}.",
         };
         if (need is { IsWanted: true, IsMixed: false, Packs.Surplus: >= 1 and var surplus }
             && ShelfNeed.DaysOf(Forecast.DaysOfCover(surplus, need.Use.Rate)) is { } days)

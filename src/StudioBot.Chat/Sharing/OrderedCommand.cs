@@ -61,7 +61,7 @@ internal sealed class OrderedCommand : Act
 
     // An order of the same day takes a day at least.
     private static DateTimeOffset Until(Material material, Writing writing) =>
-        writing.Now.AddDays(Math.Max(Patience * ShelfNeed.LeadOf(material).Days, 1));
+        writing.Now.AddDays(Math.Max(Patience * Deliveries.Of(material, writing.Studio).Lead.Days, 1));
 
     private static string Day(DateTimeOffset moment, Writing writing) =>
         Show.Date(DateOnly.FromDateTime(writing.Turn.Zone.LocalOf(moment)), writing.Turn);

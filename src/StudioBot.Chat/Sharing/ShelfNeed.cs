@@ -36,8 +36,11 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
     /// <summary>How much is left, in its own unit.</summary>
     public double Units => Need.UnitsOf(Level.Left);
 
+    /// <summary>How long its orders take.</summary>
+    public required Deliveries Deliveries { get; init; }
+
     /// <summary>How long an order takes.</summary>
-    public LeadTime Lead => LeadOf(Material);
+    public LeadTime Lead => Deliveries.Lead;
 
     /// <summary>What is known to be wanted before a next order could come and has lasted: workshops until then.
     /// </summary>
@@ -104,10 +107,6 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
                     : null;
         }
     }
-
-    /// <summary>How long an order of this material takes.</summary>
-    public static LeadTime LeadOf(Material material) =>
-        material.LeadTime is { } known ? new LeadTime(known.TotalDays) : LeadTime.Usual;
 
     /// <summary>So long would that last in days; none where there is no figure.</summary>
     public static double? DaysOf(Finding<TimeSpan> cover) => cover switch

@@ -54,6 +54,7 @@ internal sealed class ShelfNeeds
         var order = Ordered.Of(level.Material.Id, _studio);
         return new ShelfNeed(level, _uses.Value.Of(level.Material.Id))
         {
+            Deliveries = Deliveries.Of(level.Material, _studio),
             Reserved = [.. _reserved.Value[level.Material.Id]],
             Order = order,
             IsOrdered = order?.Stands(_now) == true,

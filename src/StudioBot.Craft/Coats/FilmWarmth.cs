@@ -56,6 +56,23 @@ internal sealed class FilmWarmth
         return last > 0 ? at + left / last : null;
     }
 
+    /// <summary>The sheet's time that the speeds since the pour add up to until a moment; none before the
+    /// pour.</summary>
+    /// <param name="end">Until then.</param>
+    /// <param name="speed">How many times as fast as on the sheet, at a temperature; 0 where it stands still.</param>
+    public TimeSpan Gone(DateTimeOffset end, Func<Temperature, double> speed)
+    {
+        var (at, gone) = (_poured, TimeSpan.Zero);
+        for (var i = 0; i < _readings.Length && at < end; i++)
+        {
+            var until = i + 1 < _readings.Length && _readings[i + 1].At < end ? _readings[i + 1].At : end;
+            gone += (until - at) * speed(_readings[i].Film);
+            at = until;
+        }
+
+        return gone;
+    }
+
     private IEnumerable<Temperature> Met(DateTimeOffset end) =>
         _readings.Where((reading, i) => i == 0 || reading.At < end).Select(reading => reading.Film);
 }

@@ -12,6 +12,10 @@ public abstract record FlowReading(Temperature? At)
     /// <summary>How long the cup drained, or the trail stayed.</summary>
     public abstract TimeSpan Seconds { get; }
 
+    /// <summary>Its natural logarithm: of a cup's viscosity in mm²/s, of a trace's seconds.</summary>
+    /// <returns>What the cup's curve says of its seconds, with its caution; or why it can't tell.</returns>
+    internal abstract Finding<double> Log();
+
     /// <summary>Seconds of a cup.</summary>
     /// <param name="Cup">Which one.</param>
     /// <param name="Time">Until the stream breaks.</param>
@@ -23,6 +27,19 @@ public abstract record FlowReading(Temperature? At)
 
         /// <summary>What the cup's curve makes of it.</summary>
         public Finding<KinematicViscosity> Viscosity => CupCurves.Viscosity(Cup, Time);
+
+        /// <inheritdoc/>
+        internal override Finding<double> Log() => Viscosity switch
+        {
+            Finding<KinematicViscosity>.None none => new Finding<double>.None(none.Kind, none.Why, none.Instead),
+            Finding<KinematicViscosity>.Cautioned edge =>
+                new Finding<double>.Cautioned(Log(edge.Value), edge.Caution),
+            Finding<KinematicViscosity>.Found found => new Finding<double>.Found(Log(found.Value)),
+            var other => throw new InvalidOperationException($"No such finding: {other}."),
+        };
+
+        private static double Log(KinematicViscosity viscosity) =>
+            Math.Log(viscosity.SquareMillimetresPerSecond);
     }
 
     /// <summary>Seconds of a trail.</summary>
@@ -32,5 +49,8 @@ public abstract record FlowReading(Temperature? At)
     {
         /// <inheritdoc/>
         public override TimeSpan Seconds => Trace.Stays;
+
+        /// <inheritdoc/>
+        internal override Finding<double> Log() => new Finding<double>.Found(Math.Log(Seconds.TotalSeconds));
     }
 }

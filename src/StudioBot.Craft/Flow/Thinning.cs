@@ -50,7 +50,7 @@ public static class Thinning
                 "Give all readings and the target in one of them.");
         }
 
-        List<Finding<double>> figures = [.. readings.Select(Log)];
+        List<Finding<double>> figures = [.. readings.Select(reading => reading.Log())];
         if (figures.OfType<Finding<double>.None>().FirstOrDefault() is { } unread)
         {
             return None(unread.Kind, unread.Why, unread.Instead);
@@ -78,7 +78,7 @@ public static class Thinning
                 NoFigure.Undetermined, "a trace and a cup's seconds can't be compared", "Give both in one of them.");
         }
 
-        Finding<double>[] figures = [Log(reading), Log(target)];
+        Finding<double>[] figures = [reading.Log(), target.Log()];
         if (figures.OfType<Finding<double>.None>().FirstOrDefault() is { } unread)
         {
             return new Finding<ThinningStart>.None(unread.Kind, unread.Why, unread.Instead);
@@ -167,20 +167,6 @@ public static class Thinning
         AddedLiquid.Thinner => rose,
         _ => false,
     };
-
-    private static Finding<double> Log(FlowReading reading) => reading switch
-    {
-        FlowReading.OfCup cup => cup.Viscosity switch
-        {
-            Finding<KinematicViscosity>.None none => new Finding<double>.None(none.Kind, none.Why, none.Instead),
-            Finding<KinematicViscosity>.Cautioned edge => new Finding<double>.Cautioned(Log(edge.Value), edge.Caution),
-            Finding<KinematicViscosity>.Found found => new Finding<double>.Found(Log(found.Value)),
-            var other => throw new InvalidOperationException($"No such finding: {other}."),
-        },
-        _ => new Finding<double>.Found(Math.Log(reading.Seconds.TotalSeconds)),
-    };
-
-    private static double Log(KinematicViscosity viscosity) => Math.Log(viscosity.SquareMillimetresPerSecond);
 
     private static double Figure(Finding<double> finding) => finding switch
     {

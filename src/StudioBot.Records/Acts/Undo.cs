@@ -74,8 +74,8 @@ public sealed class Undo
 
     // Stock: what drew more than would have been there without this act, in units or in cents, or touched a lot that
     // came by it; a later count, which found the level that this act had left. Pieces: what happened to one that came
-    // by this act, or changed a stage again. Batches and numbers: a piece poured since. Payments: the word that it
-    // came.
+    // by this act, or changed a stage again. Batches and numbers: a piece poured since; a batch read since.
+    // Payments: the word that it came.
     private const string Resting = """
         with mine as materialized (
             select lot_id, material_id
@@ -123,6 +123,12 @@ public sealed class Undo
             join piece on piece.batch_id = batch.id
             where batch.act_id = $act
               and piece.undone_id is null
+            union
+            select reading.act_id
+            from batch
+            join flow_reading as reading on reading.batch_id = batch.id
+            where batch.act_id = $act
+              and reading.undone_id is null
             union
             select piece.act_id
             from piece_number as given
@@ -175,6 +181,7 @@ public sealed class Undo
         update workshop set undone_id = $answer where act_id = $act;
         update piece set undone_id = $answer where act_id = $act;
         update air_reading set undone_id = $answer where act_id = $act;
+        update flow_reading set undone_id = $answer where act_id = $act;
         update invitation set expires_at = min(expires_at, $at) where act_id = $act and used_at is null
         """;
 

@@ -113,6 +113,23 @@ public sealed class StudioRecords
             runOff = found.RunOff,
         }));
 
+    private const string SetMoments = """
+        select act.written_at
+        from setting_change as change
+        join act on act.id = change.act_id
+        where change.table_name = 'studio_setting'
+          and change.row_key = $name
+          and change.row_after is not null
+          and act.undoes_id is null
+          and not exists (select 1 from act as answer where answer.undoes_id = act.id)
+        order by act.id
+        """;
+
+    /// <summary>The moments at which something of this name was set, in their order; what was taken back is not among
+    /// them.</summary>
+    public IReadOnlyList<DateTimeOffset> SetAt(string name) =>
+        [.. connection.Query<long>(SetMoments, new { name }).Select(Booked.Moment)];
+
     private sealed record SettingsRow(string Name, string Zone, string Currency, string Units, long ScoopMicrolitres)
     {
         public StudioSettings From() =>

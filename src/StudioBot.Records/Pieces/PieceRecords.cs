@@ -86,6 +86,25 @@ public sealed class PieceRecords
     public IReadOnlyList<int> Measured(string technique, int most) =>
         [.. connection.Query<int>(LastMeasured, new { technique, most })];
 
+    private const string LastNoted = """
+        select piece.number
+        from piece_event as line
+        join piece on piece.id = line.piece_id
+        where line.kind = 'note'
+          and line.words like '%' || $words || '%'
+          and piece.undone_id is null
+        group by piece.number
+        order by max(line.id) desc
+        limit $most
+        """;
+
+    /// <summary>The numbers of the last pieces in a note of which these words stood, be it taken back; the last noted
+    /// first.</summary>
+    /// <param name="words">A part of the note, in any case.</param>
+    /// <param name="most">No more than these.</param>
+    public IReadOnlyList<int> Noted(string words, int most) =>
+        [.. connection.Query<int>(LastNoted, new { words, most })];
+
     private IReadOnlyList<Piece> Those(string which, object parameters)
     {
         var parts = connection.Query<PartRow>(PouredParts + which + ByPlace, parameters)

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using StudioBot.Craft.Flow;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Members;
@@ -72,6 +73,64 @@ public sealed class BatchRecords
             lot = lotId,
         });
         return new Batch(number, recipe.Name, maker.Name, at, made) { LotId = lotId, ActId = act.Id };
+    }
+
+    private const string NewFlow = """
+        insert into flow_reading (act_id, batch_id, cup, seconds, celsius)
+        select $act, id, $cup, $seconds, $celsius
+        from batch
+        where number = $number
+          and undone_id is null
+        """;
+
+    /// <summary>Keeps how a batch flowed.</summary>
+    /// <param name="number">Which batch.</param>
+    /// <param name="reading">A cup's seconds or a trace.</param>
+    /// <param name="act">The act it hangs from.</param>
+    /// <exception cref="SqliteException">The temperature is outside −20 to 50 °C.</exception>
+    public void Flowed(int number, FlowReading reading, Act act) => connection.Execute(NewFlow, new
+    {
+        act = act.Id,
+        number,
+        cup = (reading as FlowReading.OfCup)?.Cup.Name,
+        seconds = reading.Seconds.TotalSeconds,
+        celsius = reading.At?.Celsius,
+    });
+
+    private const string NewestFlows = """
+        select batch.number, recipe.name as recipe, reading.cup, reading.seconds, reading.celsius,
+               act.happened_at as at, reading.act_id as actId
+        from flow_reading as reading
+        join act on act.id = reading.act_id
+        join batch on batch.id = reading.batch_id
+        join recipe on recipe.id = batch.recipe_id
+        where reading.undone_id is null
+          and batch.undone_id is null
+        order by reading.id desc
+        limit $most
+        """;
+
+    /// <summary>How batches flowed: the newest readings, in the order they were written.</summary>
+    /// <param name="most">How many; one or more.</param>
+    public IReadOnlyList<BatchFlow> Flows(int most) =>
+        [.. connection.Query<FlowRow>(NewestFlows, new { most }).Select(row => row.From()).Reverse()];
+
+    private sealed record FlowRow(
+        long Number, string Recipe, string? Cup, double Seconds, double? Celsius, long At, long ActId)
+    {
+        public BatchFlow From()
+        {
+            var time = TimeSpan.FromSeconds(Seconds);
+            Temperature? at = Celsius is { } celsius ? Temperature.FromCelsius(celsius) : null;
+            return new BatchFlow(
+                checked((int)Number),
+                Recipe,
+                Cup is { } name
+                    ? new FlowReading.OfCup(CupCurves.Find(name)!, time, at)
+                    : new FlowReading.OfTrace(new Trace(time), at),
+                Booked.Moment(At),
+                ActId);
+        }
     }
 
     private sealed record Row(

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Costs;
@@ -43,6 +44,21 @@ internal sealed class StockLines(SqliteConnection connection)
     /// <summary>Those that hold, of a material and a lot.</summary>
     public IReadOnlyList<StockLine> Holding(long? materialId, long? lotId) =>
         [.. connection.Query<LineRow>(Held, new { material = materialId, lot = lotId }).Select(row => row.From())];
+
+    private const string HeldOfActs = Columns + """
+        where entry.act_id in (select value from json_each($acts))
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by entry.id
+        """;
+
+    /// <summary>Those that hold, of these acts.</summary>
+    public IReadOnlyList<StockLine> HoldingOf(IEnumerable<long> acts)
+    {
+        var listed = acts.Select(act => act.ToString(CultureInfo.InvariantCulture));
+        return [.. connection.Query<LineRow>(HeldOfActs, new { acts = $"[{string.Join(',', listed)}]" })
+            .Select(row => row.From())];
+    }
 
     private const string HeldBetween = Columns + """
         where act.happened_at >= $from
@@ -115,6 +131,21 @@ internal sealed class StockLines(SqliteConnection connection)
     /// </summary>
     public long Bought(long materialId, DateTimeOffset since) =>
         connection.ExecuteScalar<long>(Delivered, new { material = materialId, since = Booked.At(since) });
+
+    private const string Came = """
+        select distinct act.written_at
+        from stock_entry as entry
+        join act on act.id = entry.act_id
+        where entry.material_id = $material
+          and entry.reason = 'bought'
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by act.id
+        """;
+
+    /// <summary>The moments at which it was written that a material came.</summary>
+    public IReadOnlyList<DateTimeOffset> CameAt(long materialId) =>
+        [.. connection.Query<long>(Came, new { material = materialId }).Select(Booked.Moment)];
 
     private const string First = """
         select min(act.happened_at)

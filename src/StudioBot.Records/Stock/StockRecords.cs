@@ -208,6 +208,9 @@ public sealed class StockRecords
     public IReadOnlyList<StockLine> HoldingBetween(DateTimeOffset from, DateTimeOffset until) =>
         lines.HoldingBetween(from, until);
 
+    /// <summary>The lines that hold of these acts, in the order they were booked.</summary>
+    public IReadOnlyList<StockLine> HoldingOf(IEnumerable<long> acts) => lines.HoldingOf(acts);
+
     /// <summary>The lines of a material that were written after this moment, undone ones and their opposites too.
     /// </summary>
     public IReadOnlyList<StockLine> WrittenAfter(DateTimeOffset moment, long materialId) =>
@@ -215,6 +218,10 @@ public sealed class StockRecords
 
     /// <summary>Whether more of a material was booked as bought after this moment than was taken back.</summary>
     public bool HasCome(long materialId, DateTimeOffset since) => lines.Bought(materialId, since) > 0;
+
+    /// <summary>The moments at which it was written that a material came, in their order; what was taken back is not
+    /// among them.</summary>
+    public IReadOnlyList<DateTimeOffset> CameAt(long materialId) => lines.CameAt(materialId);
 
     /// <summary>How a material was used, and what came back of it; what was undone is not among it.</summary>
     /// <param name="since">From this moment.</param>

@@ -50,8 +50,8 @@ public sealed class MixCommandTests : IDisposable
     [Fact]
     public void How_it_flowed_is_kept_with_it()
     {
-        Assert.Contains("Kept with it: ford4 22 s.", studio.Tells("mix medium 400ml ford4 22 s"), StringComparison.Ordinal);
-        Assert.Equal("mix medium 400ml ford4 22 s", studio.Look(view => view.Acts.LastOf(view.Members.All()[0])!.Words));
+        Assert.Contains("Kept with it: Ford 4 22 s at ", studio.Tells("mix medium 400ml ford4 22 s"), StringComparison.Ordinal);
+        Assert.Equal((14, 22d), studio.Look(view => view.Batches.Flows(1).Select(one => (one.Batch, one.Reading.Seconds.TotalSeconds)).Single()));
     }
 
     [Fact]

@@ -37,6 +37,7 @@ public sealed class PermissionTableTests : IDisposable
         asking     workshop   WorkshopCommand   -    -    -    -    pg   pg
         recording  batch      BatchAmend        -    -    -    -    pg   pg
         recording  batch      BatchBin          -    -    -    -    pg   pg
+        recording  batch      BatchRead         -    -    -    -    pg   pg
         recording  batch      BatchShow         -    -    -    -    pg   pg
         recording  bin        BinCommand        -    -    -    -    pg   pg
         recording  coat       CoatCommand       -    -    -    -    pg   pg

@@ -16,6 +16,9 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
     /// <summary>Words of which one must stand before it; none: nothing needs to.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
+    /// <summary>Whether its words need not stand before it: they may lack, or follow it.</summary>
+    public bool LeadsFreely { get; init; }
+
     /// <summary>Whether a bare number behind its lead will do.</summary>
     public bool TakesBare { get; init; }
 
@@ -30,7 +33,7 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
     {
         var lead = Lead(draft, at);
         if (draft.Said.Has(this)
-            || (Leads.Count > 0 && lead == 0)
+            || (Leads.Count > 0 && lead == 0 && !LeadsFreely)
             || draft.At(at + lead) is not { } atom
             || Flaws.In(draft, at + lead) is not null
             || !Fits(atom))
@@ -47,7 +50,8 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
             draft.Said.Put(this, atom.Value);
         }
 
-        return lead + 1;
+        var follows = LeadsFreely && lead == 0 && draft.At(at + 1) is { } next && next.IsWord([.. Leads]);
+        return lead + (follows ? 2 : 1);
     }
 
     internal override IEnumerable<Meaning> Means(double value) => [new(key, Figures.Of(value))];

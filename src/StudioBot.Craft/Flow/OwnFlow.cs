@@ -1,0 +1,325 @@
+using StudioBot.Craft.Units;
+
+namespace StudioBot.Craft.Flow;
+
+/// <summary>What a studio's own readings of its batches tell: how its liquids thin, and how warmth does.</summary>
+/// <remarks>
+/// ln ν = a + s·φ + B·(1/T − 1/T_ref), with one a for each mixture (and one for its traces, which go by seconds: a
+/// trail levels in a time proportional to viscosity, from memory), one s for each thinner, one B for the studio, and
+/// each batch off by a little. All are normal beforehand, so that the answer is closed: a is free, s is <see
+/// cref="ThinningSlope.Usual"/>, B that of water-borne paint, 2 to 3 % a degree, and a batch is off by a tenth (common
+/// practice). From five readings on the scatter is believed as it is, the belief in the old one worth eight readings
+/// (normal–inverse-gamma, from memory). A reading that the others leave more than four standard deviations and a factor
+/// of three away is a slip.
+/// </remarks>
+public sealed class OwnFlow
+{
+    /// <summary>Where nobody read how warm a mixture was, it is taken for this.</summary>
+    public static readonly Temperature Reference = Temperature.FromCelsius(20);
+
+    // Of a reading, and of two batches that should be alike, as ln (common practice).
+    private const double BatchSpread = 0.10;
+    private static readonly double CupNoise = Math.Log(1.10);
+    private static readonly double TraceNoise = Math.Log(1 + Trace.Spread);
+
+    // A room that nobody read is at 20 °C, give or take 4 (common practice).
+    private const double UnreadDegrees = 4;
+
+    // What a degree more takes off a water-borne paint, 2 to 3 % (from memory).
+    internal const double Fall = 0.025;
+    private const double FallDeviation = 0.005;
+
+    // Any mixture that pours, and any trace of one.
+    private const double AnyLog = 4;
+    private const double AnyLogDeviation = 4;
+
+    private const int EnoughForScatter = 5;
+    private const double WeightOfScatter = 8;
+    private const double SlipDeviations = 4;
+    private static readonly double SlipFactor = Math.Log(3);
+
+    // What the readings leave of the width of a belief before they are said to tell anything.
+    private const double Narrowed = 0.8;
+    private const int EnoughBatches = 3;
+
+    // A normal 80 % interval.
+    private const double EightOfTen = 1.2816;
+
+    private static readonly Dictionary<string, double> Unthinned = [];
+
+    private readonly Dictionary<string, int> _thinners;
+    private readonly Dictionary<(string, bool), int> _mixtures;
+    private readonly Dictionary<int, int> _batches;
+    private readonly GaussianFit _fit;
+    private readonly double _scale;
+
+    private OwnFlow(IReadOnlyList<MixtureReading> used, IReadOnlyList<int> slips)
+    {
+        (Used, Slips) = (used, slips);
+        _thinners = Places(used.SelectMany(one => one.Thinners.Keys), 1);
+        _mixtures = Places(used.Select(MixtureOf), 1 + _thinners.Count);
+        _batches = Places(used.Select(one => one.Batch), 1 + _thinners.Count + _mixtures.Count);
+        _fit = new GaussianFit(
+            [Fall, .. Each(_thinners, ThinningSlope.Usual.Mean), .. Each(_mixtures, AnyLog), .. Each(_batches, 0)],
+            [
+                FallDeviation,
+                .. Each(_thinners, ThinningSlope.Usual.Deviation),
+                .. Each(_mixtures, AnyLogDeviation),
+                .. Each(_batches, BatchSpread),
+            ],
+            used.Select(one => (Row(one), LogOf(one.Reading), Noise(one.Reading))));
+        _scale = used.Count < EnoughForScatter
+            ? 1
+            : Math.Sqrt((WeightOfScatter + _fit.Strain) / (WeightOfScatter + used.Count));
+    }
+
+    /// <summary>The readings it rests on, in the order they came.</summary>
+    public IReadOnlyList<MixtureReading> Used { get; }
+
+    /// <summary>Which of the readings that came were left out as slips, by their place.</summary>
+    public IReadOnlyList<int> Slips { get; }
+
+    /// <summary>How much thinner a degree more makes it, as a fraction.</summary>
+    public double FallPerDegree => _fit.Mean(Unit(0));
+
+    /// <summary>Learns from these readings.</summary>
+    /// <param name="readings">In the order they came; seconds that their cup can't tell count as slips.</param>
+    public static OwnFlow From(IReadOnlyList<MixtureReading> readings)
+    {
+        List<int> places = [.. Enumerable.Range(0, readings.Count).Where(at => IsTold(readings[at].Reading))];
+        List<int> slips = [.. Enumerable.Range(0, readings.Count).Except(places)];
+        while (true)
+        {
+            var learnt = new OwnFlow([.. places.Select(at => readings[at])], [.. slips.Order()]);
+            if (learnt.Farthest() is not { } slip)
+            {
+                return learnt;
+            }
+
+            slips.Add(places[slip]);
+            places.RemoveAt(slip);
+        }
+    }
+
+    /// <summary>How a thinner thins here; common practice where no reading tells of it.</summary>
+    public ThinningSlope Slope(string thinner) => _thinners.TryGetValue(thinner, out var place)
+        ? new ThinningSlope(_fit.Mean(Unit(place)), _scale * Math.Sqrt(_fit.Variance(Unit(place))))
+        : ThinningSlope.Usual;
+
+    /// <summary>Whether the readings narrow down how a thinner thins.</summary>
+    public bool Tells(string thinner) => Slope(thinner).Deviation < Narrowed * ThinningSlope.Usual.Deviation;
+
+    /// <summary>What a reading of such a batch would be, as ln of mm²/s or of a trace's seconds.</summary>
+    /// <param name="batch">The batch and how it is thinned; of its reading the kind and the temperature count.</param>
+    /// <returns>The middle, and the ends between which it lies four times of five; none where no reading of its mixture
+    /// is of that kind.</returns>
+    public (double Low, double Middle, double High)? Expect(MixtureReading batch)
+    {
+        if (!_mixtures.ContainsKey(MixtureOf(batch)))
+        {
+            return null;
+        }
+
+        var middle = _fit.Mean(Row(batch));
+        var noise = _scale * Noise(batch.Reading);
+        var reach = EightOfTen * Math.Sqrt(VarianceOf(batch) + noise * noise);
+        return (middle - reach, middle, middle + reach);
+    }
+
+    /// <summary>How much to put into a batch until it reads as wanted.</summary>
+    /// <param name="batch">The batch and how it is thinned now, with the reading that is wanted.</param>
+    /// <param name="there">How much of it is there.</param>
+    /// <param name="thinner">What is put in, by its name; none: more of the mixture without what thins it.</param>
+    /// <returns>Its range holds four times of five. Undetermined where no reading of its mixture is of that kind; wrong
+    /// direction where it leads away from what is wanted; out of range where no amount reaches it, or a cup can't tell
+    /// it.</returns>
+    public Finding<ThinningStep> More(MixtureReading batch, Volume there, string? thinner)
+    {
+        if (batch.Reading is FlowReading.OfCup { Viscosity: Finding<KinematicViscosity>.None untold })
+        {
+            return None(untold.Kind, untold.Why, untold.Instead);
+        }
+
+        if (!_mixtures.ContainsKey(MixtureOf(batch)))
+        {
+            return None(NoFigure.Undetermined, "no such reading of this mixture is on record", "Read it, and tell me.");
+        }
+
+        var now = Row(batch);
+        var (slope, variance) = Way(now, batch, thinner);
+        var share = (LogOf(batch.Reading) - _fit.Mean(now)) / slope;
+        if (slope == 0 || share < 0)
+        {
+            return None(NoFigure.WrongDirection, "that leads away from the target", "Add the other liquid.");
+        }
+
+        if (share >= 1)
+        {
+            return None(NoFigure.OutOfRange, "no amount of it reaches the target", "Take a stronger liquid.");
+        }
+
+        var reach = EightOfTen / Math.Abs(slope) * Math.Sqrt(VarianceOf(batch) + share * share * variance);
+        var (more, low) = (Poured(there, share), Poured(there, Math.Max(0, share - reach)));
+        return new Finding<ThinningStep>.Found(new ThinningStep(
+            NextLiquid.SameAgain,
+            more,
+            low,
+            share + reach < 1 ? Poured(there, share + reach) : null,
+            low > default(Volume) ? low : more / 2));
+    }
+
+    /// <summary>How much more of a thinner to put into a cup of no known mixture until it reads as wanted.</summary>
+    /// <param name="reads">What it reads, of one kind with what is wanted, and told by its cup.</param>
+    /// <param name="wanted">What is wanted.</param>
+    /// <param name="there">How much is in the cup.</param>
+    /// <param name="thinner">What is put in, by its name.</param>
+    /// <param name="already">Its share of what is in the cup, from 0 to below 1, where that is known.</param>
+    /// <returns>The middle, and the ends between which it lies four times of five; none where that leads away from what
+    /// is wanted, or no amount reaches it.</returns>
+    public (Volume Low, Volume Middle, Volume? High)? More(
+        FlowReading reads, FlowReading wanted, Volume there, string thinner, double already)
+    {
+        var (slope, left) = (Slope(thinner), 1 - already);
+        var share = (LogOf(wanted) - LogOf(reads)) / (slope.Mean * left);
+        if (slope.Mean >= 0 || share is < 0 or >= 1)
+        {
+            return null;
+        }
+
+        var noise = _scale * Noise(reads with { At = reads.At ?? Reference });
+        var reach = EightOfTen / Math.Abs(slope.Mean * left)
+            * Math.Sqrt(noise * noise + Math.Pow(share * left * slope.Deviation, 2));
+        return (
+            Poured(there, Math.Max(0, share - reach)),
+            Poured(there, share),
+            share + reach < 1 ? Poured(there, share + reach) : null);
+    }
+
+    /// <summary>The share of a thinner with which a mixture flows at this warmth as the studio likes it: as each of its
+    /// batches was read last.</summary>
+    /// <param name="mixture">Which mixture.</param>
+    /// <param name="thinner">What thins it.</param>
+    /// <param name="today">How warm it is.</param>
+    /// <returns>The middle, and the ends between which it lies four times of five; none with fewer than three batches
+    /// of it, while they tell nothing of the thinner, or where it came to less than 2 % or more than half.</returns>
+    public (double Low, double Middle, double High)? ShareAt(string mixture, string thinner, Temperature today)
+    {
+        List<MixtureReading> liked = [.. Used.Where(one => one.Mixture == mixture)
+            .GroupBy(one => one.Batch)
+            .Select(batch => batch.Last())
+            .GroupBy(MixtureOf)
+            .OrderByDescending(kind => kind.Count())
+            .FirstOrDefault() ?? Enumerable.Empty<MixtureReading>()];
+        if (liked.Count < EnoughBatches || !Tells(thinner))
+        {
+            return null;
+        }
+
+        var row = Row(new MixtureReading(mixture, 0, Unthinned, liked[0].Reading with { At = today }));
+        var slope = Slope(thinner).Mean;
+        var share = (liked.Average(one => LogOf(one.Reading)) - _fit.Mean(row)) / slope;
+        row[_thinners[thinner]] = share;
+        var reach = EightOfTen * _scale * Math.Sqrt(_fit.Variance(row)) / Math.Abs(slope);
+        return share is > 0.02 and < 0.5 ? (Math.Max(0.01, share - reach), share, share + reach) : null;
+    }
+
+    // By how much ln(reading) goes from a share of nothing to nothing else of what is put in.
+    private (double Slope, double Variance) Way(double[] now, MixtureReading batch, string? thinner)
+    {
+        var all = Row(batch with
+        {
+            Thinners = thinner is null ? Unthinned : new Dictionary<string, double> { [thinner] = 1 },
+        });
+        double[] way = [.. all.Zip(now, (full, here) => full - here)];
+        var (slope, variance) = (_fit.Mean(way), _scale * _scale * _fit.Variance(way));
+        var usual = ThinningSlope.Usual;
+        return thinner is null || _thinners.ContainsKey(thinner)
+            ? (slope, variance)
+            : (slope + usual.Mean, variance + usual.Deviation * usual.Deviation);
+    }
+
+    // The reading that the others leave the farthest away, if that is too far to be one of them. Without a reading that
+    // holds the share h of itself, it lies off by r/(1 − h), with the variance σ²/(1 − h).
+    private int? Farthest()
+    {
+        (int? slip, var most) = (null, SlipDeviations);
+        for (var at = 0; at < Used.Count; at++)
+        {
+            var (row, noise) = (Row(Used[at]), Noise(Used[at].Reading));
+            var left = 1 - _fit.Variance(row) / (noise * noise);
+            var off = Math.Abs(LogOf(Used[at].Reading) - _fit.Mean(row)) / left;
+            var deviations = off * Math.Sqrt(left) / noise;
+            if (off > SlipFactor && deviations > most)
+            {
+                (slip, most) = (at, deviations);
+            }
+        }
+
+        return slip;
+    }
+
+    private double VarianceOf(MixtureReading batch) => _scale * _scale
+        * (_fit.Variance(Row(batch)) + (_batches.ContainsKey(batch.Batch) ? 0 : BatchSpread * BatchSpread));
+
+    private double[] Row(MixtureReading one)
+    {
+        var row = Unit(0);
+        row[0] = -Warmer(one.Reading.At ?? Reference);
+        row[_mixtures[MixtureOf(one)]] = 1;
+        foreach (var (thinner, share) in one.Thinners)
+        {
+            if (_thinners.TryGetValue(thinner, out var place))
+            {
+                row[place] = share;
+            }
+        }
+
+        if (_batches.TryGetValue(one.Batch, out var batch))
+        {
+            row[batch] = 1;
+        }
+
+        return row;
+    }
+
+    private double[] Unit(int place)
+    {
+        var row = new double[1 + _thinners.Count + _mixtures.Count + _batches.Count];
+        row[place] = 1;
+        return row;
+    }
+
+    // Degrees above the reference, bent as 1/T bends them: B·(1/T − 1/T_ref) = −fall·this, with fall = B/T_ref².
+    private static double Warmer(Temperature at) =>
+        Reference.Kelvin * Reference.Kelvin * (1 / Reference.Kelvin - 1 / at.Kelvin);
+
+    private static Volume Poured(Volume there, double share) => there * (share / (1 - share));
+
+    private static (string, bool) MixtureOf(MixtureReading one) => (one.Mixture, one.Reading is FlowReading.OfTrace);
+
+    private static bool IsTold(FlowReading reading) =>
+        reading is not FlowReading.OfCup { Viscosity: Finding<KinematicViscosity>.None };
+
+    private static double LogOf(FlowReading reading) => reading.Log() switch
+    {
+        Finding<double>.Found found => found.Value,
+        Finding<double>.Cautioned cautioned => cautioned.Value,
+        _ => throw new InvalidOperationException("A reading that its cup can't tell was sorted out before."),
+    };
+
+    private static double Noise(FlowReading reading)
+    {
+        var eye = reading is FlowReading.OfTrace ? TraceNoise : CupNoise;
+        return reading.At is null ? Math.Sqrt(eye * eye + Math.Pow(Fall * UnreadDegrees, 2)) : eye;
+    }
+
+    private static Dictionary<T, int> Places<T>(IEnumerable<T> names, int from)
+        where T : notnull =>
+        names.Distinct().Select((name, at) => (Name: name, At: from + at)).ToDictionary(one => one.Name, one => one.At);
+
+    private static IEnumerable<double> Each<T>(Dictionary<T, int> places, double value)
+        where T : notnull => Enumerable.Repeat(value, places.Count);
+
+    private static Finding<ThinningStep>.None None(NoFigure kind, string why, string instead) =>
+        new(kind, why, instead);
+}
