@@ -11,7 +11,8 @@ using Xunit.Abstractions;
 namespace StudioBot.Endurance.Tests;
 
 /// <summary>A thousand studios in one process, each in its own file, through one day of pouring, asking and being reminded. The files lie in
-/// memory where the machine has a place for that: what a disk takes for a flush is not what is looked at here. Each has a mark that stands in what is written there and nowhere else.</summary>
+/// memory where the machine has a place for that: what a disk takes for a flush is not what is looked at here. Each has a
+/// mark that stands in what is written there and nowhere else.</summary>
 [Collection(Alone.Name)]
 public sealed partial class ThousandStudiosTests(ITestOutputHelper output) : IDisposable
 {
@@ -54,8 +55,12 @@ public sealed partial class ThousandStudiosTests(ITestOutputHelper output) : IDi
         var after = Now();
         stages.ForEach(stage => stage.Dispose());
 
-        output.Print($"studios: {Studio} opened in {opened.TotalSeconds:0.0} s, a day of {Day.Count} messages each and the evening's reminder in {(lived - opened).TotalSeconds:0.0} s");
-        output.Print($"studios: {(after.Managed - before.Managed) / 1024.0 / Studio:0} KiB managed, {(after.Resident - before.Resident) / 1024.0 / Studio:0} KiB resident and {(after.Handles - before.Handles) / (double)Studio:0.0} handles a studio; {after.Threads} threads in all");
+        output.Print(
+            $"""
+            studios: {Studio} opened in {opened.TotalSeconds:0.0} s, a day of {Day.Count} messages each and a reminder in {(lived - opened).TotalSeconds:0.0} s
+            studios: {Kibibytes(after.Managed - before.Managed):0} KiB managed, {Kibibytes(after.Resident - before.Resident):0} KiB resident a studio
+            studios: {(after.Handles - before.Handles) / (double)Studio:0.0} handles a studio; {after.Threads} threads in all
+            """);
         Assert.True(lived <= Longest, $"{lived.TotalSeconds:0} s");
         for (var at = 0; at < Studio; at++)
         {
@@ -102,6 +107,8 @@ public sealed partial class ThousandStudiosTests(ITestOutputHelper output) : IDi
         .Select(path => File.ReadAllText(path, Encoding.Latin1)));
 
     private static List<string> Marks(string text) => [.. AnyMark().Matches(text).Select(match => match.Value).Distinct().Order()];
+
+    private static double Kibibytes(long bytes) => bytes / 1024.0 / Studio;
 
     private static (long Managed, long Resident, int Handles, int Threads) Now()
     {

@@ -9,7 +9,8 @@ using RoomReading = StudioBot.Records.Rooms.RoomReading;
 
 namespace StudioBot.Chat.Asking;
 
-/// <summary>When a piece poured today would be ready, by own pieces and common practice, in the studio's room.</summary>
+/// <summary>When a piece poured today would be ready, by own pieces and common practice, in the studio's room.
+/// </summary>
 internal static class ReadyDay
 {
     /// <summary>The likely day and the late one, in a line; with resin the day it is cured by.</summary>

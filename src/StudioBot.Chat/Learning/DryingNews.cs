@@ -26,8 +26,8 @@ internal static class DryingNews
             .Except(before.SelectMany(Things))
             .Take(MostThings)];
         var day = Show.Day(zone.DateOf(dried[from].Piece.PouredAt));
-        return $"Poured since {day}, {change.Pieces} pieces take {Show.Number(change.Factor, 2)} times as long as those "
-            + "before" + (fresh.Count == 0 ? "." : $"; all of them, and none before: {Sentences.And(fresh)}.");
+        return $"Poured since {day}, {change.Pieces} pieces take {Show.Number(change.Factor, 2)} times as long as "
+            + "those before" + (fresh.Count == 0 ? "." : $"; all of them, and none before: {Sentences.And(fresh)}.");
     }
 
     private static IEnumerable<string> Things(PastDrying one) =>

@@ -73,8 +73,8 @@ internal sealed class ServeVerb : Verb
         return studios.GroupBy(one => one.DataFolder).FirstOrDefault(same => same.Count() > 1) is { } twice
                 ? $"{twice.Key} is named twice: a studio is served once."
             : studios.GroupBy(one => one.Token!.Reveal()).FirstOrDefault(same => same.Count() > 1) is { } shared
-                ? $"{string.Join(" and ", shared.Select(one => one.DataFolder))} have one token: each studio has its own, "
-                    + $"in its {SettingSources.DataFileName}."
+                ? $"{string.Join(" and ", shared.Select(one => one.DataFolder))} have one token: each studio has its "
+                    + $"own, in its {SettingSources.DataFileName}."
             : null;
     }
 

@@ -78,7 +78,8 @@ public sealed class PieceReckoningTests : IDisposable
         Assert.Null(studio.Outlook(number, 12.5).QuietUntil);
     }
 
-    // worked by hand: dry at 9; dry at 12; not yet 9 then dry 11 (2.6 mm), in the reference room: b -0.0975, s_b 0.251; then the fresh one, in the same cupboard, 9.69 days at 20 °C 55 %, which dries at 0.749 of it
+    // worked by hand: dry at 9; dry at 12; not yet 9 then dry 11 (2.6 mm), in the reference room: b -0.0975, s_b 0.251; then the fresh
+    // one, in the same cupboard, 9.69 days at 20 °C 55 %, which dries at 0.749 of it
     [Fact]
     public void Finished_pieces_teach_the_studio()
     {
