@@ -13,6 +13,7 @@ public sealed partial class PagesTests
     [InlineData("deploy/backups.md")]
     [InlineData("deploy/operating.md")]
     [InlineData("deploy/packages.md")]
+    [InlineData("deploy/scale.md")]
     public void No_page_waits_to_be_filled_in(string page) =>
         Assert.DoesNotContain("@@", File.ReadAllText(Path.Combine(Solution.Top, page)), StringComparison.Ordinal);
 

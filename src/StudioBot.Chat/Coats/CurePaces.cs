@@ -7,8 +7,7 @@ using StudioBot.Records.Rooms;
 
 namespace StudioBot.Chat.Coats;
 
-/// <summary>How long this studio's resins take, by what was noted of its coats: <c>17 tacky</c>, <c>17 gelled</c>.
-/// </summary>
+/// <summary>How long this studio's resins take, by what was noted of its coats: <c>17 tacky</c>.</summary>
 internal sealed partial class CurePaces
 {
     // Older ones were other lots (common practice).
@@ -21,7 +20,7 @@ internal sealed partial class CurePaces
     /// <summary>As the records stand now.</summary>
     public static CurePaces Of(StudioView view, TradePractice practice)
     {
-        List<int> pieces = [.. view.Pieces.Noted(Tacky, MostReports).Union(view.Pieces.Noted(Gelled, MostReports))];
+        List<int> pieces = [.. view.Pieces.Noted(Tacky, MostReports)];
         if (pieces.Count == 0)
         {
             return new CurePaces([]);
@@ -34,6 +33,7 @@ internal sealed partial class CurePaces
         var rooms = Recording.PiecePlace.Rooms(view);
         return new CurePaces(all
             .SelectMany(own => Ratios(own, readings, rooms, practice))
+            .OrderBy(one => one.At)
             .GroupBy(one => one.System)
             .ToDictionary(
                 same => same.Key, same => CurePace.From(same.Select(one => one.Ratio).TakeLast(MostReports))));
@@ -42,47 +42,40 @@ internal sealed partial class CurePaces
     /// <summary>That of a resin; its sheet's where nothing was noted.</summary>
     public CurePace Of(ResinSystem system) => _paces.GetValueOrDefault(system.Name, CurePace.OfSheet);
 
-    /// <summary>What a note says of how far a coat has set; none where it says something else.</summary>
-    public static CureSign? SignOf(string note) => Sign().Match(note) switch
-    {
-        { Success: false } => null,
-        var match when match.Groups[1].Value.Equals(Tacky, StringComparison.OrdinalIgnoreCase) => CureSign.Tacky,
-        _ => CureSign.Gelled,
-    };
+    /// <summary>Whether a note says that a coat is tacky, and nothing else.</summary>
+    public static bool IsTacky(string note) => Sign().IsMatch(note);
 
     private const string Tacky = "tacky";
-    private const string Gelled = "gelled";
 
-    // The first of each sign on a coat: later ones only say that it is so still.
-    private static IEnumerable<(string System, double Ratio)> Ratios(
+    // The first on a coat: later ones only say that it is so still. One that failed was mixed or cured wrong.
+    private static IEnumerable<(DateTimeOffset At, string System, double Ratio)> Ratios(
         List<PieceLine> lines,
         IReadOnlyList<RoomReading> readings,
         Func<string?, string?> rooms,
         TradePractice practice)
     {
-        HashSet<(DateTimeOffset, CureSign)> told = [];
+        if (lines.Any(line => line.What is PieceEvent.Failed))
+        {
+            yield break;
+        }
+
+        HashSet<DateTimeOffset> told = [];
         for (var at = 0; at < lines.Count; at++)
         {
             if (lines[at].What is PieceEvent.Note { Words: var note }
-                && SignOf(note) is { } sign
+                && IsTacky(note)
                 && CoatReckoning.Of([.. lines.Take(at)], readings, rooms, practice)
                     is { HasFailed: false, IsSanded: false } coat
-                && told.Add((coat.LaidAt, sign))
-                && CurePace.RatioOf(
-                    sign,
-                    lines[at].At,
-                    CoatReckoning.Times(coat.System),
-                    coat.System.WorkingTime.Value,
-                    coat.LaidAt,
-                    coat.Film) is { } ratio)
+                && told.Add(coat.LaidAt)
+                && CurePace.RatioOf(lines[at].At, CoatReckoning.Times(coat.System), coat.LaidAt, coat.Film) is { } ratio)
             {
-                yield return (coat.System.Name, ratio);
+                yield return (lines[at].At, coat.System.Name, ratio);
             }
         }
     }
 
     [GeneratedRegex(
-        @"^(?:(?:it|is|it's|its|now|just|has|gone|already) )*(tacky|gelled)(?: now| already)?[.!]?$",
+        @"^(?:(?:it|is|it's|its|now|just|has|gone|already) )*tacky(?: now| already)?[.!]?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Sign();
 }

@@ -97,7 +97,7 @@ public sealed class PieceReckoning
     private PieceOutlook Worked(Piece piece)
     {
         var stay = Stay(piece);
-        var (known, grounds) = Known(piece, stay);
+        var (known, grounds) = Known(piece, stay, _now);
         var elapsed = stay.Dried(_now);
         var pace = _rooms.Pace(stay.Room);
         var air = _rooms.Now(stay.Room);
@@ -116,7 +116,7 @@ public sealed class PieceReckoning
 
     private PieceStay Stay(Piece piece) => new(piece, [.. _lines[piece.Number]], _rooms);
 
-    private (DryingPiece Piece, FilmGrounds Grounds) Known(Piece piece, PieceStay stay)
+    private (DryingPiece Piece, FilmGrounds Grounds) Known(Piece piece, PieceStay stay, DateTimeOffset until)
     {
         List<PieceLine> lines = [.. _lines[piece.Number]];
         var (film, grounds) = _films.Of(piece, lines);
@@ -129,7 +129,7 @@ public sealed class PieceReckoning
             .ToList();
         return (new DryingPiece(film, water)
         {
-            Room = stay.Mostly(_now),
+            Room = stay.Mostly(until),
             Words = PieceSayings.Of(lines, stay),
             Weighings = [.. weighed.Select(one => new Weighing(stay.Dried(one.At), one.Mass))],
             Deviation = WeighingNoise.Of(Division([.. weighed.Select(one => one.Mass)]), laid * mix.Solids),
@@ -165,13 +165,14 @@ public sealed class PieceReckoning
     private PastDrying? Past(Piece piece)
     {
         var stay = Stay(piece);
-        var known = Known(piece, stay).Piece;
-
         // A coat on a coat says nothing of the paint.
         var lines = _lines[piece.Number].ToList();
         var end = lines.Skip(lines.FindLastIndex(line => line.What is PieceEvent.NotYet) + 1)
             .Concat(lines)
             .First(line => line.What is PieceEvent.Dry or PieceEvent.Coated).At;
+
+        // Where it lies today, coated, is not where it dried.
+        var known = Known(piece, stay, end).Piece;
         return known.Words.Count == 0 ? null : new PastDrying(piece, known, end, stay.Dried(end), new Lesson(known));
     }
 

@@ -43,7 +43,7 @@ internal sealed class OwnDrying : Ask
             new Block.Line($"Twice the film takes {Times(taught.Exponent)} times as long, usually "
                 + $"{Times(usual.Exponent)}."),
             .. taught.Rooms.Count < 2 ? [] : taught.Rooms.Take(MostRooms).Select(room => new Block.Line(
-                $"{Sentences.Of(room.Room)}, {Count(room.Pieces)}: "
+                $"{Sentences.Capital(room.Room)}, {Count(room.Pieces)}: "
                 + $"{Show.Number(room.Factor, 2)} of what its air says.")),
         ];
         if (DryingNews.Of(reckoning, studio.Zone) is { } news)

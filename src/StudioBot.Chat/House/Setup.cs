@@ -101,7 +101,7 @@ internal static class Setup
                 ]),
             Quiet => (
                 "When shall I keep still?",
-                $"Taken until you say: {QuietSetting.Said(QuietSetting.Usual)}. What can't wait still comes.",
+                $"Taken until you say: {QuietSetting.Said(Hours(writing))}. What can't wait still comes.",
                 "studio quiet 22-8",
                 [
                     new Button("As it is", "setup next"),
@@ -134,10 +134,13 @@ internal static class Setup
     private static List<Button> Zones(string taken, DateTimeOffset now) =>
     [
         new Button("That is right", "setup next"),
-        .. Cities.Where(city => city != taken).Take(MostCities).Select(city => new Button(
+        .. Cities.Where(city => Clock(city, now) != Clock(taken, now)).Take(MostCities).Select(city => new Button(
             $"{Clock(city, now)} {city[(city.IndexOf('/', StringComparison.Ordinal) + 1)..].Replace('_', ' ')}",
             $"studio zone {city}")),
     ];
+
+    private static (TimeOnly From, TimeOnly Until) Hours(Writing writing) =>
+        QuietSetting.Read(writing.Session.Studio.Setting(QuietSetting.Name)) ?? QuietSetting.Usual;
 
     private static string Clock(string zone, DateTimeOffset now) =>
         new StudioZone(TimeZoneInfo.FindSystemTimeZoneById(zone)).LocalOf(now)

@@ -25,9 +25,9 @@ internal static class DryingNews
             .Aggregate((all, one) => [.. all.Intersect(one)])
             .Except(before.SelectMany(Things))
             .Take(MostThings)];
-        var day = Show.Day(zone.DateOf(dried[from].Piece.PouredAt));
-        return $"Poured since {day}, {change.Pieces} pieces take {Show.Number(change.Factor, 2)} times as long as "
-            + "those before" + (fresh.Count == 0 ? "." : $"; all of them, and none before: {Sentences.And(fresh)}.");
+        var day = Show.Day(zone.DateOf(since.Min(one => one.Piece.PouredAt)));
+        return $"The last {change.Pieces} that dried, poured from {day} on, took {Show.Number(change.Factor, 2)} times "
+            + "as long as those before" + (fresh.Count == 0 ? "." : $"; all of them, and none before: {Sentences.And(fresh)}.");
     }
 
     private static IEnumerable<string> Things(PastDrying one) =>

@@ -12,9 +12,6 @@ internal sealed class NoteCommand : Act
     // So much of a note is said back; all of it is kept.
     private const int MostShown = 160;
 
-    // What is noted later tells of a fault, not of when it set.
-    private static readonly TimeSpan Setting = TimeSpan.FromDays(3);
-
     private static readonly PiecesSlot Piece = new() { IsRequired = true };
     private static readonly TextSlot Text = new("a note", "big cells lower left")
     {
@@ -38,6 +35,7 @@ internal sealed class NoteCommand : Act
         var piece = TalkedOf.Pieces(said.Of(Piece), writing)[0];
         var words = said.Of(Text);
         var photo = writing.Turn.Photo;
+        var before = Coat(piece.Number, words, photo, writing);
         writing.Session.Pieces.Book(
             piece.Number,
             photo is null ? new PieceEvent.Note(words) : new PieceEvent.Photo(photo, words),
@@ -48,12 +46,12 @@ internal sealed class NoteCommand : Act
             new Block.Headline(photo is null ? $"Kept with {piece.Number}." : $"Photo kept with {piece.Number}."),
             new Block.Line(Labels.Cut(words, MostShown + 1)),
         ];
-        if (photo is null
-            && CurePaces.SignOf(words) is not null
-            && CoatReckoning.Of(piece.Number, writing.Session, writing.Practice)
-                is { HasFailed: false, IsSanded: false } coat
-            && writing.HappenedAt - coat.LaidAt < Setting)
+        if (Coat(piece.Number, words, photo, writing) is { } coat && coat.Pace.Reports > before?.Pace.Reports)
         {
+            // The windows of all coats of this resin move with it.
+            writing.Touch(writing.Session.Pieces.All()
+                .Where(other => other.Stage == Stage.Coated)
+                .Select(other => other.Number));
             blocks.Add(new Block.Line(
                 $"{Show.Time(writing.HappenedAt - coat.LaidAt)} after the coat: its resin's hours learn from it."));
             blocks.Add(new Block.Line(CoatHours.Window(coat, writing.Turn)));
@@ -62,4 +60,8 @@ internal sealed class NoteCommand : Act
 
         return new Reply(blocks, []);
     }
+
+    // The coat of which this note may say that it is tacky; none where it says something else.
+    private static CoatReckoning? Coat(int piece, string words, string? photo, Writing writing) =>
+        photo is null && CurePaces.IsTacky(words) ? CoatReckoning.Of(piece, writing.Session, writing.Practice) : null;
 }

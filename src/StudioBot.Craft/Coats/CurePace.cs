@@ -1,10 +1,10 @@
 namespace StudioBot.Craft.Coats;
 
-/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported
-/// gelled or tacky.</summary>
+/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported tacky
+/// within the sheet's hours for it. The sheet is only ever narrowed.</summary>
 /// <remarks>
-/// One factor a resin, log-normal: each report gives r, the time gone at the sheet's temperature over the sheet's time
-/// for that sign (the geometric middle of what it says). ln r scatters by 0.15 from coat to coat and by 0.20 as one
+/// One factor a resin, log-normal: each report gives r, the time gone at the sheet's temperature over the geometric
+/// middle of the sheet's hours of opening. ln r scatters by 0.15 from coat to coat and by 0.20 as one
 /// looks only now and then; studios lie 0.225 apart (common practice: together the first and the last make a sheet's 3
 /// to 6 h four times of five). Posterior Σ ln r/(n + σ²/σ₀²), variance 1/(1/σ₀² + n/σ²) (normal–normal update). What is
 /// three times the sheet's or a third of it tells of a fault or a slip, and not of the pace.
@@ -18,6 +18,7 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
     private const double BetweenCoats = 0.15;
     private const double Looking = 0.20;
     private const double Slowest = 2;
+    private const int Enough = 3;
     private static readonly double Farthest = Math.Log(3);
 
     /// <summary>The sheet alone.</summary>
@@ -43,35 +44,31 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
             logs.Length);
     }
 
-    /// <summary>The time gone on a coat when it showed a sign, over what its sheet says of it.</summary>
-    /// <param name="sign">What it showed.</param>
+    /// <summary>The time gone on a coat when it was reported tacky, over what its sheet says of it.</summary>
     /// <param name="at">When.</param>
     /// <param name="sheet">The sheet's hours.</param>
-    /// <param name="flows">How long the sheet says that it flows, at the same temperature; above zero.</param>
     /// <param name="poured">When the coat was poured.</param>
     /// <param name="film">At least one temperature; each reading's time is carried to the sheet's by Arrhenius with 55
     /// kJ/mol.</param>
-    /// <returns>Above zero; none where the film was colder than 10 °C all along, or the sign came before the pour.
-    /// </returns>
+    /// <returns>Above zero; none where the film was colder than 10 °C all along, the report came before the pour, or after
+    /// all the sheet's hours of opening: then it had opened by then, and nobody saw when.</returns>
     public static double? RatioOf(
-        CureSign sign,
         DateTimeOffset at,
         CureTimes sheet,
-        TimeSpan flows,
         DateTimeOffset poured,
         IReadOnlyList<FilmReading> film)
     {
         var gone = new FilmWarmth(poured, film).Gone(
             at,
             met => met.Celsius < CureRange.ColdestCelsius ? 0 : ActivationEnergy.Usual.Speed(met, sheet.At));
-        var said = sign == CureSign.Gelled ? flows : Middle(sheet.OpensFrom, sheet.OpensBy);
-        return gone > TimeSpan.Zero ? gone / said : null;
+        return gone > TimeSpan.Zero && gone <= sheet.OpensBy ? gone / Middle(sheet.OpensFrom, sheet.OpensBy) : null;
     }
 
     /// <summary>The sheet's hours as they are here.</summary>
-    /// <remarks>The opening follows the pace both ways. The close comes earlier where the resin is quicker, and never
-    /// later than the sheet's: nobody reports it, and a coat too late does not bond. Moving a piece and full cure come
-    /// later where it is slower, and never earlier.</remarks>
+    /// <remarks>It opens no earlier than the sheet's earliest hour, and earlier than its latest only from three reports
+    /// on. The close comes earlier where the resin is quicker, and never later than the sheet's: nobody reports it, and
+    /// a coat too late does not bond. Moving a piece and full cure come later where it is slower, and never
+    /// earlier.</remarks>
     public CureTimes Over(CureTimes sheet)
     {
         var (opens, opened) = Band(sheet.OpensFrom, sheet.OpensBy);
@@ -79,14 +76,16 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
         var slower = Math.Max(1, Factor);
         return sheet with
         {
-            OpensFrom = opens,
-            OpensBy = opened,
+            OpensFrom = Later(opens, sheet.OpensFrom),
+            OpensBy = Later(opened, Reports >= Enough ? sheet.OpensFrom : sheet.OpensBy),
             ClosesFrom = closes < sheet.ClosesFrom ? closes : sheet.ClosesFrom,
             ClosesBy = closed < sheet.ClosesBy ? closed : sheet.ClosesBy,
             Handling = sheet.Handling * slower,
             FullCure = sheet.FullCure * slower,
         };
     }
+
+    private static TimeSpan Later(TimeSpan one, TimeSpan other) => one > other ? one : other;
 
     private (TimeSpan Early, TimeSpan Late) Band(TimeSpan early, TimeSpan late)
     {

@@ -64,7 +64,7 @@ public sealed class StudioDrying
     /// <summary>How many finished pieces taught it.</summary>
     public int Pieces { get; }
 
-    /// <summary>How many were left out, as slips.</summary>
+    /// <summary>How many were left out, as slips of the day or of the film.</summary>
     public int LeftOut { get; }
 
     /// <summary>The time of a usual film here over common practice's, rooms aside.</summary>

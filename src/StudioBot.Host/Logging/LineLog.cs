@@ -18,6 +18,9 @@ internal sealed class LineLog(TextWriter to, TimeProvider time, bool isJson = fa
     /// <summary>Between the lines that an entry would have, such as those of an exception.</summary>
     public const string LineEnd = " | ";
 
+    /// <summary>Before the studio of an entry.</summary>
+    public const string Of = " of ";
+
     private static readonly JsonWriterOptions Plainly = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private readonly Lock turn = new();
@@ -36,7 +39,7 @@ internal sealed class LineLog(TextWriter to, TimeProvider time, bool isJson = fa
         var ours = category.StartsWith(nameof(StudioBot), StringComparison.Ordinal) ? number.Id : 0;
         var line = isJson
             ? Json(at, level, category, ours == 0 ? default : number, message, exception)
-            : $"{at} {level} {category}{(ours == 0 ? "" : $" {ours}")}{(studio is null ? "" : $" of {studio}")}: "
+            : $"{at} {level} {category}{(ours == 0 ? "" : $" {ours}")}{(studio is null ? "" : Of + studio)}: "
                 + OneLine(Whole(message, exception));
         lock (turn)
         {

@@ -26,7 +26,9 @@ internal static partial class LogDigest
 
         var places = Place().Matches(plain[(head.Index + head.Length)..])
             .Select(match => match.Value.Trim(' ', '|', '('));
-        return string.Join(LineLog.LineEnd, places.Prepend(head.Value.TrimEnd(':', ' ')));
+        var entry = head.Value.TrimEnd(':', ' ');
+        var of = entry.IndexOf(LineLog.Of, StringComparison.Ordinal);
+        return string.Join(LineLog.LineEnd, places.Prepend(of < 0 ? entry : entry[..of]));
     }
 
     // An entry of JSON as the line that it would have been.
@@ -54,7 +56,7 @@ internal static partial class LogDigest
 
     [GeneratedRegex(
         @"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:.]{12}Z (?:Trace|Debug|Information|Warning|Error|Critical)"
-            + @" [A-Za-z][A-Za-z0-9.]*(?: [0-9]+)?: ",
+            + @" [A-Za-z][A-Za-z0-9.]*(?: [0-9]+)?(?: of [^:]*)?: ",
         RegexOptions.NonBacktracking | RegexOptions.CultureInvariant)]
     private static partial Regex Head();
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text.RegularExpressions;
+using StudioBot.Host.Logging;
 
 namespace StudioBot.Host.Settings;
 
@@ -36,7 +37,7 @@ internal static partial class CheckSettings
                 new(SettingKeys.Data, folder, folderOrigin),
                 new(SettingKeys.Token, token?.ToString() ?? "(none)", tokenOrigin),
                 new(SettingKeys.TokenFile, file ?? "(none)", fileOrigin),
-                new(SettingKeys.ApiUrl, url ?? "(the service's own)", urlOrigin),
+                new(SettingKeys.ApiUrl, url is null ? "(the service's own)" : Redaction.Of(url), urlOrigin),
                 new(SettingKeys.HealthPort, port ?? $"{StudioSettings.UsualHealthPort}", portOrigin),
                 new(SettingKeys.BackupCommand, command ?? "(none)", commandOrigin),
                 new(SettingKeys.LogFormat, format ?? Lines, formatOrigin),
@@ -137,7 +138,7 @@ internal static partial class CheckSettings
             : null;
         if (why is not null)
         {
-            troubles.Add(new(SettingKeys.ApiUrl, url, why, "http://127.0.0.1:8081"));
+            troubles.Add(new(SettingKeys.ApiUrl, Redaction.Of(url), why, "http://127.0.0.1:8081"));
         }
 
         return address;

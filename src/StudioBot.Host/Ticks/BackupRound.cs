@@ -75,7 +75,7 @@ internal sealed class BackupRound(StudioFile file, BackupFolder backups, BackupC
             new Block.Headline("The day's backup was not copied"),
             new Block.Line(why),
             new Block.Sample(copy.Line(path, manifest)),
-            new Block.Line("The backup itself is good. This is told once, until it works again."));
+            new Block.Line("The backup itself is good. This is not told every night anew."));
     }
 
     private void Damaged(Exception broken, DateTimeOffset now)

@@ -96,11 +96,16 @@ internal sealed class ServeVerb : Verb
         try
         {
             List<ExitCode> codes = [];
+            List<string> lost = [];
             foreach (var settings in studios)
             {
                 if (ServedStudio.Open(settings, studios.Count > 1, place, practice, out var code) is { } studio)
                 {
                     served.Add(studio);
+                }
+                else
+                {
+                    lost.Add(settings.DataFolder);
                 }
 
                 codes.Add(code);
@@ -108,7 +113,7 @@ internal sealed class ServeVerb : Verb
 
             if (served.Count > 0)
             {
-                using var watch = Watching(studios[0], served, place).Build();
+                using var watch = Watching(studios[0], served, lost, place).Build();
                 await watch.StartAsync(cancellation);
                 codes.AddRange(await Task.WhenAll(served.Select(studio => studio.Run(cancellation))));
                 await watch.StopAsync(CancellationToken.None);
@@ -124,15 +129,19 @@ internal sealed class ServeVerb : Verb
 
     // What looks after all of them: one port and one systemd.
     private static HostApplicationBuilder Watching(
-        StudioSettings first, IReadOnlyList<ServedStudio> served, Workplace place)
+        StudioSettings first, List<ServedStudio> served, List<string> lost, Workplace place)
     {
         var builder = Empty(first, place, null);
         builder.Services
             .AddSingleton(first)
             .AddSingleton(place.Time)
-            .AddSingleton<IVitals>(served is [var only]
+            .AddSingleton<IVitals>((served, lost) is ([var only], [])
                 ? only.Vitals
-                : new AllVitals([.. served.Select(one => (one.Folder, one.Vitals))]))
+                : new AllVitals(
+                    [
+                        .. lost.Select(folder => (folder, (IVitals)new LostVitals())),
+                        .. served.Select(one => (one.Folder, one.Vitals)),
+                    ]))
             .AddSingleton<ISystemdNotifier, SystemdNotifier>()
             .AddSingleton<Action<string>>(why => Environment.FailFast(why))
             .AddSingleton<Watchdog>()
