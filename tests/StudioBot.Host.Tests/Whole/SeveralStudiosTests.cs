@@ -98,6 +98,10 @@ public sealed class SeveralStudiosTests : IAsyncDisposable
         var service = ServeVerb.Serve([Settings(fjord), Settings(moor)], Place, stop.Token);
         Say(bots[1], 1, "stock");
         await bots[1].Until(1, call => call.Method == "sendMessage");
+        using var http = new HttpClient();
+        using var health = await http.GetAsync(new Uri($"http://127.0.0.1:{port}{HealthPort.Ready}"));
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, health.StatusCode);
+        Assert.StartsWith($"{fjord}: could not be opened", await health.Content.ReadAsStringAsync(), StringComparison.Ordinal);
 
         await stop.CancelAsync();
         Assert.NotEqual(ExitCode.Done, await service);
