@@ -62,8 +62,8 @@ internal sealed class StudioFlow
         return at < 0 ? null : !Learnt.Slips.Contains(at);
     }
 
-    /// <summary>The last reading of a batch, be it known what is in it or not, or else of its mixture; none where neither
-    /// was ever read.</summary>
+    /// <summary>The last reading of a batch, be it known what is in it or not, or else of its mixture; none where
+    /// neither was ever read.</summary>
     public BatchFlow? Last(int batch) => _flows.LastOrDefault(one => one.Batch == batch)
         ?? _known.LastOrDefault(one => one.Recipe == _batches[batch].Recipe);
 

@@ -29,7 +29,9 @@ internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
 
     private int Named(PhraseDraft draft, int at)
     {
-        if (draft.Said.Has(this) || draft.At(at) is not { } atom || atom.Kind != AtomKind.Word || Make(atom.Lower) is not { } named)
+        if (draft.Said.Has(this)
+            || draft.At(at) is not { Kind: AtomKind.Word } atom
+            || Make(atom.Lower) is not { } named)
         {
             return 0;
         }
@@ -76,5 +78,7 @@ internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
     }
 
     internal override string Say(CupReading value) =>
-        string.Concat(Leads.Take(1).Select(lead => lead + " ")) + value.Cup + (value.Time is { } time ? $" {Figures.Of(time.TotalSeconds)} s" : "");
+        string.Concat(Leads.Take(1).Select(lead => lead + " "))
+        + value.Cup
+        + (value.Time is { } time ? $" {Figures.Of(time.TotalSeconds)} s" : "");
 }

@@ -57,7 +57,7 @@ internal sealed class TraceSlot() : Slot<double>("a trace", "trace 1.5 s")
         }
 
         var bare = draft.Of<Draft>(this).Bare;
-        var isRead = draft.Said.Has(this) || draft.Form.Sheet.Takes.Any(slot => slot is CupSlot && draft.Said.Has(slot));
+        var isRead = draft.Form.Sheet.Takes.Any(slot => slot is CupSlot or TraceSlot && draft.Said.Has(slot));
         for (var at = 0; at < draft.Atoms.Count && draft.Slips.Count == 0; at++)
         {
             if (draft.At(at) is not { } word || word.Kind is not (AtomKind.Word or AtomKind.Name))
