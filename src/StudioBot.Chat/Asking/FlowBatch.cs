@@ -14,13 +14,19 @@ internal static class FlowBatch
     /// <summary>It, or what is missing for it.</summary>
     public static Reply Of(int number, FlowRun run, Turn turn, Studio studio)
     {
+        if (IsGone(number, studio))
+        {
+            return Trouble($"Nothing is left of batch {number}", turn, $"batch {number}");
+        }
+
         var own = StudioFlow.Of(studio, number);
         if (own.Last(number) is not { } last)
         {
             return Trouble($"No reading of batch {number} is on record", turn, $"batch {number} ford4 22 s");
         }
 
-        var at = run.At ?? (studio.View.Rooms.Current() is [var room, ..] ? room.Temperature : last.Reading.At);
+        var air = run.At ?? RoomNow.Of(studio.View.Rooms, turn.Now);
+        var at = air ?? OwnFlow.Reference;
         var wanted = Wanted(run, last.Reading, at);
         if (own.Now(number, wanted) is not { } now)
         {
@@ -43,7 +49,7 @@ internal static class FlowBatch
         }
 
         return found is Finding<ThinningStep>.Found(var step)
-            ? Step(number, there, step, liquid, wanted, own, thinner, turn, studio)
+            ? Step(number, there, step, liquid, wanted, air is null, own, thinner, turn, studio)
             : Trouble(Why(found), turn, $"batch {number} {FlowTold.Typed(last.Reading)}");
     }
 
@@ -53,6 +59,7 @@ internal static class FlowBatch
         ThinningStep step,
         string liquid,
         FlowReading wanted,
+        bool isAssumed,
         StudioFlow own,
         string thinner,
         Turn turn,
@@ -71,7 +78,8 @@ internal static class FlowBatch
                 .. isThere ? [] : (Figure[])[new Figure("First step", FlowSteps.Measured(step.First, studio))],
             ]),
             new Block.Line(
-                $"Batch {number}, {Show.Volume(there)}, to {FlowTold.Words(wanted)}.{Sentences.Invented(studio)}"),
+                $"Batch {number}, {Show.Volume(there)}, to {FlowTold.Words(wanted)}{(isAssumed ? " (assumed)" : "")}."
+                + Sentences.Invented(studio)),
             new Block.Line(own.Says(thinner, turn)),
         ];
         if (own.LeftOut.Length > 0)
@@ -85,9 +93,15 @@ internal static class FlowBatch
 
     // In the cup of the last reading unless another is named, or a trace where that was one.
     private static FlowReading Wanted(FlowRun run, FlowReading last, Temperature? at) =>
-        (run.Cup ?? (last as FlowReading.OfCup)?.Cup) is { } cup
+        !run.WantsTrace && (run.Cup ?? (last as FlowReading.OfCup)?.Cup) is { } cup
             ? new FlowReading.OfCup(cup, run.Want!.Value, at)
             : new FlowReading.OfTrace(new Trace(run.Want!.Value), at);
+
+    // Used up or binned; what stands in no stock of its own may still be there.
+    private static bool IsGone(int number, Studio studio) =>
+        studio.View.Batches.Find(number)!.LotId is { } id
+        && studio.View.Lots.Find(id) is { } lot
+        && Need.UnitsOf(lot.Left) == 0;
 
     private static Volume Left(int number, Studio studio)
     {

@@ -15,12 +15,24 @@ internal sealed class FlowCommand : Ask
     private static readonly CupSlot Cup = new();
     private static readonly NumberSlot Want = new(Measure.Time, "want_s", "the trace you want", "want 2s")
     {
-        Leads = ["want", "need", "wanted", "target", "aim", "goal"],
+        Leads = WishWords.All,
         TakesBare = true,
         Unit = "s",
         Least = 0.01,
         Most = 600,
     };
+
+    private static readonly CupSlot WantCup = new() { Leads = WishWords.All };
+    private static readonly NumberSlot WantTrace =
+        new(Measure.Time, "want_trace_s", "the trace you want", "want trace 2s")
+        {
+            Leads = WishWords.All,
+            Behind = "trace",
+            TakesBare = true,
+            Unit = "s",
+            Least = 0.01,
+            Most = 600,
+        };
 
     private static readonly NumberSlot After = new(Measure.Time, "now_s", "the trace now", "now 1.5s")
     {
@@ -57,7 +69,7 @@ internal sealed class FlowCommand : Ask
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "flow", Room.Asking, "How much more to add, or a cup's viscosity.",
-        [Batch, Cup, Want, After, Added, Detail, Liquid, Have, Before, Warmth],
+        [Batch, WantCup, WantTrace, Cup, Want, After, Added, Detail, Liquid, Have, Before, Warmth],
         [
             "flow have 15 ml 0.5s, added 5 ml medium now 1.5s, want 2s",
             "flow ford4 22 s",
@@ -74,7 +86,12 @@ internal sealed class FlowCommand : Ask
 
     /// <inheritdoc/>
     internal override Misread? Check(Phrase said) =>
-        said.Has(Batch) ? FlowCheck.OfBatch(said.Of(Batch), Run(said)) : FlowCheck.Of(Run(said));
+        said.Has(Cup) && said.Has(WantCup) && said.Of(Cup).Cup != said.Of(WantCup).Cup
+            ? new Misread(
+                said.Of(WantCup).Cup,
+                "is another cup: one question is read in one cup",
+                "flow ford4 40 s in 200 ml, want 24 s")
+            : said.Has(Batch) ? FlowCheck.OfBatch(said.Of(Batch), Run(said)) : FlowCheck.Of(Run(said));
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
@@ -97,15 +114,20 @@ internal sealed class FlowCommand : Ask
         var (before, after) = (Time(said, Before), Time(said, After));
         (before, after) = (before ?? cup?.Time, after ?? (before is null ? null : cup?.Time));
         var isOne = before is null && after is not null && !said.Has(Added);
+        var wish = said.Has(WantCup) ? said.Of(WantCup) : null;
+        var named = cup?.Cup ?? wish?.Cup;
         return new FlowRun(
-            cup is null ? null : CupCurves.Find(cup.Cup),
+            named is null ? null : CupCurves.Find(named),
             isOne ? after : before,
             isOne ? null : after,
-            Time(said, Want),
+            Time(said, Want) ?? wish?.Time ?? Time(said, WantTrace),
             Poured(said, Have),
             Poured(said, Added),
             said.Has(Liquid) ? said.Of(Liquid) : null,
-            said.Has(Warmth) ? said.Of(Warmth).Air : null);
+            said.Has(Warmth) ? said.Of(Warmth).Air : null)
+        {
+            WantsTrace = said.Has(WantTrace),
+        };
     }
 
     private static TimeSpan? Time(Phrase said, NumberSlot slot) =>

@@ -22,6 +22,9 @@ internal sealed record FlowRun(
     string? Liquid,
     Temperature? At)
 {
+    /// <summary>Whether what is wanted was called a trace.</summary>
+    public bool WantsTrace { get; init; }
+
     /// <summary>Whether something was added and read again.</summary>
     public bool IsRun => Added is not null || After is not null;
 

@@ -1,7 +1,6 @@
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Flow;
 using StudioBot.Craft.Practice;
-using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
 using StudioBot.Records.Recipes;
 
@@ -11,9 +10,6 @@ namespace StudioBot.Chat.Learning;
 /// else by common practice.</summary>
 internal static class RatioToday
 {
-    // Air that was read longer ago says nothing of today (common practice).
-    private static readonly TimeSpan Oldest = TimeSpan.FromHours(24);
-
     /// <summary>Of a recipe that is one base and one thinner; none of any other.</summary>
     public static Block? Of(Recipe recipe, Turn turn, Studio studio) =>
         recipe.Parts.All(part => part.Amount is Amount.ByVolume)
@@ -27,9 +23,7 @@ internal static class RatioToday
 
     private static Block.Line Said(string? mixture, string thinner, Turn turn, Studio studio)
     {
-        var air = studio.View.Rooms.Current() is [var room, ..] && turn.Local - WallTime.Of(room.At, studio) <= Oldest
-            ? room.Temperature
-            : (Temperature?)null;
+        var air = RoomNow.Of(studio.View.Rooms, turn.Now);
         var at = air ?? OwnFlow.Reference;
         var when = $"At {Show.Degrees(at)}{(air is null ? " (assumed)" : "")}";
         var own = mixture is null ? null : StudioFlow.Of(studio);

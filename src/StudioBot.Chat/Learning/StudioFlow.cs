@@ -14,13 +14,14 @@ internal sealed class StudioFlow
 
     private readonly Dictionary<int, Batch> _batches;
     private readonly BatchContents _contents;
+    private readonly IReadOnlyList<BatchFlow> _flows;
     private readonly List<BatchFlow> _known;
     private readonly Studio _studio;
 
     private StudioFlow(Studio studio, int? asked)
     {
         _studio = studio;
-        var flows = studio.View.Batches.Flows(MostReadings);
+        var flows = _flows = studio.View.Batches.Flows(MostReadings);
         var numbers = flows.Select(one => one.Batch).ToHashSet();
         if (asked is { } number)
         {
@@ -61,8 +62,9 @@ internal sealed class StudioFlow
         return at < 0 ? null : !Learnt.Slips.Contains(at);
     }
 
-    /// <summary>The last reading of a batch, or else of its mixture; none where neither was ever read.</summary>
-    public BatchFlow? Last(int batch) => _known.LastOrDefault(one => one.Batch == batch)
+    /// <summary>The last reading of a batch, be it known what is in it or not, or else of its mixture; none where
+    /// neither was ever read.</summary>
+    public BatchFlow? Last(int batch) => _flows.LastOrDefault(one => one.Batch == batch)
         ?? _known.LastOrDefault(one => one.Recipe == _batches[batch].Recipe);
 
     /// <summary>A batch as it is now, with a reading that is wanted of it; none where what is in it is not on record.

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Asking;
 using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
@@ -31,6 +32,11 @@ internal sealed class BatchRead : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var number = said.Of(Batch);
+        if (BatchLot.Of(number, writing).Lot is { } lot && Need.UnitsOf(lot.Left) == 0)
+        {
+            return BatchMaking.Trouble($"Nothing is left of batch {number}", "What is gone can't be read any more.");
+        }
+
         var reading = FlowTold.Of(said, writing)!;
         writing.Session.Batches.Flowed(number, reading, writing.Act);
         List<Block> blocks = [new Block.Headline($"Batch {number}: {FlowTold.Words(reading)}{Viscosity(reading)}.")];

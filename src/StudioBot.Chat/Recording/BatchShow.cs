@@ -13,11 +13,12 @@ namespace StudioBot.Chat.Recording;
 internal sealed class BatchShow : Ask
 {
     private static readonly BatchSlot Batch = new() { TakesBare = true, IsRequired = true };
+    private static readonly ReadingWordSlot Reading = new("batch 13 ford4 22 s");
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "batch", Room.Recording, "A batch and where it went.",
-        [RowPages.Page, Batch],
+        [RowPages.Page, Batch, Reading],
         ["batch 13"]);
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using StudioBot.Chat.Asking;
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -14,20 +15,10 @@ internal static class FlowTold
     public static readonly CupSlot Cup = new();
 
     /// <summary>trace 1.5 s, 1.5 s trace, 1.5 s.</summary>
-    public static readonly NumberSlot Trace = new(Measure.Time, "trace_s", "a trace", "trace 1.5 s")
-    {
-        Leads = ["trace"],
-        LeadsFreely = true,
-        Unit = "s",
-        Least = 0.01,
-        Most = 600,
-    };
+    public static readonly TraceSlot Trace = new();
 
     /// <summary>21C.</summary>
     public static readonly AirSlot Warmth = new();
-
-    // A room's air changes over a day; what stands in it follows in hours (common practice).
-    private static readonly TimeSpan Fresh = TimeSpan.FromHours(12);
 
     /// <summary>What is wrong with a reading that was told; none where nothing is, or none was.</summary>
     /// <param name="said">What was said.</param>
@@ -37,7 +28,7 @@ internal static class FlowTold
         _ when said.Has(Cup) && said.Has(Trace) => new Misread(
             "", "a cup's seconds and a trace are two readings: tell one", $"{before} {Cup.Example}"),
         _ when said.Has(Cup) && said.Of(Cup).Time is null => new Misread(
-            "", "the cup's seconds are missing", $"{before} {Cup.Example}"),
+            "", "the cup's seconds are missing", $"{before} {Example(said.Of(Cup).Cup)}"),
         _ when said.Has(Cup) => FlowCheck.OutOfRange(
             CupCurves.Find(said.Of(Cup).Cup)!, said.Of(Cup).Time!.Value, before),
         _ when said.Has(Warmth) && !said.Has(Trace) => new Misread(
@@ -53,15 +44,18 @@ internal static class FlowTold
     {
         Temperature? at = said.Has(Warmth)
             ? said.Of(Warmth).Air
-            : writing.Session.Rooms.Readings(writing.HappenedAt - Fresh)
-                .LastOrDefault(one => one.At <= writing.HappenedAt && one.Room == writing.Session.Rooms.All()[0].Name)
-                ?.Temperature;
+            : RoomNow.Of(writing.Session.Rooms, writing.HappenedAt);
         return said.Has(Cup)
             ? new FlowReading.OfCup(CupCurves.Find(said.Of(Cup).Cup)!, said.Of(Cup).Time!.Value, at)
             : said.Has(Trace)
                 ? new FlowReading.OfTrace(new Trace(TimeSpan.FromSeconds(said.Of(Trace))), at)
                 : null;
     }
+
+    // Seconds that this cup can tell.
+    private static string Example(string cup) => CupCurves.Find(cup) is { Name: not "ford4" } other
+        ? $"{other.Name} {Show.Number(Math.Round(other.Times.From.TotalSeconds), 0)} s"
+        : Cup.Example;
 
     /// <summary>Ford 4 22 s at 21 °C; trace 1.5 s.</summary>
     public static string Words(FlowReading reading) => Seconds(reading)

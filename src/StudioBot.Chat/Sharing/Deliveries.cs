@@ -37,20 +37,21 @@ internal sealed record Deliveries(LeadTime Lead, int Own)
         _ => "",
     };
 
-    // From the first word of an order to the next that came; said again meanwhile, it is the same order.
-    private static IEnumerable<double> Took(IReadOnlyList<DateTimeOffset> ordered, IReadOnlyList<DateTimeOffset> came)
+    // From the day of an order to the next that came after it was told; said again meanwhile, it is the same order.
+    private static IEnumerable<double> Took(
+        IReadOnlyList<(DateTimeOffset Written, DateTimeOffset About)> ordered, IReadOnlyList<DateTimeOffset> came)
     {
         DateTimeOffset? open = null;
-        foreach (var (at, comes) in came.Select(at => (At: at, Comes: true))
-            .Concat(ordered.Select(at => (At: at, Comes: false)))
+        foreach (var (at, since) in came.Select(at => (At: at, Since: (DateTimeOffset?)null))
+            .Concat(ordered.Select(one => (At: one.Written, Since: (DateTimeOffset?)one.About)))
             .OrderBy(one => one.At))
         {
-            if (comes && open is { } since)
+            if (since is null && open is { } told)
             {
-                yield return (at - since).TotalDays;
+                yield return (at - told).TotalDays;
             }
 
-            open = comes ? null : open ?? at;
+            open = since is null ? null : open ?? since;
         }
     }
 }

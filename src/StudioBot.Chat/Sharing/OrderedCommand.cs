@@ -19,7 +19,7 @@ internal sealed class OrderedCommand : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "ordered", Room.Sharing, "What is on its way.",
-        [Materials],
+        [Materials, RecordSlots.Day],
         ["ordered white"]);
 
     /// <summary>The button that says so.</summary>
@@ -59,9 +59,13 @@ internal sealed class OrderedCommand : Act
             [new Button("What else to buy", "buy")]);
     }
 
-    // An order of the same day takes a day at least.
-    private static DateTimeOffset Until(Material material, Writing writing) =>
-        writing.Now.AddDays(Math.Max(Patience * Deliveries.Of(material, writing.Studio).Lead.Days, 1));
+    // From the day it was ordered; whatever that was, it takes another day at least.
+    private static DateTimeOffset Until(Material material, Writing writing)
+    {
+        var overdue = writing.HappenedAt.AddDays(Patience * Deliveries.Of(material, writing.Studio).Lead.Days);
+        var soonest = writing.Now.AddDays(1);
+        return overdue > soonest ? overdue : soonest;
+    }
 
     private static string Day(DateTimeOffset moment, Writing writing) =>
         Show.Date(DateOnly.FromDateTime(writing.Turn.Zone.LocalOf(moment)), writing.Turn);

@@ -16,11 +16,14 @@ public readonly record struct LeadTime(double Days, double Deviation = 0)
     /// <summary>A week (common practice).</summary>
     public static LeadTime Usual { get; } = new(7);
 
+    // What is written down and bought within half a day was fetched, or written late (common practice).
+    private const double Fetched = 0.5;
+
     /// <summary>So many deliveries make it the studio's own.</summary>
     public const int EnoughDeliveries = 2;
 
-    /// <summary>Whether so many days can be how long an order took.</summary>
-    public bool Fits(double days) => days >= 0 && days <= Astray * Math.Max(Days, 1);
+    /// <summary>Whether so many days can be how long an order took: half a day or more.</summary>
+    public bool Fits(double days) => days >= Fetched && days <= Astray * Math.Max(Days, 1);
 
     /// <summary>This, after what the own orders took.</summary>
     /// <remarks>Normal–inverse-gamma: mean (M·L₀ + Σx)/(M + n), σ² = (ν₀σ₀² + SS + M·n/(M + n)·(x̄ − L₀)²)/(ν₀ + n),

@@ -114,7 +114,7 @@ public sealed class StudioRecords
         }));
 
     private const string SetMoments = """
-        select act.written_at
+        select act.written_at as written, act.happened_at as about
         from setting_change as change
         join act on act.id = change.act_id
         where change.table_name = 'studio_setting'
@@ -125,10 +125,13 @@ public sealed class StudioRecords
         order by act.id
         """;
 
-    /// <summary>The moments at which something of this name was set, in their order; what was taken back is not among
-    /// them.</summary>
-    public IReadOnlyList<DateTimeOffset> SetAt(string name) =>
-        [.. connection.Query<long>(SetMoments, new { name }).Select(Booked.Moment)];
+    /// <summary>The moments at which something of this name was set, and which they are about, in the order it was
+    /// written; what was taken back is not among them.</summary>
+    public IReadOnlyList<(DateTimeOffset Written, DateTimeOffset About)> SetAt(string name) =>
+        [.. connection.Query<SetRow>(SetMoments, new { name })
+            .Select(row => (Booked.Moment(row.Written), Booked.Moment(row.About)))];
+
+    private sealed record SetRow(long Written, long About);
 
     private sealed record SettingsRow(string Name, string Zone, string Currency, string Units, long ScoopMicrolitres)
     {

@@ -67,6 +67,49 @@ public sealed class FlowBatchTests : IDisposable
     public void What_can_not_be_told_says_what_would_work(string words, string why) =>
         Assert.Contains(why, studio.Say(words).Reply.PlainText, StringComparison.OrdinalIgnoreCase);
 
+    [Fact]
+    public void A_batch_whose_contents_nobody_wrote_says_so_once_it_is_read()
+    {
+        Tells("batch 12 ford4 22 s 21C");
+
+        Assert.Contains("what is in batch 12 is not on record", studio.Say("flow batch 12 want 24 s").Reply.PlainText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_a_batch_that_is_gone_nothing_is_left()
+    {
+        Tells("batch 14 bin sour");
+
+        Assert.StartsWith("No figure: nothing is left of batch 14.", studio.Say("flow batch 14 want 20 s").Reply.PlainText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_cup_behind_want_is_the_target() =>
+        Assert.Equal(Ask("flow batch 14 want 21 s").PlainText, Ask("flow batch 14 want ford4 21 s").PlainText);
+
+    [Fact]
+    public void A_trace_behind_want_is_the_target()
+    {
+        Assert.Contains("no such reading of this mixture", studio.Say("flow batch 14 want trace 2 s").Reply.PlainText, StringComparison.Ordinal);
+        Tells("batch 14 trace 3 s 20C");
+
+        Assert.Contains("to trace 2 s at 20 °C.", Ask("flow batch 14 want trace 2 s").PlainText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Another_cup_than_the_one_read_is_refused() => Assert.Contains(
+        "is another cup", studio.Say("flow ford4 40 s in 200 ml, want zahn2 30 s").Reply.PlainText, StringComparison.Ordinal);
+
+    [Fact]
+    public void Air_older_than_half_a_day_is_not_todays()
+    {
+        studio.Now += TimeSpan.FromHours(11);
+        Assert.Contains("at 20 °C.", Ask("flow batch 14 want 20 s").PlainText, StringComparison.Ordinal);
+
+        studio.Now += TimeSpan.FromHours(2);
+        Assert.Contains("at 20 °C (assumed).", Ask("flow batch 14 want 20 s").PlainText, StringComparison.Ordinal);
+    }
+
     private Reply Ask(string words)
     {
         var reply = studio.Say(words).Reply;

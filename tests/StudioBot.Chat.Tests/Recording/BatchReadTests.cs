@@ -70,6 +70,61 @@ public sealed class BatchReadTests : IDisposable
         Assert.Empty(Flows());
     }
 
+    [Theory]
+    [InlineData("batch 14 frod4 24 s", "frod4", "batch 14 ford4 24 s")]
+    [InlineData("batch 14 ford 22 s", "ford", "batch 14 ford4 22 s")]          // the Ford 4 is paint's (common practice)
+    [InlineData("batch 14 frod 4 22 s", "frod 4", "batch 14 ford4 22 s")]
+    [InlineData("mix medium 200 ml frod4 22 s 21C", "frod4", "mix medium 200 ml ford4 22 s 21C")]
+    [InlineData("batch 14 22 s lumpy", "lumpy", "batch 14 trace 22 s lumpy")]
+    [InlineData("mix medium 400 ml want ford4 22 s", "want", "mix medium 400 ml")]
+    [InlineData("mix medium 400 ml, need 2 s", "need", "mix medium 400 ml")]
+    [InlineData("batch 14 want ford4 22 s", "want", "flow batch 14 want ford4 22 s")]
+    [InlineData("batch 14 ford4 30 s need 22 s", "need", "flow batch 14 need 22 s")]
+    [InlineData("batch 14 22 s wanted", "wanted", "flow batch 14 want 22 s")]
+    [InlineData("batch 14 ford4", "", "batch 14 ford4 22 s")]
+    [InlineData("batch 14 zahn2", "", "batch 14 zahn2 20 s")]                  // ASTM D4212: a Zahn 2 tells from 20 s on
+    [InlineData("batch 14 trace", "trace", "batch 14 trace 1.5 s")]
+    [InlineData("batch 14 trace 1.5", "1.5", "batch 14 trace 1.5 s")]
+    [InlineData("mix medium 400 ml trace 1.5", "1.5", "mix medium 400 ml trace 1.5 s")]
+    public void What_may_be_no_reading_is_asked_and_nothing_recorded(string words, string at, string works)
+    {
+        var said = studio.Refuses(words).PlainText;
+
+        Assert.Contains(at, said, StringComparison.Ordinal);
+        Assert.EndsWith(works, said.TrimEnd(), StringComparison.Ordinal);
+        Assert.Empty(Flows());
+        Assert.Equal(14, studio.Look(view => view.Batches.All().Count));
+    }
+
+    [Fact]
+    public void A_misspelt_cup_is_named_with_the_one_it_is_nearest_to() => Assert.Contains(
+        "“frod4” did you mean ford4?", studio.Refuses("batch 14 frod4 24 s").PlainText, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_remark_behind_what_was_named_is_kept_as_one()
+    {
+        Assert.StartsWith("Batch 14: Ford 4 22 s", Tells("batch 14 ford4 22 s lumpy"), StringComparison.Ordinal);
+        Assert.StartsWith("Batch 14: trace 2 s", Tells("batch 14 trace 2 s lumpy"), StringComparison.Ordinal);
+        Assert.StartsWith("Batch 14: trace 3 s", Tells("batch 14 3 s yesterday"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_page_of_a_batch_is_shown_without_a_reading_only()
+    {
+        Assert.StartsWith("Batch 14, medium", studio.Say("batch 14").Reply.PlainText, StringComparison.Ordinal);
+        Assert.True(studio.Say("batch 14 ford4?").Reply.IsTrouble);
+    }
+
+    [Fact]
+    public void A_batch_that_is_gone_takes_no_reading()
+    {
+        Tells("batch 14 bin sour");
+
+        Assert.StartsWith(
+            "Nothing is left of batch 14. Nothing recorded.", studio.Refuses("batch 14 ford4 22 s").PlainText, StringComparison.Ordinal);
+        Assert.Empty(Flows());
+    }
+
     [Fact]
     public void It_is_taken_back_and_holds_the_mixing_while_it_stands()
     {

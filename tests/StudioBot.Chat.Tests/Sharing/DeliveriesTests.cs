@@ -46,6 +46,33 @@ public sealed class DeliveriesTests : IDisposable
     }
 
     [Fact]
+    public void What_is_written_down_and_bought_at_once_is_no_delivery()
+    {
+        Ordered(0.1);
+        Ordered(0.4);
+        Assert.Equal((7, 0), (Lead().Lead.Days, Lead().Own));
+
+        Ordered(1);
+        Ordered(1);
+        Assert.Equal((4, 2), (Math.Round(Lead().Lead.Days, 6), Lead().Own));       // (2·7 + 1 + 1)/4
+    }
+
+    [Fact]
+    public void The_day_it_was_ordered_counts()
+    {
+        foreach (var _ in new[] { 1, 2 })
+        {
+            studio.Now = new(DateOnly.FromDateTime(studio.Now.Date), new TimeOnly(11, 0), TimeSpan.Zero);   // noon of Vienna in winter
+            studio.Tells("ordered saffron yesterday");
+            studio.Now += TimeSpan.FromDays(8);
+            studio.Tells("bought 250 ml saffron 6.90");
+            studio.Now += TimeSpan.FromDays(2);
+        }
+
+        Assert.Equal((8, 2), (Math.Round(Lead().Lead.Days, 6), Lead().Own));       // (2·7 + 9 + 9)/4
+    }
+
+    [Fact]
     public void What_is_taken_back_is_not_learnt_from()
     {
         Ordered(10);

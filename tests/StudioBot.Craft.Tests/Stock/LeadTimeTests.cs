@@ -21,6 +21,7 @@ public sealed class LeadTimeTests
     [Fact]
     public void An_order_that_went_astray_is_none()
     {
+        Assert.False(LeadTime.Usual.Fits(0.4));     // fetched, or written late
         Assert.False(LeadTime.Usual.Fits(36));
         Assert.Equal(LeadTime.Usual.After([6, 8]), LeadTime.Usual.After([6, 8, 90]));
     }

@@ -10,6 +10,9 @@ internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
 
     private static readonly string[] Makes = ["ford", "iso", "zahn", "din"];
 
+    /// <summary>Words of which one must stand before it; none: nothing needs to.</summary>
+    public IReadOnlyList<string> Leads { get; init; } = [];
+
     /// <summary>Whether a word names a make of cup with its number.</summary>
     public static bool IsCup(string word) => word.Length > 3 && char.IsAsciiDigit(word[^1])
         && Make(word) is not null;
@@ -19,8 +22,16 @@ internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
 
     internal override int Take(PhraseDraft draft, int at)
     {
-        var atom = draft.Atoms[at];
-        if (draft.Said.Has(this) || atom.Kind != AtomKind.Word || Make(atom.Lower) is not { } named)
+        var lead = Leads.Count > 0 ? 1 : 0;
+        var taken = lead > 0 && draft.At(at)?.IsWord([.. Leads]) != true ? 0 : Named(draft, at + lead);
+        return taken == 0 ? 0 : lead + taken;
+    }
+
+    private int Named(PhraseDraft draft, int at)
+    {
+        if (draft.Said.Has(this)
+            || draft.At(at) is not { Kind: AtomKind.Word } atom
+            || Make(atom.Lower) is not { } named)
         {
             return 0;
         }
@@ -58,13 +69,16 @@ internal sealed class CupSlot() : Slot<CupReading>("a flow cup", "ford4 22 s")
 
     internal override IEnumerable<Meaning> Means(CupReading value)
     {
-        yield return new("cup", value.Cup);
+        var wanted = Leads.Count > 0 ? "want_" : "";
+        yield return new(wanted + "cup", value.Cup);
         if (value.Time is { } time)
         {
-            yield return new("seconds", Figures.Of(time.TotalSeconds));
+            yield return new(wanted + "seconds", Figures.Of(time.TotalSeconds));
         }
     }
 
     internal override string Say(CupReading value) =>
-        value.Cup + (value.Time is { } time ? $" {Figures.Of(time.TotalSeconds)} s" : "");
+        string.Concat(Leads.Take(1).Select(lead => lead + " "))
+        + value.Cup
+        + (value.Time is { } time ? $" {Figures.Of(time.TotalSeconds)} s" : "");
 }

@@ -16,8 +16,8 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
     /// <summary>Words of which one must stand before it; none: nothing needs to.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
-    /// <summary>Whether its words need not stand before it: they may lack, or follow it.</summary>
-    public bool LeadsFreely { get; init; }
+    /// <summary>A word that must stand between its lead and the figure; empty: none.</summary>
+    public string Behind { get; init; } = "";
 
     /// <summary>Whether a bare number behind its lead will do.</summary>
     public bool TakesBare { get; init; }
@@ -33,7 +33,7 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
     {
         var lead = Lead(draft, at);
         if (draft.Said.Has(this)
-            || (Leads.Count > 0 && lead == 0 && !LeadsFreely)
+            || (Leads.Count > 0 && lead == 0)
             || draft.At(at + lead) is not { } atom
             || Flaws.In(draft, at + lead) is not null
             || !Fits(atom))
@@ -50,15 +50,14 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
             draft.Said.Put(this, atom.Value);
         }
 
-        var follows = LeadsFreely && lead == 0 && draft.At(at + 1) is { } next && next.IsWord([.. Leads]);
-        return lead + (follows ? 2 : 1);
+        return lead + 1;
     }
 
     internal override IEnumerable<Meaning> Means(double value) => [new(key, Figures.Of(value))];
 
     internal override string Say(double value)
     {
-        List<string> words = [.. Leads.Take(1), Figures.Of(value), Unit];
+        List<string> words = [.. Leads.Take(1), Behind, Figures.Of(value), Unit];
         return string.Join(' ', words.Where(word => word.Length > 0));
     }
 
@@ -76,6 +75,6 @@ internal sealed class NumberSlot(Measure measure, string key, string what, strin
             lead++;
         }
 
-        return lead;
+        return Behind.Length == 0 ? lead : lead > 0 && draft.At(at + lead)?.IsWord(Behind) == true ? lead + 1 : 0;
     }
 }
