@@ -67,7 +67,8 @@ internal sealed partial class CurePaces
                 && CoatReckoning.Of([.. lines.Take(at)], readings, rooms, practice)
                     is { HasFailed: false, IsSanded: false } coat
                 && told.Add(coat.LaidAt)
-                && CurePace.RatioOf(lines[at].At, CoatReckoning.Times(coat.System), coat.LaidAt, coat.Film) is { } ratio)
+                && CurePace.RatioOf(
+                    lines[at].At, CoatReckoning.Times(coat.System), coat.LaidAt, coat.Film) is { } ratio)
             {
                 yield return (lines[at].At, coat.System.Name, ratio);
             }

@@ -27,7 +27,8 @@ internal static class DryingNews
             .Take(MostThings)];
         var day = Show.Day(zone.DateOf(since.Min(one => one.Piece.PouredAt)));
         return $"The last {change.Pieces} that dried, poured from {day} on, took {Show.Number(change.Factor, 2)} times "
-            + "as long as those before" + (fresh.Count == 0 ? "." : $"; all of them, and none before: {Sentences.And(fresh)}.");
+            + "as long as those before"
+            + (fresh.Count == 0 ? "." : $"; all of them, and none before: {Sentences.And(fresh)}.");
     }
 
     private static IEnumerable<string> Things(PastDrying one) =>

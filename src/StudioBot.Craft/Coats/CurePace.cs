@@ -50,8 +50,8 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
     /// <param name="poured">When the coat was poured.</param>
     /// <param name="film">At least one temperature; each reading's time is carried to the sheet's by Arrhenius with 55
     /// kJ/mol.</param>
-    /// <returns>Above zero; none where the film was colder than 10 °C all along, the report came before the pour, or after
-    /// all the sheet's hours of opening: then it had opened by then, and nobody saw when.</returns>
+    /// <returns>Above zero; none where the film was colder than 10 °C all along, the report came before the pour, or
+    /// after all the sheet's hours of opening: then it had opened by then, and nobody saw when.</returns>
     public static double? RatioOf(
         DateTimeOffset at,
         CureTimes sheet,

@@ -2,17 +2,17 @@ namespace StudioBot.Host.Health;
 
 /// <summary>How several studios in one service are, each told by its folder.</summary>
 /// <param name="studios">The studios, at least one.</param>
-internal sealed class AllVitals(IReadOnlyList<(string Folder, IVitals Vitals)> studios) : IVitals
+internal sealed class AllVitals(IReadOnlyList<(string Folder, Wellbeing Vitals)> studios) : Wellbeing
 {
     /// <summary>Why one of them hangs: only a new start frees it.</summary>
-    public string? Hang => First(one => one.Hang);
+    public override string? Hang => First(one => one.Hang);
 
     /// <summary>Why the chat service counts as silent: it is so to all of them, else it is one studio's own trouble,
     /// and no reason to start the others anew.</summary>
-    public string? Silence => studios.All(one => one.Vitals.Silence is not null) ? First(one => one.Silence) : null;
+    public override string? Silence => studios.All(one => one.Vitals.Silence is not null) ? First(one => one.Silence) : null;
 
     /// <summary>Why one of them is not ready, and how many are not.</summary>
-    public string? Unready
+    public override string? Unready
     {
         get
         {
@@ -23,7 +23,7 @@ internal sealed class AllVitals(IReadOnlyList<(string Folder, IVitals Vitals)> s
     }
 
     /// <summary>Looks at each of them.</summary>
-    public void Look()
+    public override void Look()
     {
         foreach (var (_, vitals) in studios)
         {
@@ -31,7 +31,7 @@ internal sealed class AllVitals(IReadOnlyList<(string Folder, IVitals Vitals)> s
         }
     }
 
-    private string? First(Func<IVitals, string?> why) => studios
+    private string? First(Func<Wellbeing, string?> why) => studios
         .Select(one => why(one.Vitals) is { } trouble ? $"{one.Folder}: {trouble}" : null)
         .FirstOrDefault(trouble => trouble is not null);
 }

@@ -8,7 +8,7 @@ namespace StudioBot.Host.Health;
 
 /// <summary>Tells this machine, and no other, how the service is: <c>/health/live</c> and <c>/health/ready</c> answer
 /// 200, or 503 with the reason in one line.</summary>
-internal sealed class HealthPort(StudioSettings settings, IVitals vitals, ILogger<HealthPort> log)
+internal sealed class HealthPort(StudioSettings settings, Wellbeing vitals, ILogger<HealthPort> log)
 {
     /// <summary>Whether the service is alive: it does not hang.</summary>
     public const string Live = "/health/live";

@@ -12,7 +12,7 @@ namespace StudioBot.Host.Health;
 /// <param name="time">The clock.</param>
 /// <param name="log">Where trouble is told.</param>
 internal sealed class Watchdog(
-    IVitals vitals, ISystemdNotifier systemd, Action<string> end, TimeProvider time, ILogger<Watchdog> log)
+    Wellbeing vitals, ISystemdNotifier systemd, Action<string> end, TimeProvider time, ILogger<Watchdog> log)
 {
     /// <summary>How often it looks.</summary>
     public static readonly TimeSpan Interval = TimeSpan.FromSeconds(10);

@@ -135,11 +135,11 @@ internal sealed class ServeVerb : Verb
         builder.Services
             .AddSingleton(first)
             .AddSingleton(place.Time)
-            .AddSingleton<IVitals>((served, lost) is ([var only], [])
+            .AddSingleton<Wellbeing>((served, lost) is ([var only], [])
                 ? only.Vitals
                 : new AllVitals(
                     [
-                        .. lost.Select(folder => (folder, (IVitals)new LostVitals())),
+                        .. lost.Select(folder => (folder, (Wellbeing)new LostVitals())),
                         .. served.Select(one => (one.Folder, one.Vitals)),
                     ]))
             .AddSingleton<ISystemdNotifier, SystemdNotifier>()

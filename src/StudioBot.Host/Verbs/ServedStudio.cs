@@ -28,7 +28,7 @@ internal sealed class ServedStudio : IDisposable
     public string Folder => settings.DataFolder;
 
     /// <summary>How it is.</summary>
-    public IVitals Vitals { get; }
+    public Wellbeing Vitals { get; }
 
     /// <summary>Opens it, and founds it where it is new; where it can't be had, the reason is told and the code says
     /// it.</summary>

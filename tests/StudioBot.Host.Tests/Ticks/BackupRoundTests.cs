@@ -234,7 +234,7 @@ public sealed class BackupRoundTests : IDisposable
             The day's backup was not copied
             {program} {why}
             {program} {backup}.db {backup}.json
-            The backup itself is good. This is told once, until it works again.
+            The backup itself is good. This is not told every night anew.
             """,
             one.Letter.Plain));
         Assert.Contains($"was not copied: {program} {why}", log.Text, StringComparison.Ordinal);

@@ -1,17 +1,17 @@
 namespace StudioBot.Host.Health;
 
-/// <summary>How the service is, for whoever looks after it.</summary>
-internal interface IVitals
+/// <summary>How the service is, for whoever looks after it: one studio's or several together.</summary>
+internal abstract class Wellbeing
 {
     /// <summary>Why it counts as hung; none while it does not.</summary>
-    string? Hang { get; }
+    public abstract string? Hang { get; }
 
     /// <summary>Why the chat service counts as silent; none while it does not.</summary>
-    string? Silence { get; }
+    public abstract string? Silence { get; }
 
     /// <summary>Why it is not ready; none where it is.</summary>
-    string? Unready { get; }
+    public abstract string? Unready { get; }
 
     /// <summary>Looks whether the studio answers.</summary>
-    void Look();
+    public abstract void Look();
 }
