@@ -9,7 +9,8 @@ internal sealed class AllVitals(IReadOnlyList<(string Folder, Wellbeing Vitals)>
 
     /// <summary>Why the chat service counts as silent: it is so to all of them, else it is one studio's own trouble,
     /// and no reason to start the others anew.</summary>
-    public override string? Silence => studios.All(one => one.Vitals.Silence is not null) ? First(one => one.Silence) : null;
+    public override string? Silence =>
+        studios.All(one => one.Vitals.Silence is not null) ? First(one => one.Silence) : null;
 
     /// <summary>Why one of them is not ready, and how many are not.</summary>
     public override string? Unready

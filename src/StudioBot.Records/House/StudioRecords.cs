@@ -116,13 +116,13 @@ public sealed class StudioRecords
     private const string SetMoments = """
         select act.written_at as written, act.happened_at as about
         from setting_change as change
-        join act on act.id = change.act_id
+        cross join act on act.id = change.act_id
         where change.table_name = 'studio_setting'
           and change.row_key = $name
           and change.row_after is not null
           and act.undoes_id is null
           and not exists (select 1 from act as answer where answer.undoes_id = act.id)
-        order by act.id
+        order by change.id
         """;
 
     /// <summary>The moments at which something of this name was set, and which they are about, in the order it was

@@ -132,15 +132,17 @@ internal sealed class StockLines(SqliteConnection connection)
     public long Bought(long materialId, DateTimeOffset since) =>
         connection.ExecuteScalar<long>(Delivered, new { material = materialId, since = Booked.At(since) });
 
+    // A delivery is a lot of its own, and of those there are few.
     private const string Came = """
         select distinct act.written_at
-        from stock_entry as entry
-        join act on act.id = entry.act_id
-        where entry.material_id = $material
-          and entry.reason = 'bought'
-          and +entry.undoes_id is null
-          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
-        order by act.id
+        from lot
+        cross join act on act.id = lot.act_id
+        where lot.material_id = $material
+          and lot.undone_id is null
+          and exists (
+              select 1 from stock_entry as entry
+              where entry.act_id = lot.act_id and entry.lot_id = lot.id and +entry.reason = 'bought')
+        order by act.written_at
         """;
 
     /// <summary>The moments at which it was written that a material came.</summary>
