@@ -47,8 +47,8 @@ public sealed class StudioDrying
     {
         var rooms = lessons.GroupBy(one => one.Room ?? "").OrderByDescending(room => room.Count()).ToList();
         _rooms = [.. rooms.Select(room => room.Key)];
-        _belief = new LinearBelief(
-            [OwnDeviation, PowerDeviation, ChangeDeviation, .. rooms.Select(_ => RoomDeviation)]);
+        double[] deviations = [OwnDeviation, PowerDeviation, ChangeDeviation, .. rooms.Select(_ => RoomDeviation)];
+        _belief = new LinearBelief(new double[deviations.Length], deviations);
         _fits = Settle(lessons, last);
         _change = Of(Last);
         Pieces = lessons.Count;

@@ -50,7 +50,7 @@ public sealed class OwnFlow
     private readonly Dictionary<string, int> _thinners;
     private readonly Dictionary<(string, bool), int> _mixtures;
     private readonly Dictionary<int, int> _batches;
-    private readonly GaussianFit _fit;
+    private readonly LinearBelief _belief;
     private readonly double _scale;
 
     private OwnFlow(IReadOnlyList<MixtureReading> used, IReadOnlyList<int> slips)
@@ -59,18 +59,18 @@ public sealed class OwnFlow
         _thinners = Places(used.SelectMany(one => one.Thinners.Keys), 1);
         _mixtures = Places(used.Select(MixtureOf), 1 + _thinners.Count);
         _batches = Places(used.Select(one => one.Batch), 1 + _thinners.Count + _mixtures.Count);
-        _fit = new GaussianFit(
+        _belief = new LinearBelief(
             [Fall, .. Each(_thinners, ThinningSlope.Usual.Mean), .. Each(_mixtures, AnyLog), .. Each(_batches, 0)],
             [
                 FallDeviation,
                 .. Each(_thinners, ThinningSlope.Usual.Deviation),
                 .. Each(_mixtures, AnyLogDeviation),
                 .. Each(_batches, BatchSpread),
-            ],
-            used.Select(one => (Row(one), LogOf(one.Reading), Noise(one.Reading))));
+            ]);
+        var strain = used.Sum(Take);
         _scale = used.Count < EnoughForScatter
             ? 1
-            : Math.Sqrt((WeightOfScatter + _fit.Strain) / (WeightOfScatter + used.Count));
+            : Math.Sqrt((WeightOfScatter + strain) / (WeightOfScatter + used.Count));
     }
 
     /// <summary>The readings it rests on, in the order they came.</summary>
@@ -80,7 +80,7 @@ public sealed class OwnFlow
     public IReadOnlyList<int> Slips { get; }
 
     /// <summary>How much thinner a degree more makes it, as a fraction.</summary>
-    public double FallPerDegree => _fit.Mean(Unit(0));
+    public double FallPerDegree => _belief.Of(Unit(0)).Mean;
 
     /// <summary>Learns from these readings.</summary>
     /// <param name="readings">In the order they came; seconds that their cup can't tell count as slips.</param>
@@ -102,9 +102,16 @@ public sealed class OwnFlow
     }
 
     /// <summary>How a thinner thins here; common practice where no reading tells of it.</summary>
-    public ThinningSlope Slope(string thinner) => _thinners.TryGetValue(thinner, out var place)
-        ? new ThinningSlope(_fit.Mean(Unit(place)), _scale * Math.Sqrt(_fit.Variance(Unit(place))))
-        : ThinningSlope.Usual;
+    public ThinningSlope Slope(string thinner)
+    {
+        if (!_thinners.TryGetValue(thinner, out var place))
+        {
+            return ThinningSlope.Usual;
+        }
+
+        var (mean, variance) = _belief.Of(Unit(place));
+        return new ThinningSlope(mean, _scale * Math.Sqrt(variance));
+    }
 
     /// <summary>Whether the readings narrow down how a thinner thins.</summary>
     public bool Tells(string thinner) => Slope(thinner).Deviation < Narrowed * ThinningSlope.Usual.Deviation;
@@ -120,7 +127,7 @@ public sealed class OwnFlow
             return null;
         }
 
-        var middle = _fit.Mean(Row(batch));
+        var middle = _belief.Of(Row(batch)).Mean;
         var noise = _scale * Noise(batch.Reading);
         var reach = EightOfTen * Math.Sqrt(VarianceOf(batch) + noise * noise);
         return (middle - reach, middle, middle + reach);
@@ -147,7 +154,7 @@ public sealed class OwnFlow
 
         var now = Row(batch);
         var (slope, variance) = Way(now, batch, thinner);
-        var share = (LogOf(batch.Reading) - _fit.Mean(now)) / slope;
+        var share = (LogOf(batch.Reading) - _belief.Of(now).Mean) / slope;
         if (slope == 0 || share < 0)
         {
             return None(NoFigure.WrongDirection, "that leads away from the target", "Add the other liquid.");
@@ -217,9 +224,9 @@ public sealed class OwnFlow
 
         var row = Row(new MixtureReading(mixture, 0, Unthinned, liked[0].Reading with { At = today }));
         var slope = Slope(thinner).Mean;
-        var share = (liked.Average(one => LogOf(one.Reading)) - _fit.Mean(row)) / slope;
+        var share = (liked.Average(one => LogOf(one.Reading)) - _belief.Of(row).Mean) / slope;
         row[_thinners[thinner]] = share;
-        var reach = EightOfTen * _scale * Math.Sqrt(_fit.Variance(row)) / Math.Abs(slope);
+        var reach = EightOfTen * _scale * Math.Sqrt(_belief.Of(row).Variance) / Math.Abs(slope);
         return share is > 0.02 and < 0.5 ? (Math.Max(0.01, share - reach), share, share + reach) : null;
     }
 
@@ -231,11 +238,21 @@ public sealed class OwnFlow
             Thinners = thinner is null ? Unthinned : new Dictionary<string, double> { [thinner] = 1 },
         });
         double[] way = [.. all.Zip(now, (full, here) => full - here)];
-        var (slope, variance) = (_fit.Mean(way), _scale * _scale * _fit.Variance(way));
+        var (slope, own) = _belief.Of(way);
+        var variance = _scale * _scale * own;
         var usual = ThinningSlope.Usual;
         return thinner is null || _thinners.ContainsKey(thinner)
             ? (slope, variance)
             : (slope + usual.Mean, variance + usual.Deviation * usual.Deviation);
+    }
+
+    // How far it lies from what was expected of it, in squared deviations: about one where the beliefs are right.
+    private double Take(MixtureReading one)
+    {
+        var (row, read, noise) = (Row(one), LogOf(one.Reading), Noise(one.Reading));
+        var (mean, variance) = _belief.Of(row);
+        _belief.Add(row, 1 / (noise * noise), read / (noise * noise));
+        return (read - mean) * (read - mean) / (variance + noise * noise);
     }
 
     // The reading that the others leave the farthest away, if that is too far to be one of them. Without a reading that
@@ -246,8 +263,9 @@ public sealed class OwnFlow
         for (var at = 0; at < Used.Count; at++)
         {
             var (row, noise) = (Row(Used[at]), Noise(Used[at].Reading));
-            var left = 1 - _fit.Variance(row) / (noise * noise);
-            var off = Math.Abs(LogOf(Used[at].Reading) - _fit.Mean(row)) / left;
+            var (mean, variance) = _belief.Of(row);
+            var left = 1 - variance / (noise * noise);
+            var off = Math.Abs(LogOf(Used[at].Reading) - mean) / left;
             var deviations = off * Math.Sqrt(left) / noise;
             if (off > SlipFactor && deviations > most)
             {
@@ -259,7 +277,7 @@ public sealed class OwnFlow
     }
 
     private double VarianceOf(MixtureReading batch) => _scale * _scale
-        * (_fit.Variance(Row(batch)) + (_batches.ContainsKey(batch.Batch) ? 0 : BatchSpread * BatchSpread));
+        * (_belief.Of(Row(batch)).Variance + (_batches.ContainsKey(batch.Batch) ? 0 : BatchSpread * BatchSpread));
 
     private double[] Row(MixtureReading one)
     {

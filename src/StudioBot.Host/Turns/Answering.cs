@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using StudioBot.Chat;
 using StudioBot.Chat.Pings;
 using StudioBot.Chat.Reading;
@@ -29,9 +28,6 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
     private static readonly Reply NoWords = Line(
         "There are no words here that could be read.",
         "A photo can carry them as its caption.");
-
-    // Nothing that looks like a figure or another letter.
-    private const string CodeLetters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
     // The studio's words, good until something is recorded.
     private Vocabulary? words;
@@ -131,7 +127,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
             Mask = message.Mask,
             Photo = message.Photo,
             IsAgreed = message.IsAgreed,
-            NewCode = length => RandomNumberGenerator.GetString(CodeLetters, length),
+            NewCode = Codes.New,
         };
     }
 

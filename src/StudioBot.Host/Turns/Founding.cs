@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
 using StudioBot.Records.House;
@@ -9,9 +8,7 @@ namespace StudioBot.Host.Turns;
 /// <summary>How a studio in the data folder comes to be, and to its steward.</summary>
 internal static class Founding
 {
-    // Nothing that looks like something else; 10 of 32 are 50 bits.
-    private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ23456789";
-    private const int CodeLength = 10;
+    private const int CodeLength = 11;   // 50 bits
 
     private static readonly TimeSpan CodeLasts = TimeSpan.FromMinutes(15);
 
@@ -46,7 +43,7 @@ internal static class Founding
             return null;
         }
 
-        var code = RandomNumberGenerator.GetString(Letters, CodeLength);
+        var code = Codes.New(CodeLength);
         session.Claim.Put(code, now + CodeLasts);
         return code;
     });

@@ -49,10 +49,11 @@ internal sealed class ServeVerb : Verb
     public static async Task<ExitCode> Serve(
         IReadOnlyList<CheckedSettings> found, Workplace place, CancellationToken cancellation)
     {
-        if (found.FirstOrDefault(one => one.Troubles.Count > 0) is { } wrong)
+        List<SettingTrouble> troubles = [.. found.SelectMany(one => one.Troubles).Distinct()];
+        if (troubles.Count > 0)
         {
             return await Refused(
-                place, SettingReport.Lines(wrong.Troubles, TradeSettings.Load(Opening.ConfigFolder(place))));
+                place, SettingReport.Lines(troubles, TradeSettings.Load(Opening.ConfigFolder(place))));
         }
 
         List<StudioSettings> studios = [.. found.Select(one => one.Settings)];

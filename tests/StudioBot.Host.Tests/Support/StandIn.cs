@@ -83,7 +83,14 @@ internal sealed class StandIn : IAsyncDisposable
         using var enough = new CancellationTokenSource(TimeSpan.FromMinutes(1));
         while (calls.Count(fits) < count)
         {
-            await heard.WaitAsync(enough.Token);
+            try
+            {
+                await heard.WaitAsync(enough.Token);
+            }
+            catch (OperationCanceledException)
+            {
+                throw new TimeoutException($"Heard only: {string.Join("; ", calls.Select(call => $"{call.Method} {call.Text}"))}");
+            }
         }
 
         return [.. calls.Where(fits)];

@@ -182,7 +182,7 @@ public sealed partial class ServiceTests : IAsyncLifetime, IDisposable
         throw new InvalidOperationException("No code was shown.");
     }
 
-    [GeneratedRegex("join ([A-Z2-9]{10})$")]
+    [GeneratedRegex("join ([A-Z]{11})$")]
     private static partial Regex ClaimLine();
 
     private Process Serve(params (string Name, string Value)[] variables) => BuiltProgram.Start(

@@ -1,6 +1,6 @@
-namespace StudioBot.Craft.Drying;
+namespace StudioBot.Craft;
 
-/// <summary>A normal belief about a few coefficients at once: their means and how they vary together.</summary>
+/// <summary>A normal belief about several coefficients at once: their means and how they vary together.</summary>
 /// <remarks>Conditioning on a normal observation of a weighted sum, one rank at a time: Bishop, Pattern Recognition and
 /// Machine Learning, section 3.3 (from memory).</remarks>
 internal sealed class LinearBelief
@@ -8,30 +8,25 @@ internal sealed class LinearBelief
     private readonly double[,] _covariance;
     private readonly double[] _pull;        // sum of weights times what was observed, in units of its precision
 
-    /// <summary>Each coefficient around zero, none tied to another.</summary>
+    /// <summary>What is believed beforehand, no coefficient tied to another.</summary>
+    /// <param name="means">Where each is expected.</param>
     /// <param name="deviations">How far each may lie off, above zero.</param>
-    public LinearBelief(IReadOnlyList<double> deviations)
+    public LinearBelief(IReadOnlyList<double> means, IReadOnlyList<double> deviations)
     {
         _covariance = new double[deviations.Count, deviations.Count];
         _pull = new double[deviations.Count];
         for (var i = 0; i < deviations.Count; i++)
         {
             _covariance[i, i] = deviations[i] * deviations[i];
+            _pull[i] = means[i] / _covariance[i, i];
         }
     }
 
     /// <summary>The mean and variance of a weighted sum of the coefficients.</summary>
     public (double Mean, double Variance) Of(ReadOnlySpan<double> weights)
     {
-        double mean = 0, variance = 0;
-        for (var i = 0; i < _pull.Length; i++)
-        {
-            var across = Across(i, weights);
-            mean += across * _pull[i];
-            variance += across * weights[i];
-        }
-
-        return (mean, variance);
+        Span<double> across = stackalloc double[_pull.Length];
+        return Of(weights, across);
     }
 
     /// <summary>Takes a normal observation of a weighted sum in, or changes one that was taken.</summary>
@@ -41,21 +36,10 @@ internal sealed class LinearBelief
     public void Add(ReadOnlySpan<double> weights, double precision, double pull)
     {
         Span<double> across = stackalloc double[_pull.Length];
+        var gain = precision / (1 + precision * Of(weights, across).Variance);
         for (var i = 0; i < across.Length; i++)
         {
-            across[i] = Across(i, weights);
-        }
-
-        var variance = 0d;
-        for (var i = 0; i < across.Length; i++)
-        {
-            variance += across[i] * weights[i];
             _pull[i] += pull * weights[i];
-        }
-
-        var gain = precision / (1 + precision * variance);
-        for (var i = 0; i < across.Length; i++)
-        {
             for (var j = 0; j < across.Length; j++)
             {
                 _covariance[i, j] -= gain * across[i] * across[j];
@@ -63,14 +47,26 @@ internal sealed class LinearBelief
         }
     }
 
-    private double Across(int row, ReadOnlySpan<double> weights)
+    // Leaves in across how each coefficient varies with the sum.
+    private (double Mean, double Variance) Of(ReadOnlySpan<double> weights, Span<double> across)
     {
-        var sum = 0d;
-        for (var j = 0; j < weights.Length; j++)
+        across.Clear();
+        for (var j = 0; j < across.Length; j++)
         {
-            sum += _covariance[row, j] * weights[j];
+            // Most sums are of a few coefficients.
+            for (var i = 0; weights[j] != 0 && i < across.Length; i++)
+            {
+                across[i] += _covariance[j, i] * weights[j];
+            }
         }
 
-        return sum;
+        double mean = 0, variance = 0;
+        for (var i = 0; i < across.Length; i++)
+        {
+            mean += across[i] * _pull[i];
+            variance += across[i] * weights[i];
+        }
+
+        return (mean, Math.Max(0, variance));
     }
 }
