@@ -125,7 +125,7 @@ internal static class Connections
     public static void WithoutLog(SqliteConnection connection) => connection.Execute("pragma journal_mode = delete");
 
     // The version is looked at before the journal is chosen: a newer program's file is left as it is.
-    private static SqliteConnection UpToDate(string source, string journal, Action<SqliteConnection> beforeSteps)
+    private static StudioConnection UpToDate(string source, string journal, Action<SqliteConnection> beforeSteps)
     {
         var connection = Opened(source, SqliteOpenMode.ReadWriteCreate);
         try
@@ -166,9 +166,9 @@ internal static class Connections
     }
 
     // Without the library's pool: closing the studio must close its file.
-    private static SqliteConnection Opened(string source, SqliteOpenMode mode)
+    private static StudioConnection Opened(string source, SqliteOpenMode mode)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+        var connection = new StudioConnection(new SqliteConnectionStringBuilder
         {
             DataSource = source,
             Mode = mode,

@@ -18,6 +18,7 @@ internal sealed class Serving(
     TradePractice practice,
     BotClients clients,
     Bell outboxBell,
+    Pace pace,
     Pulse pulse,
     Outage outage,
     Counts counts,
@@ -91,7 +92,7 @@ internal sealed class Serving(
         var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
         var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, outage, counts, time);
         var sender = new Sender(
-            file, wire, backups, new Pace(time), backoff, outboxBell, time, loggers.CreateLogger<Sender>());
+            file, wire, backups, pace, backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return

@@ -188,6 +188,7 @@ internal sealed class ServeVerb : Verb
             .AddSingleton<TickRuns>()
             .Configure<HostOptions>(options => options.ShutdownTimeout = LongestEnd)
             .AddSingleton<Counts>()
+            .AddSingleton<Pace>()
             .AddSingleton<Outage>()
             .AddSingleton<Pulse>()
             .AddSingleton<Vitals>()

@@ -46,6 +46,7 @@ internal sealed class ServiceOnClock : IAsyncDisposable
             Studios.Practice,
             Bots.At(standIn),
             new Bell(Clock),
+            new Pace(Clock),
             pulse,
             outage,
             counts,

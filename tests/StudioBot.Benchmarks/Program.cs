@@ -1,0 +1,28 @@
+using BenchmarkDotNet.Running;
+using StudioBot.Benchmarks;
+
+switch (args)
+{
+    case ["echo", var url]:
+        await EchoBot.Run(url, null);
+        break;
+    case ["echo", var url, var file]:
+        await EchoBot.Run(url, file);
+        break;
+    case ["studio", var folder, var url, var pace]:
+        await StudioService.Run(folder, url, pace == "paced");
+        break;
+    case ["probe"]:
+        Probe.Run();
+        break;
+    case ["functions", .. var filters]:
+        BenchmarkSwitcher.FromAssembly(typeof(Goals).Assembly).Run(filters);
+        break;
+    case []:
+        return await Goals.Run(Console.Out);
+    default:
+        Console.Error.WriteLine("Try  dotnet run -c Release  for the table, or  -- functions --filter '*'");
+        return 2;
+}
+
+return 0;
