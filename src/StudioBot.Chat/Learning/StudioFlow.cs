@@ -59,7 +59,8 @@ internal sealed class StudioFlow
         return at < 0 ? null : !Learnt.Slips.Contains(at);
     }
 
-    /// <summary>Whether the reading that this act told of a batch counts as ten times what was read, or a tenth.</summary>
+    /// <summary>Whether the reading that this act told of a batch counts as ten times what was read, or a tenth.
+    /// </summary>
     public bool IsMended(int batch, long act) =>
         Learnt.Mended.Any(at => _known[at].Batch == batch && _known[at].ActId == act);
 

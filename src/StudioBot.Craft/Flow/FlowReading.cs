@@ -27,8 +27,8 @@ public abstract record FlowReading(Temperature? At)
         _ => null,
     };
 
-    /// <summary>The logarithms it would have with a digit more or fewer in its seconds; without those that its cup can't
-    /// tell.</summary>
+    /// <summary>The logarithms it would have with a digit more or fewer in its seconds; without those that its cup
+    /// can't tell.</summary>
     internal IEnumerable<double> Tenths() => this switch
     {
         OfCup cup => new[] { 0.1, 10 }.Select(by => (cup with { Time = cup.Time * by }).Told).OfType<double>(),
