@@ -46,9 +46,6 @@ internal sealed class StudioFlow
     /// <summary>When the first of the readings it rests on was taken; none where there are none.</summary>
     public DateTimeOffset? Since => Used().FirstOrDefault()?.At;
 
-    /// <summary>The batches whose readings were left out as slips.</summary>
-    public IReadOnlyList<int> Slips => [.. Learnt.Slips.Select(at => _known[at].Batch).Distinct().Order()];
-
     /// <summary>As the records stand now.</summary>
     /// <param name="studio">The records.</param>
     /// <param name="asked">A batch that is asked about, read or not.</param>
@@ -61,6 +58,11 @@ internal sealed class StudioFlow
         var at = _known.FindIndex(one => one.Batch == batch && one.ActId == act);
         return at < 0 ? null : !Learnt.Slips.Contains(at);
     }
+
+    /// <summary>Whether the reading that this act told of a batch counts as ten times what was read, or a tenth.
+    /// </summary>
+    public bool IsMended(int batch, long act) =>
+        Learnt.Mended.Any(at => _known[at].Batch == batch && _known[at].ActId == act);
 
     /// <summary>The last reading of a batch, be it known what is in it or not, or else of its mixture; none where
     /// neither was ever read.</summary>
@@ -85,10 +87,13 @@ internal sealed class StudioFlow
         ? "your 1 reading"
         : $"your {Learnt.Used.Count} readings since {WallTime.Day(Since!.Value, turn, _studio)}";
 
-    /// <summary>Which readings were left out: one of batch 9. Empty where none was.</summary>
-    public string LeftOut => Slips.Count == 0
-        ? ""
-        : $"Left out as slips: of batch {Sentences.And([.. Slips.Select(slip => Show.Number(slip, 0))])}.";
+    /// <summary>Which readings were left out, and which count as ten times what was read or a tenth: one of batch 9.
+    /// Empty where none was.</summary>
+    public string LeftOut => string.Join(' ', new[]
+    {
+        Named("Left out as slips", Learnt.Slips),
+        Named("A digit off, and mended", Learnt.Mended),
+    }.OfType<string>());
 
     /// <summary>What the readings say of what thins a batch; none where they tell nothing of it yet.</summary>
     public string? SayOf(int batch, Turn turn)
@@ -105,6 +110,13 @@ internal sealed class StudioFlow
             + "stands.";
 
     private static string Taken(ThinningSlope slope) => $"{Show.Number(slope.PerHundredth * 100)} %";
+
+    private string? Named(string what, IReadOnlyList<int> readings) => readings.Count == 0
+        ? null
+        : $"{what}: of batch "
+            + Sentences.And([.. readings.Select(at => _known[at].Batch).Distinct().Order()
+                .Select(batch => Show.Number(batch, 0))])
+            + ".";
 
     private IEnumerable<BatchFlow> Used() => _known.Where((_, at) => !Learnt.Slips.Contains(at));
 

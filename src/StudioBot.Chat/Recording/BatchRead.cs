@@ -46,6 +46,8 @@ internal sealed class BatchRead : Act
         {
             null => "What is in it is not on record, so nothing is learnt from it.",
             false => "It lies far from your other readings: a slip? Kept, and left out of what is learnt.",
+            true when own.IsMended(number, writing.Act.Id) =>
+                "Ten times off your other readings: a digit slipped? Kept, and counted as if it had not.",
             true => own.SayOf(number, writing.Turn)
                 ?? "Read it again after something was added: then it says how that thins.",
         }));

@@ -17,7 +17,7 @@ namespace StudioBot.Chat.Recording;
 /// <summary><c>coat 17 180 ml 2:1 lot H-12</c>: a coat of resin.</summary>
 internal sealed class CoatCommand : Act
 {
-    private const int MostDoubts = 3;
+    private const int MostDoubts = 4;
     private const int MostHours = 2;
 
     private static readonly CupPartsSlot Parts = new() { Key = "" };
@@ -128,6 +128,7 @@ internal sealed class CoatCommand : Act
         {
             yield return $"{Off(off)} for {ResinJob.Words(mix.Resin.Ratio)}: it stays soft or sticky. Don't pour"
                 + Mended(off, mix);
+            yield return "Uncured resin harms skin: gloves; the product's sheet first";
         }
 
         var wet = pieces.Where(piece => piece.Stage == Stage.Drying).ToList();

@@ -119,6 +119,11 @@ internal sealed class MixCommand : Act
             blocks.Add(new Block.Line($"Kept with it: {FlowTold.Words(flow)}."));
         }
 
+        if (RecipeHazards.Gravest(recipe.Parts, writing.Studio) is { } hazard)
+        {
+            blocks.Add(hazard);
+        }
+
         if (taking.Taken.Select(one => levels.Low(one.Need.Material)).OfType<string>().FirstOrDefault() is { } low)
         {
             blocks.Add(new Block.Line(low));

@@ -104,7 +104,8 @@ internal sealed class PourCommand : Act
             Batch = batch?.Number,
         });
         writing.Touch(numbers);
-        return Answer(said, numbers, surfaces, amounts, stock, measured, writing);
+        var hazard = Hazard(stock, colours, recipe, batch, writing);
+        return Answer(said, numbers, surfaces, amounts, stock, [.. Told(said, measured, writing), .. hazard], writing);
     }
 
     // A colour with an amount is a colour too; a bare count says only how many.
@@ -171,10 +172,9 @@ internal sealed class PourCommand : Act
         SurfaceSet surfaces,
         PourAmounts amounts,
         PourStock stock,
-        PourVolumes measured,
+        IReadOnlyList<Block> told,
         Writing writing)
     {
-        var told = Told(said, measured, writing);
         var buttons = Also(amounts, stock, writing);
         var reply = new Reply(Blocks(MostRows, withLots: true), buttons);
         for (var rows = MostRows - 1; rows >= 2 && LineBudget.Of(reply) > OwnLines; rows--)
@@ -223,6 +223,20 @@ internal sealed class PourCommand : Act
         }
 
         return blocks;
+    }
+
+    // Of what is poured, or of what went into the mixture it is poured from: the gravest alone.
+    private static IEnumerable<Block> Hazard(
+        PourStock stock, Colours? colours, Recipe? recipe, Batch? batch, Writing writing)
+    {
+        var poured = stock.Needs.Where(need => need.Material.Form != MaterialForm.Counted)
+            .Select(need => Part.Of(need.Material, need.Amount));
+        var mixed = recipe ?? writing.Session.Recipes.All().FirstOrDefault(one => one.Name == batch?.Recipe);
+        return new[]
+        {
+            RecipeHazards.Gravest([.. poured], writing.Studio, colours is null || colours.Count == colours.Names.Count),
+            mixed is null ? null : RecipeHazards.Gravest(mixed.Parts, writing.Studio),
+        }.OfType<Block>().Take(1);
     }
 
     private static IEnumerable<Block> Minded(PourStock stock, Writing writing)

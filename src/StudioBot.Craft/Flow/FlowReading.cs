@@ -16,6 +16,25 @@ public abstract record FlowReading(Temperature? At)
     /// <returns>What the cup's curve says of its seconds, with its caution; or why it can't tell.</returns>
     internal abstract Finding<double> Log();
 
+    /// <summary>A factor of ten, as a logarithm.</summary>
+    internal static readonly double Tenfold = Math.Log(10);
+
+    /// <summary>What <see cref="Log"/> comes to; none where its cup can't tell.</summary>
+    internal double? Told => Log() switch
+    {
+        Finding<double>.Found found => found.Value,
+        Finding<double>.Cautioned cautioned => cautioned.Value,
+        _ => null,
+    };
+
+    /// <summary>The logarithms it would have with a digit more or fewer in its seconds; without those that its cup
+    /// can't tell.</summary>
+    internal IEnumerable<double> Tenths() => this switch
+    {
+        OfCup cup => new[] { 0.1, 10 }.Select(by => (cup with { Time = cup.Time * by }).Told).OfType<double>(),
+        _ => Told is { } told ? [told - Tenfold, told + Tenfold] : [],
+    };
+
     /// <summary>Seconds of a cup.</summary>
     /// <param name="Cup">Which one.</param>
     /// <param name="Time">Until the stream breaks.</param>

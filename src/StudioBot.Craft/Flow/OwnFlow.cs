@@ -10,7 +10,9 @@ namespace StudioBot.Craft.Flow;
 /// cref="ThinningSlope.Usual"/>, B that of water-borne paint, 2 to 3 % a degree, and a batch is off by a tenth (common
 /// practice). From five readings on the scatter is believed as it is, the belief in the old one worth eight readings
 /// (normal–inverse-gamma, from memory). A reading that the others leave more than four standard deviations and a factor
-/// of three away is a slip.
+/// of three away is a slip; so are seconds that their cup can't tell. Where the others tell that reading so well that
+/// a factor of ten is four standard deviations, and its seconds with a digit more or fewer would be no slip, a digit
+/// slipped: then it counts as what was meant, as errors of a unit are set right in a survey (from memory).
 /// </remarks>
 public sealed class OwnFlow
 {
@@ -53,9 +55,11 @@ public sealed class OwnFlow
     private readonly LinearBelief _belief;
     private readonly double _scale;
 
-    private OwnFlow(IReadOnlyList<MixtureReading> used, IReadOnlyList<int> slips)
+    private readonly IReadOnlyList<double> _logs;       // of each that is used, as it is meant
+
+    private OwnFlow(IReadOnlyList<MixtureReading> used, IReadOnlyList<double> logs)
     {
-        (Used, Slips) = (used, slips);
+        (Used, _logs) = (used, logs);
         _thinners = Places(used.SelectMany(one => one.Thinners.Keys), 1);
         _mixtures = Places(used.Select(MixtureOf), 1 + _thinners.Count);
         _batches = Places(used.Select(one => one.Batch), 1 + _thinners.Count + _mixtures.Count);
@@ -67,37 +71,62 @@ public sealed class OwnFlow
                 .. Each(_mixtures, AnyLogDeviation),
                 .. Each(_batches, BatchSpread),
             ]);
-        var strain = used.Sum(Take);
+        var strain = Enumerable.Range(0, used.Count).Sum(Take);
         _scale = used.Count < EnoughForScatter
             ? 1
             : Math.Sqrt((WeightOfScatter + strain) / (WeightOfScatter + used.Count));
     }
 
-    /// <summary>The readings it rests on, in the order they came.</summary>
+    /// <summary>The readings it rests on, in the order they came, each as it was read.</summary>
     public IReadOnlyList<MixtureReading> Used { get; }
 
     /// <summary>Which of the readings that came were left out as slips, by their place.</summary>
-    public IReadOnlyList<int> Slips { get; }
+    public IReadOnlyList<int> Slips { get; private init; } = [];
+
+    /// <summary>Which of the readings that came count as ten times what was read, or a tenth, by their place.</summary>
+    public IReadOnlyList<int> Mended { get; private init; } = [];
 
     /// <summary>How much thinner a degree more makes it, as a fraction.</summary>
     public double FallPerDegree => _belief.Of(Unit(0)).Mean;
 
     /// <summary>Learns from these readings.</summary>
-    /// <param name="readings">In the order they came; seconds that their cup can't tell count as slips.</param>
+    /// <param name="readings">In the order they came.</param>
     public static OwnFlow From(IReadOnlyList<MixtureReading> readings)
     {
-        List<int> places = [.. Enumerable.Range(0, readings.Count).Where(at => IsTold(readings[at].Reading))];
-        List<int> slips = [.. Enumerable.Range(0, readings.Count).Except(places)];
+        var logs = new SortedDictionary<int, double>();     // of those that count, by their place
+        for (var at = 0; at < readings.Count; at++)
+        {
+            if (readings[at].Reading.Told is { } told)
+            {
+                logs[at] = told;
+            }
+        }
+
+        HashSet<int> mended = [];
         while (true)
         {
-            var learnt = new OwnFlow([.. places.Select(at => readings[at])], [.. slips.Order()]);
-            if (learnt.Farthest() is not { } slip)
+            List<int> places = [.. logs.Keys], slips = [.. Enumerable.Range(0, readings.Count).Except(places)];
+            var learnt = new OwnFlow([.. places.Select(at => readings[at])], [.. logs.Values])
+            {
+                Slips = slips,
+                Mended = [.. mended.Where(logs.ContainsKey).Order()],
+            };
+            if (learnt.Farthest() is { } far)
+            {
+                logs.Remove(places[far]);
+            }
+            else if (slips.Where(at => !mended.Contains(at))
+                .Select(at => (At: at, Log: learnt.Meant(readings[at])))
+                .FirstOrDefault(one => one.Log is not null) is { Log: { } meant } digit)
+            {
+                // One that is too far off all the same is left out, and not tried again.
+                mended.Add(digit.At);
+                logs[digit.At] = meant;
+            }
+            else
             {
                 return learnt;
             }
-
-            slips.Add(places[slip]);
-            places.RemoveAt(slip);
         }
     }
 
@@ -127,9 +156,8 @@ public sealed class OwnFlow
             return null;
         }
 
-        var middle = _belief.Of(Row(batch)).Mean;
-        var noise = _scale * Noise(batch.Reading);
-        var reach = EightOfTen * Math.Sqrt(VarianceOf(batch) + noise * noise);
+        var (middle, deviation) = Next(batch);
+        var reach = EightOfTen * deviation;
         return (middle - reach, middle, middle + reach);
     }
 
@@ -154,7 +182,7 @@ public sealed class OwnFlow
 
         var now = Row(batch);
         var (slope, variance) = Way(now, batch, thinner);
-        var share = (LogOf(batch.Reading) - _belief.Of(now).Mean) / slope;
+        var share = (Told(batch.Reading) - _belief.Of(now).Mean) / slope;
         if (slope == 0 || share < 0)
         {
             return None(NoFigure.WrongDirection, "that leads away from the target", "Add the other liquid.");
@@ -187,7 +215,7 @@ public sealed class OwnFlow
         FlowReading reads, FlowReading wanted, Volume there, string thinner, double already)
     {
         var (slope, left) = (Slope(thinner), 1 - already);
-        var share = (LogOf(wanted) - LogOf(reads)) / (slope.Mean * left);
+        var share = (Told(wanted) - Told(reads)) / (slope.Mean * left);
         if (slope.Mean >= 0 || share is < 0 or >= 1)
         {
             return null;
@@ -211,20 +239,21 @@ public sealed class OwnFlow
     /// of it, while they tell nothing of the thinner, or where it came to less than 2 % or more than half.</returns>
     public (double Low, double Middle, double High)? ShareAt(string mixture, string thinner, Temperature today)
     {
-        List<MixtureReading> liked = [.. Used.Where(one => one.Mixture == mixture)
-            .GroupBy(one => one.Batch)
+        List<(MixtureReading One, double Log)> liked = [.. Used.Zip(_logs)
+            .Where(one => one.First.Mixture == mixture)
+            .GroupBy(one => one.First.Batch)
             .Select(batch => batch.Last())
-            .GroupBy(MixtureOf)
+            .GroupBy(one => MixtureOf(one.First))
             .OrderByDescending(kind => kind.Count())
-            .FirstOrDefault() ?? Enumerable.Empty<MixtureReading>()];
+            .FirstOrDefault() ?? Enumerable.Empty<(MixtureReading, double)>()];
         if (liked.Count < EnoughBatches || !Tells(thinner))
         {
             return null;
         }
 
-        var row = Row(new MixtureReading(mixture, 0, Unthinned, liked[0].Reading with { At = today }));
+        var row = Row(new MixtureReading(mixture, 0, Unthinned, liked[0].One.Reading with { At = today }));
         var slope = Slope(thinner).Mean;
-        var share = (liked.Average(one => LogOf(one.Reading)) - _belief.Of(row).Mean) / slope;
+        var share = (liked.Average(one => one.Log) - _belief.Of(row).Mean) / slope;
         row[_thinners[thinner]] = share;
         var reach = EightOfTen * _scale * Math.Sqrt(_belief.Of(row).Variance) / Math.Abs(slope);
         return share is > 0.02 and < 0.5 ? (Math.Max(0.01, share - reach), share, share + reach) : null;
@@ -247,9 +276,9 @@ public sealed class OwnFlow
     }
 
     // How far it lies from what was expected of it, in squared deviations: about one where the beliefs are right.
-    private double Take(MixtureReading one)
+    private double Take(int at)
     {
-        var (row, read, noise) = (Row(one), LogOf(one.Reading), Noise(one.Reading));
+        var (row, read, noise) = (Row(Used[at]), _logs[at], Noise(Used[at].Reading));
         var (mean, variance) = _belief.Of(row);
         _belief.Add(row, 1 / (noise * noise), read / (noise * noise));
         return (read - mean) * (read - mean) / (variance + noise * noise);
@@ -265,7 +294,7 @@ public sealed class OwnFlow
             var (row, noise) = (Row(Used[at]), Noise(Used[at].Reading));
             var (mean, variance) = _belief.Of(row);
             var left = 1 - variance / (noise * noise);
-            var off = Math.Abs(LogOf(Used[at].Reading) - mean) / left;
+            var off = Math.Abs(_logs[at] - mean) / left;
             var deviations = off * Math.Sqrt(left) / noise;
             if (off > SlipFactor && deviations > most)
             {
@@ -274,6 +303,29 @@ public sealed class OwnFlow
         }
 
         return slip;
+    }
+
+    // What a reading of it would be, as a logarithm, and how far off it may lie; of a mixture that is known.
+    private (double Middle, double Deviation) Next(MixtureReading batch)
+    {
+        var noise = _scale * Noise(batch.Reading);
+        return (_belief.Of(Row(batch)).Mean, Math.Sqrt(VarianceOf(batch) + noise * noise));
+    }
+
+    // What a reading that was left out meant, if its digit slipped; none where it can't be said.
+    private double? Meant(MixtureReading slip)
+    {
+        if (!_mixtures.ContainsKey(MixtureOf(slip)))
+        {
+            return null;
+        }
+
+        var (middle, deviation) = Next(slip);
+        return SlipDeviations * deviation > FlowReading.Tenfold ? null : slip.Reading.Tenths()
+            .Where(log => Math.Abs(log - middle) <= Math.Max(SlipFactor, SlipDeviations * deviation))
+            .OrderBy(log => Math.Abs(log - middle))
+            .Select(log => (double?)log)
+            .FirstOrDefault();
     }
 
     private double VarianceOf(MixtureReading batch) => _scale * _scale
@@ -315,15 +367,8 @@ public sealed class OwnFlow
 
     private static (string, bool) MixtureOf(MixtureReading one) => (one.Mixture, one.Reading is FlowReading.OfTrace);
 
-    private static bool IsTold(FlowReading reading) =>
-        reading is not FlowReading.OfCup { Viscosity: Finding<KinematicViscosity>.None };
-
-    private static double LogOf(FlowReading reading) => reading.Log() switch
-    {
-        Finding<double>.Found found => found.Value,
-        Finding<double>.Cautioned cautioned => cautioned.Value,
-        _ => throw new InvalidOperationException("A reading that its cup can't tell was sorted out before."),
-    };
+    private static double Told(FlowReading reading) => reading.Told
+        ?? throw new InvalidOperationException("A reading that its cup can't tell was sorted out before.");
 
     private static double Noise(FlowReading reading)
     {

@@ -159,6 +159,18 @@ public sealed class BatchReadTests : IDisposable
     }
 
     [Fact]
+    public void A_digit_too_many_is_kept_named_and_counted_as_meant()
+    {
+        foreach (var seconds in new[] { 40, 41, 39, 40 })
+        {
+            Tells($"mix medium 100 ml trace {seconds / 20.0} s 20C");
+        }
+
+        Assert.Contains("a digit slipped?", Tells("batch 14 trace 20 s 20C"), StringComparison.Ordinal);
+        Assert.Contains("A digit off, and mended: of batch 14.", studio.Hear("flow batch 14 want 3 s trace"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_in_a_batch_older_than_the_books_nobody_knows() => Assert.Contains(
         "nothing is learnt from it", Tells("batch 12 ford4 22 s"), StringComparison.Ordinal);
 

@@ -69,12 +69,34 @@ public sealed class OwnFlowTests
     }
 
     [Fact]
-    public void A_reading_ten_times_as_thick_is_a_slip_and_said_so()
+    public void A_reading_sixty_times_as_thick_is_a_slip_and_left_out()
     {
-        var own = OwnFlow.From([Read(1, 0, 40), Read(2, 0, 39), Read(3, 0, 42), Trace(4, 1.5), Trace(5, 15), Trace(6, 1.4), Trace(7, 1.6)]);
+        var own = OwnFlow.From([Read(1, 0, 40), Read(2, 0, 39), Read(3, 0, 42), Trace(4, 1.5), Trace(5, 90), Trace(6, 1.4), Trace(7, 1.6)]);
 
         Assert.Equal([4], own.Slips);
+        Assert.Empty(own.Mended);
         Assert.Equal(6, own.Used.Count);
+    }
+
+    // 15 s for 1.5 s; 400 s for 40 s, which a Ford cup can't tell
+    [Fact]
+    public void A_digit_that_slipped_counts_as_it_was_meant_once_the_others_tell_what_was()
+    {
+        var meant = OwnFlow.From([Read(1, 0, 40), Read(2, 0, 39), Read(3, 0, 42), Trace(4, 1.5), Trace(5, 1.5), Trace(6, 1.4), Trace(7, 1.6)]);
+        var typed = OwnFlow.From([Read(1, 0, 400), Read(2, 0, 39), Read(3, 0, 42), Trace(4, 1.5), Trace(5, 15), Trace(6, 1.4), Trace(7, 1.6)]);
+
+        Assert.Equal([0, 4], typed.Mended);
+        Assert.Empty(typed.Slips);
+        Assert.Equal(7, typed.Used.Count);
+        Assert.Equal(meant.Expect(Trace(9, 1))!.Value.Middle, typed.Expect(Trace(9, 1))!.Value.Middle, 6);
+        Assert.Equal(meant.Expect(Read(9, 0, 40))!.Value.Middle, typed.Expect(Read(9, 0, 40))!.Value.Middle, 6);
+    }
+
+    [Fact]
+    public void Where_nothing_else_tells_no_digit_is_mended()
+    {
+        Assert.Equal([0], OwnFlow.From([Read(1, 0, 400)]).Slips);       // no other reading of it
+        Assert.Equal([0], OwnFlow.From([Read(1, 0, 400), Trace(4, 1.5), Trace(6, 1.4)]).Slips);    // of another mixture only
     }
 
     [Fact]

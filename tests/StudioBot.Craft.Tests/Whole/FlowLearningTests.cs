@@ -76,37 +76,61 @@ public sealed class FlowLearningTests(ITestOutputHelper output)
         Assert.InRange(worse, 0, 1.10);
     }
 
+    // The same cup, its seconds with a digit too many or too few: towards where a cup tells it, 134 mm²/s and more lose one, less gain one.
     [Fact]
-    public void One_entry_of_twenty_a_slip_by_ten_is_named_and_what_is_told_moves_by_less_than_a_tenth()
+    public void One_entry_of_twenty_a_digit_off_moves_no_estimate_by_more_than_a_tenth()
     {
-        var told = 0.0;
-        List<double> slopes = [];
-        var (named, slips) = (0, 0);
+        var (slopes, told, mended) = Slipped((one, _) => Typed(one, Log(one) < 4.9 ? 10 : 0.1), with => with.Mended, "whose digit slipped");
+
+        Assert.True(mended > 0.95, "Nearly all are counted as they were meant.");
+        Assert.InRange(told.Max(), 0, 0.10);
+        Assert.InRange(slopes.Max(), 0, 0.10);
+    }
+
+    // Another cup's word that comes to ten times as thick or as thin: no digit mends it.
+    [Fact]
+    public void One_entry_of_twenty_wrong_by_ten_is_left_out_and_what_is_told_is_as_without_it()
+    {
+        var (slopes, told, left) = Slipped(
+            (one, log) => Told(one.Batch, one.Thinners[Thinner], log + (log < 4.9 ? 1 : -1) * Math.Log(10), one.Reading.At!.Value),
+            with => with.Slips,
+            "in another cup");
+
+        Assert.Equal(1, left);
+        Assert.InRange(told.Max(), 0, 0.10);
+        // Against books with the right reading; one good reading less of twenty may do as much to a slope, in one studio of a hundred.
+        Assert.InRange(slopes.Count(moved => moved > 0.10), 0, slopes.Count / 100);
+    }
+
+    // By how much the slope and what is told of the next batch move against books with the right readings, and the share of slips found so.
+    private (List<double> Slopes, List<double> Told, double Found) Slipped(
+        Func<MixtureReading, double, MixtureReading> slip, Func<OwnFlow, IReadOnlyList<int>> found, string which)
+    {
+        List<double> slopes = [], told = [];
+        var (named, slips, so) = (0, 0, 0);
         foreach (var studio in Drawn(Different))
         {
-            // Towards where a cup tells it: 134 mm²/s and more lose a digit, less gain one.
-            List<MixtureReading> slipped = [.. studio.Readings.Select((one, at) => at % 20 == 7
-                ? Told(one.Batch, one.Thinners[Thinner], Log(one) + (Log(one) < 4.9 ? 1 : -1) * Math.Log(10), one.Reading.At!.Value)
-                : one)];
+            List<MixtureReading> slipped = [.. studio.Readings.Select((one, at) => at % 20 == 7 ? slip(one, Log(one)) : one)];
             foreach (var readings in new[] { 20, 80 })
             {
                 var (clean, with) = (OwnFlow.From(studio.Readings[..readings]), OwnFlow.From(slipped[..readings]));
+                var without = OwnFlow.From([.. slipped[..readings].Where((_, at) => !with.Slips.Contains(at))]);
+                Assert.Equal(without.Slope(Thinner).Mean, with.Slope(Thinner).Mean, 9);
                 slopes.Add(Math.Abs(with.Slope(Thinner).Mean / clean.Slope(Thinner).Mean - 1));
                 var next = Told(999, 0.06, 5, OwnFlow.Reference);
-                told = Math.Max(told, Math.Abs(Math.Exp(with.Expect(next)!.Value.Middle - clean.Expect(next)!.Value.Middle) - 1));
-                named += with.Slips.Count(at => at % 20 == 7);
+                told.Add(Math.Abs(Math.Exp(with.Expect(next)!.Value.Middle - clean.Expect(next)!.Value.Middle) - 1));
+                named += with.Slips.Concat(with.Mended).Count(at => at % 20 == 7);
+                so += found(with).Count;
                 slips += readings / 20;
-                Assert.DoesNotContain(with.Slips, at => at % 20 != 7);
+                Assert.DoesNotContain(with.Slips.Concat(with.Mended), at => at % 20 != 7);
             }
         }
 
-        output.WriteLine($"flow: seed {Seed}, one entry of twenty a slip by ten: {named} of {slips} named");
+        output.WriteLine($"flow: seed {Seed}, one entry of twenty wrong by ten, {which}: {named} of {slips} named, {so} so");
         output.WriteLine($"flow: the slope moves by {100 * Median(slopes):0.0} % (median), {100 * slopes.Max():0.0} % at most");
-        output.WriteLine($"flow: what is told of the next batch moves by {100 * told:0.0} % at most");
+        output.WriteLine($"flow: what is told of the next batch moves by {100 * told.Max():0.0} % at most");
         Assert.Equal(slips, named);
-        Assert.InRange(told, 0, 0.10);
-        // One good reading less of twenty may do as much to a slope: in one studio of a hundred more than a tenth.
-        Assert.InRange(slopes.Count(moved => moved > 0.10), 0, slopes.Count / 100);
+        return (slopes, told, so / (double)slips);
     }
 
     // Half as much or half as much again, and all between, but for what differs by less than a tenth.
@@ -148,6 +172,9 @@ public sealed class FlowLearningTests(ITestOutputHelper output)
         return new MixtureReading(
             "medium", batch, new Dictionary<string, double> { [Thinner] = share }, new FlowReading.OfCup(cup, cup.Drains(viscosity), at));
     }
+
+    private static MixtureReading Typed(MixtureReading one, double by) =>
+        one with { Reading = one.Reading is FlowReading.OfCup cup ? cup with { Time = cup.Time * by } : one.Reading };
 
     private static double Log(MixtureReading one) => ((FlowReading.OfCup)one.Reading).Viscosity switch
     {
