@@ -58,7 +58,8 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
 
         private SqliteCommand Real => real ??= own.Take("");
 
-        public override SqliteDataReader ExecuteReader(CommandBehavior behavior) => Watched(() => Real.ExecuteReader(behavior));
+        public override SqliteDataReader ExecuteReader(CommandBehavior behavior) =>
+            Watched(() => Real.ExecuteReader(behavior));
 
         public override int ExecuteNonQuery() => Watched(Real.ExecuteNonQuery);
 

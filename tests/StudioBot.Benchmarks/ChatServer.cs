@@ -89,6 +89,15 @@ internal sealed class ChatServer : IAsyncDisposable
         }
     }
 
+    /// <summary>What was said and not fetched is gone.</summary>
+    public void Forget()
+    {
+        lock (turn)
+        {
+            waiting.Clear();
+        }
+    }
+
     /// <summary>Somebody writes in private, at this moment by the clock.</summary>
     public void Say(params IEnumerable<(long Who, string Words, DateTimeOffset At)> messages)
     {

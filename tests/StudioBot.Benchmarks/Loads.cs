@@ -23,7 +23,7 @@ internal sealed record Load(int Messages, double Seconds, double Cpu, double Flu
 /// <param name="members">How many people write, each in private.</param>
 internal sealed class Loads(ChatServer server, Child bot, int members)
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
     // What is answered in words; a picture takes as long as some hundred of these.
     private static readonly string[] Questions =

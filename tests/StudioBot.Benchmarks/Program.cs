@@ -12,14 +12,12 @@ switch (args)
     case ["studio", var folder, var url, var pace]:
         await StudioService.Run(folder, url, pace == "paced");
         break;
-    case ["probe"]:
-        Probe.Run();
-        break;
     case ["functions", .. var filters]:
         BenchmarkSwitcher.FromAssembly(typeof(Goals).Assembly).Run(filters);
         break;
     case []:
-        return await Goals.Run(Console.Out);
+        await Goals.Run(Console.Out);
+        break;
     default:
         Console.Error.WriteLine("Try  dotnet run -c Release  for the table, or  -- functions --filter '*'");
         return 2;
