@@ -246,8 +246,10 @@ internal sealed class Crew : IAsyncDisposable
             case KillPoint.BehindCommit:
                 return () => KillWhen("select count(*) from act where words = $1", Words(number));
             case KillPoint.BeforeSend:
+                // Where it went between two looks it dies a little later.
                 return () => KillWhen(
-                    "select count(*) from post where state = 'sending' and payload like $1", $"%{Answer(number)}%");
+                    "select count(*) from post where state in ('sending', 'sent') and payload like $1",
+                    $"%{Answer(number)}%");
             case KillPoint.BehindSend:
                 standIn.Came = call => On(Says(call, Answer(number)), Kill);
                 return Hooked;
