@@ -246,10 +246,15 @@ internal sealed class Crew : IAsyncDisposable
             case KillPoint.BehindCommit:
                 return () => KillWhen("select count(*) from act where words = $1", Words(number));
             case KillPoint.BeforeSend:
-                // Where it went between two looks it dies a little later.
-                return () => KillWhen(
-                    "select count(*) from post where state in ('sending', 'sent') and payload like $1",
-                    $"%{Answer(number)}%");
+                // It is not answered before that, so that no look comes too late.
+                var died = new TaskCompletionSource();
+                standIn.Came = call => On(Says(call, Answer(number)), () => died.Task.Wait(Patience));
+                return async () =>
+                {
+                    await KillWhen(
+                        "select count(*) from post where state = 'sending' and payload like $1", $"%{Answer(number)}%");
+                    died.SetResult();
+                };
             case KillPoint.BehindSend:
                 standIn.Came = call => On(Says(call, Answer(number)), Kill);
                 return Hooked;
