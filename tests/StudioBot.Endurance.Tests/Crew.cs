@@ -5,6 +5,7 @@ using StudioBot.Host.Tests.Support;
 using StudioBot.Records;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Backups;
+using static StudioBot.Endurance.Tests.Patience;
 
 namespace StudioBot.Endurance.Tests;
 
@@ -17,8 +18,6 @@ internal sealed class Crew : IAsyncDisposable
 
     // The row of the coming week always waits.
     private const int TheWeek = 1;
-
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(1);
 
     private readonly TempFolder home = new();
     private readonly Random random;
@@ -233,7 +232,7 @@ internal sealed class Crew : IAsyncDisposable
             killed.TrySetResult();
         }
 
-        Task Hooked() => killed.Task.WaitAsync(Patience);
+        Task Hooked() => killed.Task.WaitAsync(Enough);
         switch (point)
         {
             case KillPoint.Starting:
@@ -248,7 +247,7 @@ internal sealed class Crew : IAsyncDisposable
             case KillPoint.BeforeSend:
                 // It is not answered before that, so that no look comes too late.
                 var died = new TaskCompletionSource();
-                standIn.Came = call => On(Says(call, Answer(number)), () => died.Task.Wait(Patience));
+                standIn.Came = call => On(Says(call, Answer(number)), () => died.Task.Wait(Enough));
                 return async () =>
                 {
                     await KillWhen(
@@ -339,7 +338,7 @@ internal sealed class Crew : IAsyncDisposable
         using var studio = new RawStudio(StudioPath);
         while (studio.One<long>(query, values) == 0)
         {
-            Assert.True(Stopwatch.GetElapsedTime(began) < Patience, $"Did not happen: {query}");
+            Assert.True(Stopwatch.GetElapsedTime(began) < Enough, $"Did not happen: {query}");
             await Task.Yield();
         }
 
@@ -354,7 +353,7 @@ internal sealed class Crew : IAsyncDisposable
         var began = Stopwatch.GetTimestamp();
         while (File.GetLastWriteTimeUtc(StudioPath) == before && !service.HasExited)
         {
-            Assert.True(Stopwatch.GetElapsedTime(began) < Patience, "The log was not written back.");
+            Assert.True(Stopwatch.GetElapsedTime(began) < Enough, "The log was not written back.");
         }
 
         if (!service.HasExited)
@@ -390,16 +389,6 @@ internal sealed class Crew : IAsyncDisposable
         if (fits)
         {
             then();
-        }
-    }
-
-    private static async Task Until(Func<bool> holds)
-    {
-        var began = Stopwatch.GetTimestamp();
-        while (!holds())
-        {
-            Assert.True(Stopwatch.GetElapsedTime(began) < Patience, "What was waited for did not happen.");
-            await Task.Delay(TimeSpan.FromMilliseconds(1), CancellationToken.None);
         }
     }
 }
