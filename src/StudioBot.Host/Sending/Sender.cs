@@ -1,5 +1,5 @@
+using System.Collections.Concurrent;
 using System.Globalization;
-using System.Text.Json;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat.Sharing;
 using StudioBot.Host.Health;
@@ -30,6 +30,11 @@ internal sealed class Sender(
     private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
+    // While more than a few are on the wire, those that land within so long are marked in one commit.
+    private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(10);
+    private const int Few = 4;
+
+    private readonly ConcurrentQueue<(Post Post, Delivery Delivery)> landed = new();
     private readonly ClockJumps jumps = new(time);
 
     /// <summary>Until it is stopped; then what is on the wire has five seconds to end.</summary>
@@ -49,33 +54,95 @@ internal sealed class Sender(
             {
                 stop.ThrowIfCancellationRequested();
                 flights.RemoveAll(flight => flight.IsCompletedSuccessfully);
-                var now = FollowedClock();
-                while (Claim(now) is { } post)
+                var rest = await Round(flights, give.Token, stop);
+                await bell.Wait(rest, stop);
+                if (flights.Count(flight => !flight.IsCompleted) > Few)
                 {
-                    if (IsTooOld(post, now))
-                    {
-                        GiveUp(post, "not sent for a day");
-                    }
-                    else
-                    {
-                        pace.Note(post.ChatId);
-                        flights.Add(Carry(post, give.Token));
-                    }
+                    await Task.Delay(Gathering, time, stop);
                 }
-
-                await bell.Wait(Rest(), stop);
             }
         }
         finally
         {
             await Task.WhenAll(flights);
+            MarkLast();
         }
     }
 
-    private Post? Claim(DateTimeOffset now)
+    // What has landed is marked and what may go is claimed, in one commit; then it goes.
+    private async Task<TimeSpan> Round(List<Task> flights, CancellationToken give, CancellationToken stop)
     {
-        var resting = pace.Look();
-        return resting.AllRest ? null : file.Write(session => session.Post.Claim(now, resting.RestingChats));
+        var now = FollowedClock();
+        var marked = Landed();
+        try
+        {
+            var (posts, rest) = file.Write(session =>
+            {
+                marked.ForEach(one => Settle(session, one.Post, one.Delivery));
+                return (Claimed(session, now), Rest(session, now));
+            });
+            flights.AddRange(posts.Select(post => Carry(post, give)));
+            return rest;
+        }
+        catch (UnwritableStudioException full)
+        {
+            // What was sent is sent: as long as it can't be written down, its chat waits and it doesn't go again.
+            marked.ForEach(landed.Enqueue);
+            if (marked.Count > 0)
+            {
+                log.LogError(
+                    Events.PostNotMarked, full, "{Count} posts can't be marked; it is tried again in {Wait}.",
+                    marked.Count, Outage.Rest);
+            }
+
+            await Task.Delay(Outage.Rest, time, stop);
+            return TimeSpan.Zero;
+        }
+    }
+
+    private void MarkLast()
+    {
+        var marked = Landed();
+        try
+        {
+            file.Write(session => marked.ForEach(one => Settle(session, one.Post, one.Delivery)));
+        }
+        catch (UnwritableStudioException full)
+        {
+            log.LogWarning(
+                Events.PostOnTheWire, full, "{Count} posts could not be marked at the end; they go again at the next start.",
+                marked.Count);
+        }
+    }
+
+    private List<(Post Post, Delivery Delivery)> Landed()
+    {
+        List<(Post, Delivery)> all = [];
+        while (landed.TryDequeue(out var one))
+        {
+            all.Add(one);
+        }
+
+        return all;
+    }
+
+    private List<Outgoing> Claimed(StudioSession session, DateTimeOffset now)
+    {
+        List<Outgoing> posts = [];
+        while (pace.Look() is { AllRest: false } resting && session.Post.Claim(now, resting.RestingChats) is { } post)
+        {
+            if (IsTooOld(post, now))
+            {
+                GiveUp(session, post, "not sent for a day");
+            }
+            else
+            {
+                pace.Note(post.ChatId);
+                posts.Add(Outgoing.Of(post, session));
+            }
+        }
+
+        return posts;
     }
 
     // What never was tried is tried once, however long it had to wait.
@@ -99,26 +166,25 @@ internal sealed class Sender(
     }
 
     // What is due and yet was not claimed waits for its chat; the end of that flight rings.
-    private TimeSpan Rest()
+    private TimeSpan Rest(StudioSession session, DateTimeOffset now)
     {
-        var now = time.GetUtcNow();
-        var next = file.Write(session => session.Post.NextTryAt());
+        var next = session.Post.NextTryAt();
         var due = next is null ? LongestRest : next > now ? next.Value - now : ShortRest;
         var opening = pace.Look().NextOpening ?? LongestRest;
         return new[] { due, opening, LongestRest }.Min();
     }
 
-    private async Task Carry(Post post, CancellationToken cancellation)
+    private async Task Carry(Outgoing post, CancellationToken cancellation)
     {
         try
         {
-            await Mark(post, await Carried(post, cancellation), cancellation);
+            landed.Enqueue((post.Post, await Carried(post, cancellation)));
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
             log.LogWarning(
                 Events.PostOnTheWire, "Post {Post} was on the wire at the end; it goes again at the next start.",
-                post.Id);
+                post.Post.Id);
         }
         finally
         {
@@ -126,16 +192,11 @@ internal sealed class Sender(
         }
     }
 
-    private async Task<Delivery> Carried(Post post, CancellationToken cancellation)
+    private async Task<Delivery> Carried(Outgoing post, CancellationToken cancellation)
     {
         try
         {
             return await Try(post, cancellation);
-        }
-        catch (JsonException unreadable)
-        {
-            log.LogError(Events.PostUnreadable, unreadable, "Post {Post} can't be read.", post.Id);
-            return new Delivery.Refused("can't be read");
         }
         catch (UnwritableStudioException full)
         {
@@ -143,34 +204,20 @@ internal sealed class Sender(
         }
         catch (Exception broken) when (!cancellation.IsCancellationRequested)
         {
-            log.LogError(Events.PostBroke, broken, "Post {Post} broke on the way.", post.Id);
+            log.LogError(Events.PostBroke, broken, "Post {Post} broke on the way.", post.Post.Id);
             return new Delivery.Unclear(broken.GetType().Name);
         }
     }
 
-    // What was sent is sent: as long as it can't be written down, its chat waits and it doesn't go again.
-    private async Task Mark(Post post, Delivery delivery, CancellationToken cancellation)
+    private async Task<Delivery> Try(Outgoing outgoing, CancellationToken cancellation)
     {
-        while (true)
+        var post = outgoing.Post;
+        if (outgoing.Letter is not { } letter)
         {
-            try
-            {
-                Settle(post, delivery);
-                return;
-            }
-            catch (UnwritableStudioException full)
-            {
-                log.LogError(
-                    Events.PostNotMarked, full, "Post {Post} can't be marked; it is tried again in {Wait}.",
-                    post.Id, Outage.Rest);
-                await Task.Delay(Outage.Rest, time, cancellation);
-            }
+            log.LogError(Events.PostUnreadable, "Post {Post} can't be read: {Why}", post.Id, outgoing.Trouble);
+            return new Delivery.Refused("can't be read");
         }
-    }
 
-    private async Task<Delivery> Try(Post post, CancellationToken cancellation)
-    {
-        var letter = file.Write(session => Letter.Of(post, session.Post));
         if (letter.Pin is { } isPinned)
         {
             return await Pinned(post, letter, isPinned, cancellation);
@@ -189,10 +236,7 @@ internal sealed class Sender(
         }
 
         var said = post.MaybeSent ? Telegram.ReplyMarkup.MaybeRepeated(letter) : letter;
-        var earlier = letter.InPlaceOf is { } key
-            ? file.Write(session => session.Post.PutOnce(key))?.MessageId
-            : letter.Message;
-        return earlier is { } message
+        return outgoing.Earlier is { } message
             ? await wire.Edit(post.ChatId, message, letter, cancellation)
             : await wire.Send(post.ChatId, said, cancellation);
     }
@@ -222,72 +266,63 @@ internal sealed class Sender(
         return new Delivery.Sent(message);
     }
 
-    private void Settle(Post post, Delivery delivery)
+    private void Settle(StudioSession session, Post post, Delivery delivery)
     {
         switch (delivery)
         {
             case Delivery.Sent sent:
-                file.Write(session => session.Post.Sent(post.Id, time.GetUtcNow(), sent.MessageId));
+                session.Post.Sent(post.Id, time.GetUtcNow(), sent.MessageId);
                 break;
             case Delivery.Again again:
-                PutOff(post, again.After, again.Why, maybeSent: false);
+                PutOff(session, post, again.After, again.Why, maybeSent: false);
                 break;
             case Delivery.Moved moved:
-                Follow(post, moved.To);
+                Follow(session, post, moved.To);
                 break;
             case Delivery.Unclear unclear:
-                PutOff(post, null, unclear.Why, maybeSent: true);
+                PutOff(session, post, null, unclear.Why, maybeSent: true);
                 break;
             case Delivery.Refused refused:
                 log.LogError(Events.PostRefused, "Post {Post} was refused: {Why}", post.Id, refused.Why);
-                GiveUp(post, "not taken by the chat service");
+                GiveUp(session, post, "not taken by the chat service");
                 break;
             case Delivery.Gone gone:
-                ParkChat(post, gone.Why);
+                ParkChat(session, post, gone.Why);
                 break;
             default:
                 throw new InvalidOperationException($"A delivery without a road: {delivery}.");
         }
     }
 
-    private void PutOff(Post post, TimeSpan? after, string why, bool maybeSent)
+    private void PutOff(StudioSession session, Post post, TimeSpan? after, string why, bool maybeSent)
     {
         var wait = after ?? backoff.After(post.Tries);
         log.LogWarning(Events.PostAgain, "Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
-        file.Write(session => session.Post.Again(post.Id, time.GetUtcNow() + wait, why, maybeSent));
+        session.Post.Again(post.Id, time.GetUtcNow() + wait, why, maybeSent);
     }
 
-    private void GiveUp(Post post, string why)
+    private void GiveUp(StudioSession session, Post post, string why)
     {
         log.LogError(Events.PostParked, "Post {Post} is parked, {Why}.", post.Id, why);
-        file.Write(session =>
-        {
-            var now = time.GetUtcNow();
-            session.Post.Park(post.Id, now, why);
-            Undelivered.GivenUp(session, post, why, now);
-        });
+        var now = time.GetUtcNow();
+        session.Post.Park(post.Id, now, why);
+        Undelivered.GivenUp(session, post, why, now);
     }
 
-    private void Follow(Post post, long to)
+    private void Follow(StudioSession session, Post post, long to)
     {
         log.LogInformation(Events.ChatMoved, "Chat {From} is {To} from now on.", post.ChatId, to);
-        file.Write(session =>
-        {
-            var now = time.GetUtcNow();
-            session.Post.Again(post.Id, now, "the chat has another number");
-            Moving.Follow(session, post.ChatId, to, now);
-        });
+        var now = time.GetUtcNow();
+        session.Post.Again(post.Id, now, "the chat has another number");
+        Moving.Follow(session, post.ChatId, to, now);
     }
 
-    private void ParkChat(Post post, string why)
+    private void ParkChat(StudioSession session, Post post, string why)
     {
         log.LogWarning(Events.ChatUnreachable, "Chat {Chat} can't be reached any more: {Why}", post.ChatId, why);
-        file.Write(session =>
-        {
-            var now = time.GetUtcNow();
-            session.Post.Park(post.Id, now, why);
-            session.Post.ParkChat(post.ChatId, now, why);
-            Undelivered.Unreachable(session, post, now);
-        });
+        var now = time.GetUtcNow();
+        session.Post.Park(post.Id, now, why);
+        session.Post.ParkChat(post.ChatId, now, why);
+        Undelivered.Unreachable(session, post, now);
     }
 }

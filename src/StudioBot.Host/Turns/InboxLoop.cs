@@ -22,14 +22,11 @@ internal sealed class InboxLoop(
         {
             stop.ThrowIfCancellationRequested();
             notices.RemoveAll(notice => notice.IsCompleted);
-            var rows = file.Write(session => session.Inbox.Next());
-            var broken = 0;
-            foreach (var row in rows)
-            {
-                broken += await Handle(row, stop) ? 0 : 1;
-            }
-
-            if (broken == rows.Count)
+            var settled = await Settle(stop);
+            notices.AddRange(settled.Select(one => one.Press).OfType<PressNotice>()
+                .Select(press => wire.AnswerPress(press.Press, press.Notice, stop)));
+            var broken = settled.Count(one => one.Broke);
+            if (broken == settled.Count)
             {
                 await inbox.Wait(
                     outage.Why is not null ? Outage.Rest : broken > 0 ? RestAfterTrouble : LongestRest, stop);
@@ -37,35 +34,41 @@ internal sealed class InboxLoop(
         }
     }
 
-    private async Task<bool> Handle(InboxRow row, CancellationToken stop)
+    // What waits is settled in one commit: one flush of the disk carries all of it.
+    private async Task<IReadOnlyList<SettledRow>> Settle(CancellationToken stop)
     {
+        IReadOnlyList<InboxRow> rows = [];
         var start = time.GetTimestamp();
         try
         {
-            var notice = clerk.Settle(row, time.GetUtcNow());
-            counts.Settled(time.GetElapsedTime(start), broke: false);
-            outage.Over();
-            if (notice is { } press)
+            var settled = file.Write(session =>
             {
-                notices.Add(wire.AnswerPress(press.Press, press.Notice, stop));
+                rows = session.Inbox.Next();
+                return clerk.Settle(rows, session, time.GetUtcNow());
+            });
+            foreach (var one in settled)
+            {
+                counts.Settled(time.GetElapsedTime(start) / settled.Count, one.Broke);
             }
 
-            return true;
+            if (settled.Count > 0)
+            {
+                outage.Over();
+                outbox.Ring();
+            }
+
+            return settled;
         }
         catch (UnwritableStudioException full)
         {
-            await outage.Tell(wire, [row.ChatId], full, stop);
-            return false;
+            clerk.Forget();
+            await outage.Tell(wire, rows.Select(row => row.ChatId), full, stop);
+            return [];
         }
-        catch (Exception broken) when (!stop.IsCancellationRequested)
+        catch
         {
-            counts.Settled(time.GetElapsedTime(start), broke: true);
-            clerk.Apologise(row, broken, time.GetUtcNow());
-            return false;
-        }
-        finally
-        {
-            outbox.Ring();
+            clerk.Forget();
+            throw;
         }
     }
 }
