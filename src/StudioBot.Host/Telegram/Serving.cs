@@ -69,14 +69,17 @@ internal sealed class Serving(
         var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
         var wire = new CountedWire(
             new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>()), counts, time);
-        others.AddRange(Others(me.Id, answering, arrival, catalogue, wire, stop));
-        await Steady("Polling", Updates(wire).Run, stop);
+        var clerk = new Clerk(file, me.Id, answering, loggers.CreateLogger<Clerk>());
+        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, outage, counts, time);
+        others.AddRange(Others(inbox, arrival, catalogue, wire, stop));
+        await Steady("Polling", Updates(inbox, wire).Run, stop);
     }
 
-    private UpdateLoop Updates(IWire wire) => new(
+    private UpdateLoop Updates(InboxLoop inbox, IWire wire) => new(
         clients.Polling,
         new CallGuard(BotClients.LongestPoll, time),
         file,
+        inbox,
         inboxBell,
         pulse,
         outage,
@@ -87,10 +90,8 @@ internal sealed class Serving(
         loggers.CreateLogger<UpdateLoop>());
 
     private IReadOnlyList<Task> Others(
-        long ourId, Answering answering, Arrival arrival, Catalogue catalogue, IWire wire, CancellationToken stop)
+        InboxLoop inbox, Arrival arrival, Catalogue catalogue, IWire wire, CancellationToken stop)
     {
-        var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
-        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, outage, counts, time);
         var sender = new Sender(
             file, wire, backups, pace, backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var menus = CommandMenu.Requests(

@@ -21,6 +21,7 @@ internal sealed class UpdateLoop(
     ITelegramBotClient bot,
     CallGuard guard,
     StudioFile file,
+    InboxLoop answering,
     Bell inbox,
     Pulse pulse,
     Outage outage,
@@ -88,9 +89,10 @@ internal sealed class UpdateLoop(
             throw new JsonException("None of the updates has a number.");
         }
 
+        IReadOnlyList<SettledRow> settled;
         try
         {
-            Store(updates);
+            settled = Store(updates);
         }
         catch (UnwritableStudioException full)
         {
@@ -99,10 +101,12 @@ internal sealed class UpdateLoop(
         }
 
         counts.Stored(updates.Count);
+        answering.Tell(settled, stop);
         inbox.Ring();
     }
 
-    private void Store(List<ReceivedUpdate> updates) => file.Write(session =>
+    // Answered in the same commit: one flush of the disk carries a message from the service to its answer.
+    private IReadOnlyList<SettledRow> Store(List<ReceivedUpdate> updates) => file.Write(session =>
     {
         foreach (var update in updates)
         {
@@ -111,6 +115,7 @@ internal sealed class UpdateLoop(
 
         // The last one received, not the highest: after a silent week the numbers start anew, maybe lower.
         session.Offset.Move(updates[^1].UpdateId + 1);
+        return answering.Settle(session);
     });
 
     private static Incoming Incoming(ReceivedUpdate update) =>

@@ -12,19 +12,14 @@ internal sealed class InboxLoop(
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan RestAfterTrouble = TimeSpan.FromSeconds(1);
 
-    // What is being told of presses, beside what is settled meanwhile.
-    private readonly List<Task> notices = [];
-
     /// <summary>Until it is stopped.</summary>
     public async Task Run(CancellationToken stop)
     {
         while (true)
         {
             stop.ThrowIfCancellationRequested();
-            notices.RemoveAll(notice => notice.IsCompleted);
             var settled = await Settle(stop);
-            notices.AddRange(settled.Select(one => one.Press).OfType<PressNotice>()
-                .Select(press => wire.AnswerPress(press.Press, press.Notice, stop)));
+            Tell(settled, stop);
             var broken = settled.Count(one => one.Broke);
             if (broken == settled.Count)
             {
@@ -34,41 +29,55 @@ internal sealed class InboxLoop(
         }
     }
 
-    // What waits is settled in one commit: one flush of the disk carries all of it.
-    private async Task<IReadOnlyList<SettledRow>> Settle(CancellationToken stop)
+    /// <summary>Settles what waits, the first of each chat, in the commit of this session.</summary>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
+    /// </exception>
+    public IReadOnlyList<SettledRow> Settle(StudioSession session)
     {
-        IReadOnlyList<InboxRow> rows = [];
         var start = time.GetTimestamp();
         try
         {
-            var settled = file.Write(session =>
-            {
-                rows = session.Inbox.Next();
-                return clerk.Settle(rows, session, time.GetUtcNow());
-            });
+            var settled = clerk.Settle(session.Inbox.Next(), session, time.GetUtcNow());
             foreach (var one in settled)
             {
                 counts.Settled(time.GetElapsedTime(start) / settled.Count, one.Broke);
             }
 
-            if (settled.Count > 0)
-            {
-                outage.Over();
-                outbox.Ring();
-            }
-
             return settled;
-        }
-        catch (UnwritableStudioException full)
-        {
-            clerk.Forget();
-            await outage.Tell(wire, rows.Select(row => row.ChatId), full, stop);
-            return [];
         }
         catch
         {
             clerk.Forget();
             throw;
+        }
+    }
+
+    /// <summary>Once that commit stands: whoever pressed hears so, and what was answered goes out.</summary>
+    public void Tell(IReadOnlyList<SettledRow> settled, CancellationToken stop)
+    {
+        if (settled.Count == 0)
+        {
+            return;
+        }
+
+        outage.Over();
+        outbox.Ring();
+        foreach (var press in settled.Select(one => one.Press).OfType<PressNotice>())
+        {
+            _ = wire.AnswerPress(press.Press, press.Notice, stop);
+        }
+    }
+
+    private async Task<IReadOnlyList<SettledRow>> Settle(CancellationToken stop)
+    {
+        try
+        {
+            return file.Write(Settle);
+        }
+        catch (UnwritableStudioException full)
+        {
+            await outage.Tell(wire, file.Write(session => session.Inbox.Next()).Select(row => row.ChatId), full, stop);
+            return [];
         }
     }
 }
