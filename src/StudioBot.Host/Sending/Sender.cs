@@ -30,9 +30,9 @@ internal sealed class Sender(
     private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
-    // While more than a few are on the wire, those that land within so long are marked in one commit.
-    private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(10);
-    private const int Few = 4;
+    // What lands is marked together with what else has landed by then, and at once where something is to be sent anyway:
+    // one flush of the disk carries all of it.
+    private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(40);
 
     private readonly ConcurrentQueue<(Post Post, Delivery Delivery)> landed = new();
     private readonly ClockJumps jumps = new(time);
@@ -43,6 +43,9 @@ internal sealed class Sender(
         using var give = new CancellationTokenSource(Timeout.InfiniteTimeSpan, time);
         await using var grace = stop.Register(() => give.CancelAfter(Grace));
         var flights = new List<Task>();
+
+        // Where it broke and begins anew, what had landed is freed with the rest: it may have arrived.
+        landed.Clear();
         file.Write(session =>
         {
             session.Post.FreeAll();
@@ -56,10 +59,6 @@ internal sealed class Sender(
                 flights.RemoveAll(flight => flight.IsCompletedSuccessfully);
                 var rest = await Round(flights, give.Token, stop);
                 await bell.Wait(rest, stop);
-                if (flights.Count(flight => !flight.IsCompleted) > Few)
-                {
-                    await Task.Delay(Gathering, time, stop);
-                }
             }
         }
         finally
@@ -98,6 +97,11 @@ internal sealed class Sender(
             await Task.Delay(Outage.Rest, time, stop);
             return TimeSpan.Zero;
         }
+        catch
+        {
+            marked.ForEach(landed.Enqueue);
+            throw;
+        }
     }
 
     private void MarkLast()
@@ -110,8 +114,8 @@ internal sealed class Sender(
         catch (UnwritableStudioException full)
         {
             log.LogWarning(
-                Events.PostOnTheWire, full, "{Count} posts could not be marked at the end; they go again at the next start.",
-                marked.Count);
+                Events.PostOnTheWire, full,
+                "{Count} posts could not be marked at the end; they go again at the next start.", marked.Count);
         }
     }
 
@@ -188,8 +192,14 @@ internal sealed class Sender(
         }
         finally
         {
-            bell.Ring();
+            _ = RingSoon();
         }
+    }
+
+    private async Task RingSoon()
+    {
+        await Task.Delay(Gathering, time);
+        bell.Ring();
     }
 
     private async Task<Delivery> Carried(Outgoing post, CancellationToken cancellation)
