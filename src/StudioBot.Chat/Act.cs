@@ -17,6 +17,9 @@ public abstract class Act : Command
     /// <summary>Whether its reply ends with the ready days of the pieces it touched.</summary>
     internal virtual bool ShowsReadyDays => false;
 
+    /// <summary>Whether the studio may know another word after it: a name, a lot, a number.</summary>
+    internal virtual bool MayName => true;
+
     /// <summary>Which of its slots says for whom it is, where that is not who writes it.</summary>
     internal virtual PersonSlot OfWhom => RecordSlots.For;
 

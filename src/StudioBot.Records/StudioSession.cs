@@ -74,6 +74,11 @@ public sealed class StudioSession : StudioView
             // A full disk has taken back the whole transaction, and the savepoint with it.
             throw new UnwritableStudioException(trouble);
         }
+        catch (UnwritableStudioException)
+        {
+            // Told so by an attempt within this one.
+            throw;
+        }
         catch
         {
             connection.Execute(TakeBack);

@@ -30,8 +30,8 @@ internal sealed class Sender(
     private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
-    // What lands is marked together with what else has landed by then, and at once where something is to be sent anyway:
-    // one flush of the disk carries all of it.
+    // What lands is marked together with what else has landed by then, and at once where something is to be sent
+    // anyway: one flush of the disk carries all of it.
     private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(40);
 
     private readonly ConcurrentQueue<(Post Post, Delivery Delivery)> landed = new();

@@ -27,8 +27,8 @@ internal sealed class Clerk(
     /// <returns>What the service wants to hear of a press; none where it was none.</returns>
     public PressNotice? Settle(InboxRow row, DateTimeOffset now) => file.Write(session => Settle(row, session, now));
 
-    /// <summary>Answers these rows in the session's commit; one that breaks takes back only what it wrote, is apologised
-    /// for and counted.</summary>
+    /// <summary>Answers these rows in the session's commit; one that breaks takes back only what it wrote, is
+    /// apologised for and counted.</summary>
     /// <returns>How each ended, in the same order.</returns>
     /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
     /// </exception>
