@@ -30,101 +30,146 @@ internal sealed class Sender(
     private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
-    // What lands is marked together with what else has landed by then, and at once where something is to be sent
-    // anyway: one flush of the disk carries all of it.
+    // What lands is marked by the next commit, whoever makes it; where none comes, by one of its own after this while,
+    // which is shorter where something waits to go.
     private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(40);
+    private static readonly TimeSpan ShortGathering = TimeSpan.FromMilliseconds(2);
 
-    private readonly ConcurrentQueue<(Post Post, Delivery Delivery)> landed = new();
+    private readonly ConcurrentQueue<Landing> landed = new();
+    private readonly ConcurrentDictionary<long, TaskCompletionSource> flights = new();
     private readonly ClockJumps jumps = new(time);
+
+    // These change within a commit only, and one at a time has the lane. Each run has a number: what landed in an
+    // earlier one is freed with the rest, since it may have arrived.
+    private int run;
+    private CancellationToken? open;
+    private bool someWait;
 
     /// <summary>Until it is stopped; then what is on the wire has five seconds to end.</summary>
     public async Task Run(CancellationToken stop)
     {
         using var give = new CancellationTokenSource(Timeout.InfiniteTimeSpan, time);
         await using var grace = stop.Register(() => give.CancelAfter(Grace));
-        var flights = new List<Task>();
-
-        // Where it broke and begins anew, what had landed is freed with the rest: it may have arrived.
-        landed.Clear();
         file.Write(session =>
         {
             session.Post.FreeAll();
             session.Post.ClockMayBeSet(time.GetUtcNow());
+            (run, open) = (run + 1, give.Token);
         });
         try
         {
             while (true)
             {
                 stop.ThrowIfCancellationRequested();
-                flights.RemoveAll(flight => flight.IsCompletedSuccessfully);
-                var rest = await Round(flights, give.Token, stop);
-                await bell.Wait(rest, stop);
+                await bell.Wait(await Round(stop), stop);
             }
         }
         finally
         {
-            await Task.WhenAll(flights);
+            file.Write(_ => open = null);
+            await Task.WhenAll(flights.Values.Select(flight => flight.Task));
             MarkLast();
         }
     }
 
-    // What has landed is marked and what may go is claimed, in one commit; then it goes.
-    private async Task<TimeSpan> Round(List<Task> flights, CancellationToken give, CancellationToken stop)
+    /// <summary>Does this work; in the same commit what has landed is marked and what may go is claimed, and once it
+    /// stands, that goes.</summary>
+    /// <remarks>One flush of the disk carries a message from the chat service to its answer's way out.</remarks>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of it stands.</exception>
+    public T Along<T>(Func<StudioSession, T> work)
     {
-        var now = FollowedClock();
-        var marked = Landed();
+        var (result, rest) = Commit(work);
+        if (rest < LongestRest)
+        {
+            bell.Ring();
+        }
+
+        return result;
+    }
+
+    private (T Result, TimeSpan Next) Commit<T>(Func<StudioSession, T> work)
+    {
+        List<Landing> marked = [];
+        List<Outgoing> claimed = [];
         try
         {
-            var (posts, rest) = file.Write(session =>
+            var (result, rest, give) = file.Write(session =>
             {
+                var done = work(session);
+                if (open is not { } cancellation)
+                {
+                    return (done, LongestRest, CancellationToken.None);
+                }
+
+                var now = time.GetUtcNow();
+                marked = Landed();
                 marked.ForEach(one => Settle(session, one.Post, one.Delivery));
-                return (Claimed(session, now), Rest(session, now));
+                claimed = Claimed(session, now);
+                return (done, Rest(session, now), cancellation);
             });
-            flights.AddRange(posts.Select(post => Carry(post, give)));
-            return rest;
+            claimed.ForEach(post => _ = Carry(post, run, give));
+            return (result, rest);
         }
-        catch (UnwritableStudioException full)
+        catch
         {
             // What was sent is sent: as long as it can't be written down, its chat waits and it doesn't go again.
             marked.ForEach(landed.Enqueue);
-            if (marked.Count > 0)
+            claimed.ForEach(post => End(post.Post));
+            throw;
+        }
+    }
+
+    private async Task<TimeSpan> Round(CancellationToken stop)
+    {
+        FollowClock();
+        try
+        {
+            return Commit(_ => true).Next;
+        }
+        catch (UnwritableStudioException full)
+        {
+            if (!landed.IsEmpty)
             {
                 log.LogError(
                     Events.PostNotMarked, full, "{Count} posts can't be marked; it is tried again in {Wait}.",
-                    marked.Count, Outage.Rest);
+                    landed.Count, Outage.Rest);
             }
 
             await Task.Delay(Outage.Rest, time, stop);
             return TimeSpan.Zero;
         }
-        catch
+    }
+
+    private void End(Post post)
+    {
+        if (flights.TryRemove(post.Id, out var flight))
         {
-            marked.ForEach(landed.Enqueue);
-            throw;
+            flight.SetResult();
         }
     }
 
     private void MarkLast()
     {
-        var marked = Landed();
         try
         {
-            file.Write(session => marked.ForEach(one => Settle(session, one.Post, one.Delivery)));
+            file.Write(session => Landed().ForEach(one => Settle(session, one.Post, one.Delivery)));
         }
         catch (UnwritableStudioException full)
         {
             log.LogWarning(
-                Events.PostOnTheWire, full,
-                "{Count} posts could not be marked at the end; they go again at the next start.", marked.Count);
+                Events.PostOnTheWire, full, "Some posts could not be marked at the end; they go again at the next start.");
         }
     }
 
-    private List<(Post Post, Delivery Delivery)> Landed()
+    private List<Landing> Landed()
     {
-        List<(Post, Delivery)> all = [];
+        List<Landing> all = [];
         while (landed.TryDequeue(out var one))
         {
-            all.Add(one);
+            if (one.Run == run)
+            {
+                all.Add(one);
+            }
         }
 
         return all;
@@ -133,7 +178,8 @@ internal sealed class Sender(
     private List<Outgoing> Claimed(StudioSession session, DateTimeOffset now)
     {
         List<Outgoing> posts = [];
-        while (pace.Look() is { AllRest: false } resting && session.Post.Claim(now, resting.RestingChats) is { } post)
+        var resting = pace.Look();
+        foreach (var post in session.Post.Claim(now, resting.Room, resting.RestingChats))
         {
             if (IsTooOld(post, now))
             {
@@ -142,6 +188,7 @@ internal sealed class Sender(
             else
             {
                 pace.Note(post.ChatId);
+                flights[post.Id] = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
                 posts.Add(Outgoing.Of(post, session));
             }
         }
@@ -153,7 +200,7 @@ internal sealed class Sender(
     private static bool IsTooOld(Post post, DateTimeOffset now) => post.Tries > 1 && now - post.PutAt > GivesUpAfter;
 
     // What was put since the clock was set goes by the new one already, and at once.
-    private DateTimeOffset FollowedClock()
+    private void FollowClock()
     {
         var (by, now) = jumps.Since();
         if (by != TimeSpan.Zero)
@@ -165,26 +212,25 @@ internal sealed class Sender(
                 session.Post.ClockMayBeSet(now);
             });
         }
-
-        return now;
     }
 
     // What is due and yet was not claimed waits for its chat; the end of that flight rings.
     private TimeSpan Rest(StudioSession session, DateTimeOffset now)
     {
         var next = session.Post.NextTryAt();
+        someWait = next is not null;
         var due = next is null ? LongestRest : next > now ? next.Value - now : ShortRest;
         var opening = pace.Look().NextOpening ?? LongestRest;
-        return new[] { due, opening, LongestRest }.Min();
+        return next is null ? LongestRest : new[] { due, opening, LongestRest }.Min();
     }
 
-    private async Task Carry(Outgoing post, CancellationToken cancellation)
+    private async Task Carry(Outgoing post, int ofRun, CancellationToken cancellation)
     {
         try
         {
-            landed.Enqueue((post.Post, await Carried(post, cancellation)));
+            landed.Enqueue(new Landing(post.Post, await Carried(post, cancellation), ofRun));
         }
-        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        catch (Exception) when (cancellation.IsCancellationRequested)
         {
             log.LogWarning(
                 Events.PostOnTheWire, "Post {Post} was on the wire at the end; it goes again at the next start.",
@@ -192,13 +238,14 @@ internal sealed class Sender(
         }
         finally
         {
+            End(post.Post);
             _ = RingSoon();
         }
     }
 
     private async Task RingSoon()
     {
-        await Task.Delay(Gathering, time);
+        await Task.Delay(someWait ? ShortGathering : Gathering, time);
         bell.Ring();
     }
 
@@ -335,4 +382,6 @@ internal sealed class Sender(
         session.Post.ParkChat(post.ChatId, now, why);
         Undelivered.Unreachable(session, post, now);
     }
+
+    private sealed record Landing(Post Post, Delivery Delivery, int Run);
 }

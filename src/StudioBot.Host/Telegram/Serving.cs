@@ -70,8 +70,10 @@ internal sealed class Serving(
         var wire = new CountedWire(
             new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>()), counts, time);
         var clerk = new Clerk(file, me.Id, answering, loggers.CreateLogger<Clerk>());
-        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, outage, counts, time);
-        others.AddRange(Others(inbox, arrival, catalogue, wire, stop));
+        var sender = new Sender(
+            file, wire, backups, pace, backoff, outboxBell, time, loggers.CreateLogger<Sender>());
+        var inbox = new InboxLoop(file, clerk, wire, inboxBell, sender, outage, counts, time);
+        others.AddRange(Others(inbox, sender, arrival, catalogue, stop));
         await Steady("Polling", Updates(inbox, wire).Run, stop);
     }
 
@@ -79,8 +81,7 @@ internal sealed class Serving(
         clients.Polling,
         new CallGuard(BotClients.LongestPoll, time),
         file,
-        inbox,
-        inboxBell,
+        inbox.Receive,
         pulse,
         outage,
         wire,
@@ -90,10 +91,8 @@ internal sealed class Serving(
         loggers.CreateLogger<UpdateLoop>());
 
     private IReadOnlyList<Task> Others(
-        InboxLoop inbox, Arrival arrival, Catalogue catalogue, IWire wire, CancellationToken stop)
+        InboxLoop inbox, Sender sender, Arrival arrival, Catalogue catalogue, CancellationToken stop)
     {
-        var sender = new Sender(
-            file, wire, backups, pace, backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return

@@ -21,8 +21,7 @@ internal sealed class UpdateLoop(
     ITelegramBotClient bot,
     CallGuard guard,
     StudioFile file,
-    InboxLoop answering,
-    Bell inbox,
+    Action<Action<StudioSession>, CancellationToken> receive,
     Pulse pulse,
     Outage outage,
     IWire wire,
@@ -89,10 +88,9 @@ internal sealed class UpdateLoop(
             throw new JsonException("None of the updates has a number.");
         }
 
-        IReadOnlyList<SettledRow> settled;
         try
         {
-            settled = Store(updates);
+            receive(session => Store(session, updates), stop);
         }
         catch (UnwritableStudioException full)
         {
@@ -101,12 +99,9 @@ internal sealed class UpdateLoop(
         }
 
         counts.Stored(updates.Count);
-        answering.Tell(settled, stop);
-        inbox.Ring();
     }
 
-    // Answered in the same commit: one flush of the disk carries a message from the service to its answer.
-    private IReadOnlyList<SettledRow> Store(List<ReceivedUpdate> updates) => file.Write(session =>
+    private void Store(StudioSession session, List<ReceivedUpdate> updates)
     {
         foreach (var update in updates)
         {
@@ -115,8 +110,7 @@ internal sealed class UpdateLoop(
 
         // The last one received, not the highest: after a silent week the numbers start anew, maybe lower.
         session.Offset.Move(updates[^1].UpdateId + 1);
-        return answering.Settle(session);
-    });
+    }
 
     private static Incoming Incoming(ReceivedUpdate update) =>
         new(update.UpdateId, update.Chat, update.Kind, update.Raw)

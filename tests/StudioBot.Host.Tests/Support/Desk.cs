@@ -97,8 +97,8 @@ internal sealed class Desk : IDisposable
         new(File, Us, Studios.Answering(), loggers.CreateLogger<Clerk>(), BeforeCommit);
 
     /// <summary>What has rows settled.</summary>
-    public InboxLoop Loop(Bell? inbox = null, Bell? outbox = null) =>
-        new(File, Clerk(), Wire, inbox ?? new Bell(Clock), outbox ?? new Bell(Clock), Outage, Counts, Clock);
+    public InboxLoop Loop(Bell? inbox = null, Sender? sender = null) =>
+        new(File, Clerk(), Wire, inbox ?? new Bell(Clock), sender ?? Sender(Wire), Outage, Counts, Clock);
 
     /// <summary>What carries the post.</summary>
     public Sender Sender(IWire wire, Bell? outbox = null) =>

@@ -1048,7 +1048,7 @@ end;
 CREATE INDEX flow_reading_act on flow_reading (act_id);
 CREATE INDEX flow_reading_batch on flow_reading (batch_id);
 CREATE INDEX piece_event_note on piece_event (id) where kind = 'note';
-CREATE INDEX post_sending on post (chat_id) where state = 'sending';
+CREATE INDEX post_put_off on post (chat_id, next_try_at) where state = 'waiting' and next_try_at > put_at;
 DELETE FROM "sqlite_sequence";
 INSERT INTO "sqlite_sequence" VALUES('inbox',3);
 INSERT INTO "sqlite_sequence" VALUES('post',3);

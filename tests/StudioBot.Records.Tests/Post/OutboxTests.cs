@@ -231,7 +231,7 @@ public sealed class OutboxTests : IDisposable
         using var connection = new SqliteConnection($"Data Source={studio.Path};Pooling=False");
 
         var plan = connection.Query<(long, long, long, string Step)>(
-            "explain query plan " + Outbox.ClaimOne, new { now = 0, resting = "[]" }).Select(row => row.Step).ToList();
+            "explain query plan " + Outbox.ClaimHeads, new { now = 0, most = 1, resting = "[]" }).Select(row => row.Step).ToList();
 
         Assert.Contains(plan, step => step.Contains("post_waiting", StringComparison.Ordinal));
         Assert.DoesNotContain(plan, step => step.StartsWith("SCAN", StringComparison.Ordinal)
