@@ -8,8 +8,8 @@ namespace StudioBot.Host.Turns;
 internal sealed class InboxLoop(
     StudioFile file, Clerk clerk, IWire wire, Bell inbox, Sender sender, Outage outage, Counts counts, TimeProvider time)
 {
-    // So many are settled in one commit: others wait for the lane no longer than that takes.
-    private const int Most = 100;
+    /// <summary>So many are settled in one commit: others wait for the lane no longer than that takes.</summary>
+    public const int Most = 100;
 
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan RestAfterTrouble = TimeSpan.FromSeconds(1);
