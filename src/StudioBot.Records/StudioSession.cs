@@ -66,7 +66,15 @@ public sealed class StudioSession : StudioView
         try
         {
             var result = work();
-            connection.Execute(keeps(result) ? "release attempt" : TakeBack);
+            if (keeps(result))
+            {
+                connection.Execute("release attempt");
+            }
+            else
+            {
+                Return();
+            }
+
             return result;
         }
         catch (SqliteException trouble) when (UnwritableStudioException.Is(trouble))
@@ -81,8 +89,14 @@ public sealed class StudioSession : StudioView
         }
         catch
         {
-            connection.Execute(TakeBack);
+            Return();
             throw;
         }
+    }
+
+    private void Return()
+    {
+        connection.Execute(TakeBack);
+        (connection as StudioConnection)?.CountTakenBack();
     }
 }

@@ -30,6 +30,15 @@ internal sealed class Goals
         await new Goals(server, output).Run();
     }
 
+    /// <summary>One load alone, for whoever looks at it with a profiler.</summary>
+    public static async Task RunOne(TextWriter output, bool isAsked, int messages)
+    {
+        await using var server = await ChatServer.Start();
+        var load = await new Goals(server, output).Studio(
+            null, isPaced: false, loads => loads.Backlog(messages, isAsked));
+        output.WriteLine(load is null ? "not carried" : Say($"{load.Rate:0}/s, {load.Cpu:0.00} ms of processor a message"));
+    }
+
     private async Task Run()
     {
         if (counted is null)
