@@ -92,9 +92,9 @@ internal sealed class Goals
         StudioService.Found(home.Path, Members, StudioService.Now.AddDays(-1));
         await using var bot = Child.Own(disk, "studio", home.Path, server.Url.ToString(), isPaced ? "paced" : "at once");
         server.Clear();
-        server.Say(Enumerable.Range(0, 5).Select(lot =>
-            (StudioService.FirstMember, $"bought 100 x 1 L white 500.0{lot}", StudioService.Now.AddMinutes(-60 + lot))));
-        await server.Until(5, TimeSpan.FromMinutes(1));
+        server.Say(Loads.Paints.Select((paint, lot) =>
+            (StudioService.FirstMember, $"bought 100 x 1 L {paint} 500.0{lot}", StudioService.Now.AddMinutes(-60 + lot))));
+        await server.Until(Loads.Paints.Count, TimeSpan.FromMinutes(1));
         return await Warm(bot, load);
     }
 
