@@ -19,6 +19,9 @@ internal sealed class SetupCommand : Act
     };
 
     /// <inheritdoc/>
+    internal override bool ShowsUndo => false;
+
+    /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing) =>
         said.Has(Onwards) ? Setup.Next(writing) : Setup.Resume(writing);
 }
