@@ -15,6 +15,7 @@ internal sealed class SetupCommand : Act
         [Onwards],
         ["setup", "setup next"])
     {
+        More = "Clock, units, quiet hours, what stands on the shelf; each has an answer until it is given.",
         StewardsOnly = true,
     };
 

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using StudioBot.Chat;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Verbs;
@@ -133,6 +134,34 @@ public sealed partial class DeployTests
         Assert.Equal(
             TopFolder.Read("config/sources.md").TrimEnd('\n').Split('\n'),
             SourcesVerb.Page(Path.Combine(TopFolder.Path, "config")));
+
+    [Fact]
+    public void The_readme_s_tables_of_messages_are_what_the_commands_say_of_themselves()
+    {
+        var lines = TopFolder.Read("README.md").Split('\n').ToList();
+        var (begin, end) = (lines.IndexOf(MessagesVerb.Begin), lines.IndexOf(MessagesVerb.End));
+        Assert.True(begin >= 0 && end > begin, "The README has not its two marks.");
+        Assert.True(
+            MessagesVerb.Page(Catalogue.Find()).SequenceEqual(lines[(begin + 1)..end]),
+            "The README is behind the commands: deploy/write-messages writes it anew.");
+    }
+
+    [Fact]
+    public void Every_message_that_is_an_example_of_a_command_stands_in_the_readme_once()
+    {
+        var rows = TopFolder.Read("README.md").Split(MessagesVerb.Begin)[1].Split(MessagesVerb.End)[0].Split('\n');
+        Assert.All(Catalogue.Find().Forms.SelectMany(form => form.Sheet.Examples), example =>
+            Assert.Single(rows, row => row.Split(" | ")[0].Contains($"`{example}`", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Every_verb_of_the_program_stands_in_the_readme()
+    {
+        var page = TopFolder.Read("README.md");
+        Assert.All(
+            VerbList.All.Where(verb => verb.Word is not ("" or "help" or "version")),
+            verb => Assert.Contains($"| `{verb.Word}", page, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Every_number_of_the_trade_stands_in_the_page_of_sources_with_where_it_comes_from()
