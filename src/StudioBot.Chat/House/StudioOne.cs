@@ -34,7 +34,8 @@ internal sealed class StudioOne : Ask
         List<Block> blocks = [new Block.Headline(now), new Block.Line(hint + Sentences.Invented(studio))];
         if (mayChange)
         {
-            blocks.AddRange([new Block.Line("Set with"), new Block.Sample(which == "group" ? StudioHere.Line : Typed.In(turn, StudioSet.WayTo(which)))]);
+            var way = which == "group" ? StudioHere.Line : Typed.In(turn, StudioSet.WayTo(which));
+            blocks.AddRange([new Block.Line("Set with"), new Block.Sample(way)]);
         }
         else
         {
@@ -59,7 +60,9 @@ internal sealed class StudioOne : Ask
                 return (
                     $"Units: {UnitsWord.Of(settings.Units)}",
                     "Of all who set none of their own (me units us).",
-                    Others(UnitsWord.Of(settings.Units), [("metric", "metric"), ("US", "us"), ("imperial", "imperial")]));
+                    Others(
+                        UnitsWord.Of(settings.Units),
+                        [("metric", "metric"), ("US", "us"), ("imperial", "imperial")]));
             case "currency":
                 return (
                     $"Currency: {settings.Currency}",

@@ -11,7 +11,8 @@ internal sealed class LoneWordSlot(string what, IReadOnlyList<string> words) : S
     internal override int Take(PhraseDraft draft, int at)
     {
         var said = draft.Atoms[at].Lower;
-        if (!words.Contains(said) || draft.Atoms.Count(atom => atom.Kind is not (AtomKind.Mark or AtomKind.NewLine)) > 1)
+        if (!words.Contains(said)
+            || draft.Atoms.Count(atom => atom.Kind is not (AtomKind.Mark or AtomKind.NewLine)) > 1)
         {
             return 0;
         }
