@@ -20,12 +20,17 @@ public abstract class Act : Command
     /// <summary>Whether the studio may know another word after it: a name, a lot, a number.</summary>
     internal virtual bool MayName => true;
 
+    /// <summary>Whether its reply carries the button that takes it back. A question that leads on has nothing that one
+    /// would want back; <c>undo</c> takes it back all the same.</summary>
+    internal virtual bool ShowsUndo => true;
+
     /// <summary>Which of its slots says for whom it is, where that is not who writes it.</summary>
     internal virtual PersonSlot OfWhom => RecordSlots.For;
 
     /// <summary>
     /// Does it. A reply that is trouble takes back all that was written; any other one says what changed and the level
-    /// or stage after it. The button that undoes it is put under the reply by <see cref="Conversation"/>.
+    /// or stage after it. The button that undoes it is put under the reply by <see cref="Conversation"/>, where
+    /// <see cref="ShowsUndo"/>.
     /// </summary>
     internal abstract Reply Do(Phrase said, Writing writing);
 }

@@ -55,8 +55,13 @@ public sealed class Catalogue
     public IReadOnlyList<(string Word, string Says)> Menu(ChatKind chat, bool isSteward) =>
         [.. Forms.Where(form => MayStand(form, chat, isSteward))
             .GroupBy(form => form.Sheet.Word)
-            .Select(forms => forms.FirstOrDefault(form => form is Ask) ?? forms.First())
+            .Select(forms => Plain(forms) ?? forms.FirstOrDefault(form => form is Ask) ?? forms.First())
             .Select(form => (form.Sheet.Word, form.Sheet.Says))];
+
+    /// <summary>Of one word's forms, the one that the word means where nothing stands behind it; none where something
+    /// must.</summary>
+    public static Command? Plain(IEnumerable<Command> forms) =>
+        forms.FirstOrDefault(form => form.Sheet.Examples.Contains(form.Sheet.Word));
 
     private static bool MayStand(Command form, ChatKind chat, bool isSteward) =>
         (isSteward || !form.Sheet.StewardsOnly) && (chat == ChatKind.Private || !form.Sheet.PrivateOnly);

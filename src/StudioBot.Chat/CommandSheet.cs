@@ -15,6 +15,10 @@ public sealed record CommandSheet(
     IReadOnlyList<Slot> Takes,
     IReadOnlyList<string> Examples)
 {
+    /// <summary>What there is to know beyond the one line, in whole sentences; help shows it where there is room, the
+    /// page of messages always. Empty where the line says it all.</summary>
+    public string More { get; init; } = "";
+
     /// <summary>Other words that mean the same: inflections, everyday names, two-word ones too.</summary>
     public IReadOnlyList<string> Also { get; init; } = [];
 

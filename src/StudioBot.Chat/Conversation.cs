@@ -170,7 +170,9 @@ public sealed class Conversation(Catalogue catalogue)
             asides.Add(new Aside(other, Told(writing, reply)));
         }
 
-        return IsGone(turn, session) ? reply : reply with { Buttons = [.. reply.Buttons, UndoOf(writing)] };
+        return !((Act)phrase.Form).ShowsUndo || IsGone(turn, session)
+            ? reply
+            : reply with { Buttons = [.. reply.Buttons, UndoOf(writing)] };
     }
 
     // What a phone has no room for is in the balance all the same.

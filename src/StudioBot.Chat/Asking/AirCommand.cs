@@ -19,6 +19,7 @@ internal sealed class AirCommand : Ask
         [Air],
         ["air 19C 72%", "air 19C 72% surface 15C", "air"])
     {
+        More = "Dew point, resin yes or no and the cheapest way to yes.",
         Also = ["dew", "dewpoint"],
         Cues =
         [

@@ -25,6 +25,9 @@ internal sealed class AmountsCommand : Ask
         [Size, Way, Colours, Detail],
         ["amounts 30cm panel bloom 6 colours", "how much for a 40cm round?", "amounts 6 x 10cm tile swipe 3 colours"])
     {
+        More = "Total, base coat, each colour, activator, what stays in cups; by your own pours, once they were "
+            + "measured, enough four times of five; a picture of the cups, to prop up at the table; the mix of "
+            + "each behind a button.",
         Also = ["amount"],
         Cues =
         [

@@ -26,6 +26,7 @@ internal sealed class ConvertCommand : Ask
         [Value, Material, To],
         ["convert 8 fl oz to ml", "convert 45 g resin A to ml", "8 fl oz in ml"])
     {
+        More = "With the density used.",
         Cues =
         [
             new("how many {amount}"),

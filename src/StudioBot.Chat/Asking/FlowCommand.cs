@@ -76,6 +76,7 @@ internal sealed class FlowCommand : Ask
             "flow 2.5s in 200 ml, want 1s",
         ])
     {
+        More = "For a batch by what your own readings say of its thinner: flow batch 14 want 24 s.",
         Cues =
         [
             new("thick/thin/runny want/need {amount} {time}"),

@@ -95,7 +95,9 @@ internal sealed class HelpCommand : Ask
     private Reply Of(string topic, List<Command> answered, Turn turn)
     {
         var words = _catalogue.Value.Of(topic).Select(one => one.Sheet.Word).ToHashSet();
-        var forms = answered.Where(one => words.Contains(one.Sheet.Word)).ToList();
+        var found = answered.Where(one => words.Contains(one.Sheet.Word)).ToList();
+        var plain = Catalogue.Plain(found);
+        List<Command> forms = plain is null ? found : [plain, .. found.Where(one => one != plain)];
         if (forms.Count == 0)
         {
             return new Reply(
@@ -133,13 +135,25 @@ internal sealed class HelpCommand : Ask
             blocks.Add(new Block.Line($"Other words for it: {string.Join(", ", others)}."));
         }
 
-        return new Reply(blocks,
+        return WithMore(sheet, new Reply(blocks,
         [
             // What records is typed, never tapped in a page of help.
             .. forms.Where(form => form is Ask).SelectMany(form => form.Sheet.Examples).Take(MostExamples)
                 .Select(example => new Button(Short(example), example)),
             new Button(Label(sheet.Room), $"help {Word(sheet.Room)}"),
-        ]);
+        ]));
+    }
+
+    // What a phone has no room for stands in the page of messages all the same.
+    private static Reply WithMore(CommandSheet sheet, Reply reply)
+    {
+        if (sheet.More.Length == 0)
+        {
+            return reply;
+        }
+
+        var longer = reply with { Blocks = [reply.Blocks[0], new Block.Line(sheet.More), .. reply.Blocks.Skip(1)] };
+        return LineBudget.Of(longer) <= LineBudget.Lines ? longer : reply;
     }
 
     private static List<Button> Roomed(List<Command> answered) =>

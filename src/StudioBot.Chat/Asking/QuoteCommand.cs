@@ -69,6 +69,8 @@ internal sealed class QuoteCommand : Ask
             "quote 30cm panel labour 90 min rate 18 overhead 4",
         ])
     {
+        More = "Materials, work, overhead, and when it may be ready; own figures by labour 90 min rate 18 "
+            + "overhead 4 markup 60%.",
         Also = ["price"],
         Cues =
         [

@@ -24,6 +24,7 @@ internal sealed class RatioCommand : Ask
         [Ratio, Have, Total],
         ["ratio 3:1 250 ml", "ratio 3:1 have 60 medium 25 thinner", "ratio 2:1 have 80 A"])
     {
+        More = "Or what to add to a cup; of medium and thinner the ratio for today's warmth too.",
         Cues =
         [
             new("split/parts {amount}"),

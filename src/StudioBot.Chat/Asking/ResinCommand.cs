@@ -29,6 +29,8 @@ internal sealed class ResinCommand : Ask
         [Coats, Film, Size, Ratio, Air, Total, Pieces, Detail],
         ["resin 30cm round 3mm 2:1", "resin 17 18 2mm", "resin 300 g 100:45 by weight"])
     {
+        More = "A and B by volume and by mass, cups as scale readings, how long it flows in this room, whether "
+            + "the air suits.",
         Cues =
         [
             new("how much resin/epoxy {size}"),

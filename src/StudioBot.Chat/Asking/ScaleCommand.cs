@@ -28,6 +28,7 @@ internal sealed class ScaleCommand : Ask
         [Saved, Size, Way, Total, Detail],
         ["scale ocean to 400 ml", "scale ocean for 40cm round"])
     {
+        More = "Rounded to the tools.",
         Also = ["rescale"],
         Cues =
         [

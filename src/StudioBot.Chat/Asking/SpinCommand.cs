@@ -32,6 +32,7 @@ internal sealed class SpinCommand : Ask
         [Film, Size, Turns, Seconds],
         ["spin 4in tile 120 rpm 20 s", "spin 30cm round 90 rpm 15 s 2.5 mm"])
     {
+        More = "The film left, and the share thrown off.",
         Also = ["spun"],
     };
 

@@ -26,6 +26,7 @@ internal sealed class WhyCommand : Ask
         [Detail, Number, Fault],
         ["why cracks", "why is my resin sticky", "why did 17 crack"])
     {
+        More = "What the pieces with that fault on record share too, or that they are too few to tell.",
         Cues = [new("why")],
         Also = ["whats wrong", "what causes"],
     };

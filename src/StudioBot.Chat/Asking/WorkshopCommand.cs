@@ -24,6 +24,7 @@ internal sealed class WorkshopCommand : Ask
         [.. WorkshopPlan.Slots, Detail],
         ["workshop 8 people 2 tiles 10cm 5 colours", "workshop sat 10:00 8 people 2 tiles 10cm 5 colours"])
     {
+        More = "With cups and a shopping list.",
         Also = ["class", "course"],
         Cues =
         [

@@ -15,7 +15,10 @@ internal sealed class JoinCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "join", Room.House, "Joins the studio.",
         [Code],
-        ["join ABC123"]);
+        ["join ABC123"])
+    {
+        More = "By an invitation.",
+    };
 
     /// <inheritdoc/>
     internal override bool IsForStrangers => true;

@@ -12,7 +12,10 @@ internal sealed class LeaveCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "leave", Room.House, "Leaves the studio.",
         [],
-        ["leave"]);
+        ["leave"])
+    {
+        More = "Once agreed to.",
+    };
 
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)

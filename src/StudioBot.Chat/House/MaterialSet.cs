@@ -58,6 +58,7 @@ internal sealed class MaterialSet : Act
             "material glove shared",
         ])
     {
+        More = "Its pack, spoon and bottle too, and how long it keeps.",
         Also = ["limit", "limits"],
         StewardsOnly = true,
     };

@@ -19,6 +19,7 @@ internal sealed class MaterialShow : Ask
         [RowPages.Page, Material],
         ["material white", "limit"])
     {
+        More = "Density, packs and prices, low level; limit: the low level of all.",
         Also = ["materials", "limit", "limits"],
     };
 

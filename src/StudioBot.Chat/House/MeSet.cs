@@ -26,7 +26,10 @@ internal sealed class MeSet : Act
     public override CommandSheet Sheet { get; } = new(
         "me", Room.House, "Your units, your quiet hours and what I say by myself.",
         [Named, Units, Quiet, Mute, Unmute, Wake],
-        ["me units us", "me name Pia Holm", "me quiet 22-8", "me mute torch", "me unmute torch", "me wake on"]);
+        ["me units us", "me name Pia Holm", "me quiet 22-8", "me mute torch", "me unmute torch", "me wake on"])
+    {
+        More = "Which pings come, and whether a closing window wakes you.",
+    };
 
     /// <inheritdoc/>
     internal override Misread? Check(Phrase said) => Sheet.Takes.Any(said.Has)

@@ -17,6 +17,7 @@ internal sealed class MembersAccount : Act
         [Word, Member],
         ["members new account Pia"])
     {
+        More = "The same member with another account.",
         StewardsOnly = true,
         PrivateOnly = true,
     };

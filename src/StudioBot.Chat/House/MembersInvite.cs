@@ -26,6 +26,7 @@ internal sealed class MembersInvite : Act
         [Invite, AsRole, Name],
         ["members invite Jonas", "invite Jonas steward"])
     {
+        More = "Good once, for a day.",
         AlsoSaying = ["invite"],
         StewardsOnly = true,
         PrivateOnly = true,

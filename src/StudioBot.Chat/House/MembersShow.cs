@@ -14,6 +14,7 @@ internal sealed class MembersShow : Ask
         [RowPages.Page],
         ["members"])
     {
+        More = "Stewards are named as such.",
         Also = ["member"],
     };
 

@@ -18,7 +18,10 @@ internal sealed class OwnDrying : Ask
     public override CommandSheet Sheet { get; } = new(
         "studio", Room.House, "How your own pieces dry beside common practice.",
         [Topic],
-        ["studio drying"]);
+        ["studio drying"])
+    {
+        More = "The time, thick films, each room, and since when it changed.",
+    };
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)

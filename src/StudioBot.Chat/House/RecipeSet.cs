@@ -20,7 +20,10 @@ internal sealed class RecipeSet : Act
     public override CommandSheet Sheet { get; } = new(
         "recipe", Room.House, "A new recipe.",
         [Name, Parts],
-        ["recipe reef 60 ml medium 20 ml white 20 ml blue mica"]);
+        ["recipe reef 60 ml medium 20 ml white 20 ml blue mica"])
+    {
+        More = "Or other parts of one.",
+    };
 
     /// <inheritdoc/>
     internal override IEnumerable<Meaning> AlsoUnderstood(Phrase said)

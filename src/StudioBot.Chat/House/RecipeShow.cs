@@ -21,8 +21,10 @@ internal sealed class RecipeShow : Ask
     public override CommandSheet Sheet { get; } = new(
         "recipe", Room.House, "A recipe's parts.",
         [RowPages.Page, Recipe],
-        ["recipe ocean"])
+        ["recipe ocean", "recipe"])
     {
+        More = "With what is known to go wrong with them, and a picture to hand on; of a base and its varnish "
+            + "the ratio for today's warmth, your own once three batches were read; recipe alone: all recipes.",
         Also = ["recipes"],
     };
 

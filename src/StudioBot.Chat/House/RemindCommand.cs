@@ -26,8 +26,9 @@ internal sealed class RemindCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "remind", Room.House, "A reminder.",
         [In, When, To, Piece],
-        ["remind me fri 18:00 check 17", "remind me in 2h torch"])
+        ["remind me fri 18:00 check 17", "remind me in 2h torch", "remind Pia 18:00 sweep"])
     {
+        More = "At that moment, or in the morning where that is in quiet hours.",
         Also = ["reminder"],
         RemarksFreely = true,
     };

@@ -15,8 +15,12 @@ internal sealed class SetupCommand : Act
         [Onwards],
         ["setup", "setup next"])
     {
+        More = "Clock, units, quiet hours, what stands on the shelf; each has an answer until it is given.",
         StewardsOnly = true,
     };
+
+    /// <inheritdoc/>
+    internal override bool ShowsUndo => false;
 
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing) =>

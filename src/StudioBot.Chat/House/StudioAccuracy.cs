@@ -18,6 +18,7 @@ internal sealed class StudioAccuracy : Ask
         [Topic],
         ["studio accuracy"])
     {
+        More = "Of paint and of ready days, beside common practice.",
         AlsoSaying = ["accuracy"],
     };
 

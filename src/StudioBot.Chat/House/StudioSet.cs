@@ -14,6 +14,12 @@ internal sealed class StudioSet : Act
     private const double LargestScoop = 1000;
     private const int LongestName = 80;
 
+    private static readonly string[] Ways =
+    [
+        "studio scoop 25 ml", "studio currency EUR", "studio quiet 22-8", "studio zone Europe/Vienna",
+        "studio week sunday 18:00", "studio units us", "studio sharing equal", "studio name The pour house",
+    ];
+
     private static readonly AmountSlot Scoop = new("a scoop", "scoop 25 ml")
     {
         Lead = "scoop",
@@ -56,13 +62,15 @@ internal sealed class StudioSet : Act
     public override CommandSheet Sheet { get; } = new(
         "studio", Room.House, "What the studio sets.",
         [Scoop, Currency, Units, Quiet, Week, Zone, Sharing, Name],
-        [
-            "studio scoop 25 ml", "studio currency EUR", "studio quiet 22-8", "studio zone Europe/Vienna",
-            "studio week sunday 18:00", "studio units us", "studio sharing equal", "studio name The pour house",
-        ])
+        Ways)
     {
         StewardsOnly = true,
     };
+
+    /// <summary>A message that sets this.</summary>
+    /// <param name="which">The word behind studio.</param>
+    public static string WayTo(string which) =>
+        Ways.First(way => way.StartsWith($"studio {which} ", StringComparison.Ordinal));
 
     /// <inheritdoc/>
     internal override Misread? Check(Phrase said)

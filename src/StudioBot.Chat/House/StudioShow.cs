@@ -23,6 +23,7 @@ internal sealed class StudioShow : Ask
         [RowPages.Page, Topic],
         ["studio", "health"])
     {
+        More = "Health: pieces and reminders that wait, each room as last read.",
         AlsoSaying = ["health", "status"],
     };
 

@@ -19,8 +19,10 @@ internal sealed class TechniqueShow : Ask
     public override CommandSheet Sheet { get; } = new(
         "technique", Room.House, "What a technique reckons with.",
         [RowPages.Page, Way],
-        ["technique bloom"])
+        ["technique bloom", "technique"])
     {
+        More = "Film and run-off, whether they are common practice or your own, and what your own pours say "
+            + "since when; technique alone: all.",
         Also = ["techniques"],
     };
 

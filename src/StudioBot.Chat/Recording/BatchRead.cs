@@ -20,7 +20,11 @@ internal sealed class BatchRead : Act
     public override CommandSheet Sheet { get; } = new(
         "batch", Room.Recording, "How a batch flows.",
         [FlowTold.Cup, FlowTold.Trace, FlowTold.Warmth, Batch, RecordSlots.Day],
-        ["batch 13 ford4 22 s 21C", "batch 13 trace 1.5 s"]);
+        ["batch 13 ford4 22 s 21C", "batch 13 trace 1.5 s"])
+    {
+        More = "With how warm it was (unless you say: as the room); from readings before and after an addition "
+            + "your thinner's own strength is learnt.",
+    };
 
     /// <inheritdoc/>
     internal override Misread? Check(Phrase said) =>

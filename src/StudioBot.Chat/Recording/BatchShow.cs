@@ -19,7 +19,10 @@ internal sealed class BatchShow : Ask
     public override CommandSheet Sheet { get; } = new(
         "batch", Room.Recording, "A batch and where it went.",
         [RowPages.Page, Batch, Reading],
-        ["batch 13"]);
+        ["batch 13"])
+    {
+        More = "Who made it and when, what it took, what is left, the pieces poured from it.",
+    };
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)

@@ -33,6 +33,7 @@ internal sealed class CoatCommand : Act
         [Pieces, Parts, Ratio, Lots, Amount, Air, RecordSlots.Day, RecordSlots.For],
         ["coat 17 180 ml 2:1 lot H-12", "coat 17 120 A 60 B lots R-3 H-12"])
     {
+        More = "Both parts leave the shelf; its film, when the next coat may go on, when it is cured.",
         Also = ["coated", "resined"],
     };
 

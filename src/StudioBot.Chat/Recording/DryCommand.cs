@@ -16,6 +16,7 @@ internal sealed class DryCommand : Act
         [Pieces, RecordSlots.Day],
         ["dry 17"])
     {
+        More = "Your own judgement overrides the estimate.",
         Also = ["dried"],
     };
 

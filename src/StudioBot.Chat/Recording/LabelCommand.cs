@@ -31,6 +31,8 @@ internal sealed class LabelCommand : Ask
         [Pieces, Form],
         ["label 17", "label 17 18 21", "label 17 picture"])
     {
+        More = "As PDF on A4 or US letter, or as a picture: number, day, technique, and a code that opens the "
+            + "piece in the chat; no names.",
         Also = ["labels"],
     };
 

@@ -23,6 +23,7 @@ internal sealed class LeftCommand : Act
         [Amount, Piece, RecordSlots.Day],
         ["left 40 ml from 17"])
     {
+        More = "With what was mixed and caught it tells how thick the pour lies.",
         Also = ["left over", "leftover", "leftovers"],
     };
 

@@ -30,6 +30,8 @@ internal sealed class MixCommand : Act
         [Recipe, Amount, FlowTold.Cup, FlowTold.Trace, FlowTold.Warmth, RecordSlots.Day, RecordSlots.For],
         ["mix medium 400 ml", "mix medium 400 ml ford4 22 s"])
     {
+        More = "With its number: the parts leave the shelf, the mixture enters it; what is known to go wrong "
+            + "with it is said before it is poured, resin off its ratio first.",
         Also = ["mixed", "mixing"],
         Cues =
         [

@@ -17,6 +17,7 @@ internal sealed class NotYetCommand : Act
         [Wait, Pieces, RecordSlots.Day],
         ["notyet 17 2 days"])
     {
+        More = "Your own judgement overrides the estimate.",
         Also = ["not yet", "not dry"],
         Cues =
         [

@@ -24,8 +24,10 @@ internal sealed class NoteCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "note", Room.Recording, "Words kept with a piece.",
         [Piece, Text],
-        ["note 17 big cells lower left"])
+        ["note 17 big cells lower left", "17 tacky"])
     {
+        More = "As a caption, the photo too. “Tacky” of a fresh coat teaches how long your resin takes: the "
+            + "recoat window only ever narrows by it, within the sheet's.",
         Also = ["notes", "noted"],
     };
 

@@ -18,6 +18,8 @@ internal sealed class PieceCommand : Ask
         [Piece, Detail, Page],
         ["piece 17", "17 dry?"])
     {
+        More = "When it will be dry and what that rests on, what it was poured with, where it lies, what "
+            + "happened to it; while it dries, a picture of its curve.",
         Also = ["card"],
         Cues =
         [

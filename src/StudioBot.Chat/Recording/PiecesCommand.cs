@@ -22,8 +22,9 @@ internal sealed class PiecesCommand : Ask
     public override CommandSheet Sheet { get; } = new(
         "pieces", Room.Recording, "Pieces by stage or maker.",
         [InStage, Maker, Page],
-        ["pieces drying", "ready", "my pieces"])
+        ["pieces drying", "ready", "my pieces", "pieces"])
     {
+        More = "With shelf and days, and a picture of the days that were and those that come.",
         AlsoSaying = ["ready", "mine", "drying", "cured"],
         Cues =
         [

@@ -45,8 +45,14 @@ internal sealed class PourCommand : Act
             Size, Way, Batch, Recipe, PourSlots.Left, PourSlots.Caught, Parts, Colours, Number, Mixed, Air,
             RecordSlots.Day, RecordSlots.For,
         ],
-        ["pour 30cm panel bloom 6 colours batch 12", "pour 25cm tile swipe white, lamp black"])
+        [
+            "pour 30cm panel bloom 6 colours batch 12",
+            "pour 25cm tile swipe white, lamp black",
+            "pour 30cm panel bloom white, lamp black, gold mica batch 12",
+        ])
     {
+        More = "What was named leaves the shelf, what could not be booked is said, and the gravest that is "
+            + "known to go wrong with it. One that has its number: pour 22 bloom 6 colours.",
         Also = ["poured"],
     };
 

@@ -24,6 +24,7 @@ internal sealed class PourMeasured : Act
         [PourSlots.Left, PourSlots.Caught, Mixed, Piece, RecordSlots.Day],
         ["pour 17 318 ml left 40 caught 55"])
     {
+        More = "It tells how thick it lies.",
         Also = ["poured"],
     };
 

@@ -24,6 +24,7 @@ internal sealed class ShelfShow : Ask
         [Label, Piece, Page],
         ["shelf", "shelf B", "where is 17?"])
     {
+        More = "What comes free when, too; with a picture like that of pieces.",
         Cues =
         [
             new("where/wheres {number}"),

@@ -17,8 +17,10 @@ internal sealed class BalanceCommand : Ask
     public override CommandSheet Sheet { get; } = new(
         "balance", Room.Sharing, "Who used, paid and owes what.",
         [RowPages.Page, Month, Whose, Entries],
-        ["balance", "balance entries"])
+        ["balance", "balance entries", "balance Pia", "what did i use this month", "balance november entries"])
     {
+        More = "Others' only for stewards, no sums in a group; entries: each line of an account, and what stood "
+            + "after it.",
         Also = ["balances", "owe"],
         Cues =
         [

@@ -26,6 +26,7 @@ internal sealed class BoughtCommand : Act
         [Lot, Items, Price, FromKitty, RecordSlots.Day, RecordSlots.For],
         ["bought 2 x 1 L medium 24.90 lot M-7", "bought 1 L white 18.50 from kitty"])
     {
+        More = "As a lot; the payer is credited, or the shared cash pays.",
         Also = ["buys", "got", "purchased"],
     };
 

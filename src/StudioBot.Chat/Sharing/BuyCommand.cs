@@ -31,6 +31,8 @@ internal sealed class BuyCommand : Ask
         [RowPages.Page, Materials],
         ["buy", "buy white"])
     {
+        More = "In the cheapest whole packs, what it costs and why; one material's use, reorder point by its "
+            + "own delivery times, and days left.",
         Also = ["shopping"],
         Cues =
         [

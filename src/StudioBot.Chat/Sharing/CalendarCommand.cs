@@ -18,6 +18,8 @@ internal sealed class CalendarCommand : Ask
         [Whose],
         ["calendar", "calendar mine"])
     {
+        More = "Ready days, recoat windows, cures, promises, workshops, the week; a later one puts an earlier "
+            + "one right.",
         Also = ["cal"],
     };
 

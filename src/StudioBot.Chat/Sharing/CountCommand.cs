@@ -33,6 +33,7 @@ internal sealed class CountCommand : Act
         [Gross, Items, Lots, RecordSlots.Day],
         ["count white 430 ml", "count white 612 g gross", "count white 40 ml lot W-1"])
     {
+        More = "Of what is in use, or of one lot; the book takes the level that was found.",
         Also = ["counted", "counting", "stocktake"],
     };
 

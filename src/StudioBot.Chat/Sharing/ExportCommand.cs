@@ -34,7 +34,10 @@ internal sealed class ExportCommand : Ask
     public override CommandSheet Sheet { get; } = new(
         "export", Room.Sharing, "A table for a spreadsheet.",
         [What, Month],
-        ["export usage 2026-11", "export stock", "export all"]);
+        ["export usage 2026-11", "export stock", "export all"])
+    {
+        More = "Usage, money, pieces or stock, one row an entry; sums of others only for stewards, none in a group.",
+    };
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)

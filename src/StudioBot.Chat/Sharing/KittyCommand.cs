@@ -13,7 +13,10 @@ internal sealed class KittyCommand : Ask
     public override CommandSheet Sheet { get; } = new(
         "kitty", Room.Sharing, "What is in the kitty.",
         [],
-        ["kitty"]);
+        ["kitty"])
+    {
+        More = "The shared cash, and what moved it this month.",
+    };
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)

@@ -20,6 +20,7 @@ internal sealed class LotCommand : Ask
         [RowPages.Page, Lot],
         ["lot H-12"])
     {
+        More = "What is left, and the batches, coats and pieces it went into, sure and assumed apart.",
         Also = ["lots", "trace"],
         Cues =
         [

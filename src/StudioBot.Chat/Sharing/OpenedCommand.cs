@@ -18,6 +18,7 @@ internal sealed class OpenedCommand : Act
         [Lot, RecordSlots.Day],
         ["opened H-12"])
     {
+        More = "From then on it keeps for its time.",
         Also = ["open"],
     };
 

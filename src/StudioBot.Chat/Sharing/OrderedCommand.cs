@@ -20,7 +20,11 @@ internal sealed class OrderedCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "ordered", Room.Sharing, "What is on its way.",
         [Materials, RecordSlots.Day],
-        ["ordered white"]);
+        ["ordered white"])
+    {
+        More = "Not told as low until it is booked as bought, or twice its delivery time has passed; from two "
+            + "deliveries on that time is your own.",
+    };
 
     /// <summary>The button that says so.</summary>
     public static Button Button(string material) => new(Labels.Short($"Ordered {material}"), $"ordered {material}");

@@ -28,6 +28,7 @@ internal sealed class PaidCommand : Act
         [Sum, FromKitty, From, To, RecordSlots.Day],
         ["paid 30 to Pia", Example, "paid 30 from kitty to Pia"])
     {
+        More = "The receiver is asked whether it came; out of the kitty: stewards.",
         Also = ["pay"],
         IsOwnOnly = true,
         Cues =

@@ -26,6 +26,7 @@ internal sealed class ReceivedCommand : Act
         [Sum, From],
         ["received 30 from Tomas", "received 30 from kitty"])
     {
+        More = "Who paid is told.",
         Also = ["receive"],
         IsOwnOnly = true,
         PrivateOnly = true,

@@ -19,7 +19,10 @@ internal sealed class ReserveCommand : Act
     public override CommandSheet Sheet { get; } = new(
         Word, Room.Sharing, "What a workshop takes is set aside.",
         WorkshopPlan.Slots,
-        ["reserve sat 10:00 8 people 2 tiles 10cm 5 colours"]);
+        ["reserve sat 10:00 8 people 2 tiles 10cm 5 colours"])
+    {
+        More = "Level, low-stock pings and shopping count with it until it begins.",
+    };
 
     /// <summary>The message that reserves what a workshop was asked to take.</summary>
     public static string LineOf(Phrase workshop) => $"{Word} {Rest(workshop)}";

@@ -18,6 +18,7 @@ internal sealed class SettleCommand : Ask
         [RowPages.Page],
         ["settle"])
     {
+        More = "What each pays into the kitty, and whom it pays.",
         Also = ["settlement"],
         StewardsOnly = true,
         PrivateOnly = true,

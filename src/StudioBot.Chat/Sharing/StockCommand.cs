@@ -29,6 +29,7 @@ internal sealed class StockCommand : Ask
         [RowPages.Page, Materials],
         ["stock", "stock white"])
     {
+        More = "Every level, low ones said so; a material's lots, and where its level comes from.",
         Also = ["level", "levels", "inventory"],
         Cues =
         [

@@ -23,6 +23,7 @@ internal sealed class StopCommand : Act
         [Lot, Why],
         ["stop lot H-12 yellowed"])
     {
+        More = "Who made something with it is told.",
         Also = ["stopped"],
     };
 

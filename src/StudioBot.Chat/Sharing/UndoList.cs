@@ -15,7 +15,10 @@ internal sealed class UndoList : Ask
     public override CommandSheet Sheet { get; } = new(
         "undo", Room.Sharing, "Your last ten records.",
         [List],
-        ["undo list"]);
+        ["undo list"])
+    {
+        More = "Each with a button that takes it back.",
+    };
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)

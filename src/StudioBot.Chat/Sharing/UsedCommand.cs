@@ -30,8 +30,15 @@ internal sealed class UsedCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "used", Room.Sharing, "What left the shelf.",
         [Piece, Items, Lots, Anyway, RecordSlots.Day, RecordSlots.For],
-        ["used 20 ml white", "used 20ml white, 2 g blue mica", "used 8 cups", "used 20 ml white lot W-1"])
+        [
+            "used 20 ml white",
+            "used 20ml white, 2 g blue mica",
+            "used 8 cups",
+            "used 20 ml white lot W-1",
+            "used 10 ml white for 17",
+        ])
     {
+        More = "From the lot that is named, else the oldest open one first, never a stopped one.",
         Also = ["use", "took", "taken"],
     };
 

@@ -13,7 +13,11 @@ internal sealed class WallCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "wall", Room.Sharing, "A pinned message that tells how it stands.",
         [Off],
-        ["wall", "wall off"]);
+        ["wall", "wall off"])
+    {
+        More = "One message in the group that says what dries, is ready, is coated and runs low; pinned, where "
+            + "the bot may pin, and changed in place when something changes.",
+    };
 
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing) =>

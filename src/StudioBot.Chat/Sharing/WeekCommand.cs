@@ -23,6 +23,9 @@ internal sealed class WeekCommand : Ask
         [Week],
         ["week", "week 47"])
     {
+        More = "In five lines: used, bought, what is low and to buy, pieces, who used what; with a picture of "
+            + "what was used against what is left. Stewards set when it comes by itself: studio week fri "
+            + "17:00.",
         Also = ["wk", "summary"],
     };
 

@@ -16,6 +16,7 @@ internal sealed class WorkshopsCommand : Ask
         [RowPages.Page],
         ["workshops"])
     {
+        More = "Each with a button that cancels it.",
         Also = ["reservations"],
     };
 

@@ -19,6 +19,7 @@ internal static class VerbList
         new BacktestVerb(),
         new ConfigVerb(),
         new SourcesVerb(),
+        new MessagesVerb(),
         new HealthVerb(),
         new ReportVerb(),
         new HelpVerb(),

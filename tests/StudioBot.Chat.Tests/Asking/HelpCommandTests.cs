@@ -56,5 +56,28 @@ public sealed class HelpCommandTests
         Assert.All(reply.Buttons, button => Assert.StartsWith("help", button.Line, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Help_tells_more_where_there_is_room()
+    {
+        Assert.Contains("Rounded to the tools.", Sample.Answer("help scale")!.PlainText, StringComparison.Ordinal);
+
+        var full = Catalogue.Find().Forms.Where(form => form.Sheet.More.Length > 0)
+            .Count(form => !Sample.Answer($"help {form.Sheet.Word}")!.PlainText.Contains(form.Sheet.More, StringComparison.Ordinal));
+        Assert.InRange(full, 1, Catalogue.Find().Forms.Count - 1);
+    }
+
+    [Fact]
+    public void Help_about_any_command_fits_a_phone() =>
+        Assert.All(Catalogue.Find().Forms.Select(form => form.Sheet.Word).Distinct(), word =>
+            Assert.InRange(LineBudget.Of(Sample.Answer($"help {word}")!), 1, LineBudget.Lines));
+
+    [Fact]
+    public void Help_about_a_word_of_many_forms_begins_with_what_it_means_alone()
+    {
+        Assert.StartsWith("Studio: what the studio has set", Sample.Answer("help studio")!.PlainText, StringComparison.Ordinal);
+        Assert.Contains(
+            ("studio", "What the studio has set, and how the bot is."), Catalogue.Find().Menu(ChatKind.Private, isSteward: true));
+    }
+
     private static List<string> Messages(Reply reply) => [.. reply.Blocks.OfType<Block.Sample>().Select(sample => sample.Text)];
 }

@@ -53,11 +53,11 @@ public sealed class SetupCommandTests : IDisposable
     public void What_is_left_as_it_is_keeps_what_was_taken()
     {
         var before = studio.Look(view => view.Studio.Settings()!);
-        studio.Tells("setup");
+        Assert.False(studio.Say("setup").Reply.IsTrouble);
         foreach (var _ in Enumerable.Range(0, 4))
         {
             studio.Now += TimeSpan.FromMinutes(2);
-            studio.Tells("setup next");
+            Assert.False(studio.Say("setup next").Reply.IsTrouble);
         }
 
         Assert.Equal(before, studio.Look(view => view.Studio.Settings()!));
@@ -70,11 +70,23 @@ public sealed class SetupCommandTests : IDisposable
     [Fact]
     public void An_answer_that_is_taken_back_is_asked_again()
     {
-        studio.Tells("setup");
+        Assert.False(studio.Say("setup").Reply.IsTrouble);
         Pressed("studio zone America/New_York");
         Pressed("undo");
 
         Assert.Contains("1 of 4", Pressed("setup"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("setup")]
+    [InlineData("setup next")]
+    public void A_question_has_nothing_to_take_back_and_its_answer_has(string words)
+    {
+        Assert.DoesNotContain(studio.Say(words).Reply.Buttons, button => button.Line.StartsWith("undo", StringComparison.Ordinal));
+        studio.Now += TimeSpan.FromMinutes(2);
+
+        Assert.Contains(
+            studio.Say("studio quiet 21-7").Reply.Buttons, button => button.Line.StartsWith("undo", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -88,7 +100,7 @@ public sealed class SetupCommandTests : IDisposable
             buttons.AddRange(studio.Say("setup next").Reply.Buttons);
         }
 
-        foreach (var button in buttons.Where(one => !one.Line.StartsWith("undo", StringComparison.Ordinal)))
+        foreach (var button in buttons)
         {
             studio.Now += TimeSpan.FromMinutes(2);
             Assert.False(studio.Say(button.Line).Reply.IsTrouble, button.Line);

@@ -106,6 +106,7 @@ public sealed class PermissionTableTests : IDisposable
         house      studio     StudioBoard       -    -    -    -    -    pg
         house      studio     StudioHere        -    -    -    -    -    pgo
         house      studio     StudioBackup      -    -    -    -    -    p
+        house      studio     StudioOne         -    -    -    -    pg   pg
         house      studio     StudioSet         -    -    -    -    -    pg
         house      studio     StudioShow        -    -    -    -    pg   pg
         house      technique  TechniqueSet      -    -    -    -    -    pg

@@ -1,7 +1,10 @@
+using System.Text.Json;
 using System.Text.RegularExpressions;
+using StudioBot.Chat;
 using StudioBot.Host.Settings;
 using StudioBot.Host.Tests.Support;
 using StudioBot.Host.Verbs;
+using StudioBot.Records.Schema;
 
 namespace StudioBot.Host.Tests.Whole;
 
@@ -125,7 +128,43 @@ public sealed partial class DeployTests
     public void The_operators_page_marks_what_the_check_follows()
     {
         var page = TopFolder.Read("deploy/operating.md");
-        Assert.All(["publish", "install", "upgrade", "uninstall"], mark => Assert.Contains($"```sh {mark}\n", page, StringComparison.Ordinal));
+        Assert.All(
+            ["publish", "install", "settings", "copy-backup", "upgrade", "report", "uninstall"],
+            mark => Assert.Contains($"```sh {mark}\n", page, StringComparison.Ordinal));
+        Assert.All(
+            ["install", "log", "settings", "mistyped", "upgrade", "report"],
+            mark => Assert.Contains($"```text {mark}\n", page, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_operators_page_shows_this_program_s_version_and_schema_and_the_version_before()
+    {
+        var page = TopFolder.Read("deploy/operating.md");
+        var versions = Released().Matches(TopFolder.Read("deploy/CHANGELOG.md")).Select(match => match.Groups[1].Value).Take(2).ToList();
+        Assert.Equal($"studiobot {versions[0]}", VersionVerb.Line);
+        Assert.Equal(
+            versions.Order(StringComparer.Ordinal),
+            Versions().Matches(page).Select(match => match.Groups[1].Value).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal([$"{SchemaSteps.Newest}"], SchemaShown().Matches(page).Select(match => match.Groups[1].Value).Distinct());
+    }
+
+    [Fact]
+    public void The_example_of_settings_holds_each_that_may_stand_there_as_it_is_unless_set()
+    {
+        using var folder = new TempFolder();
+        File.Copy(Path.Combine(TopFolder.Path, "deploy", "settings.example.json"), Path.Combine(folder.Path, "settings.json"));
+        var machine = new Machine(new Dictionary<string, string>(), folder.Path, "");
+        var with = CheckSettings.Of(machine, folder.Path);
+        File.Delete(Path.Combine(folder.Path, "settings.json"));
+        var without = CheckSettings.Of(machine, folder.Path);
+
+        Assert.Empty(with.Troubles);
+        Assert.Equal(without.InEffect.Select(one => (one.Key, one.Shown)), with.InEffect.Select(one => (one.Key, one.Shown)));
+        using var example = JsonDocument.Parse(TopFolder.Read("deploy/settings.example.json"));
+        Assert.Equal(
+            SettingKeys.All.Except([SettingKeys.Data, SettingKeys.Token]).Order(StringComparer.Ordinal),
+            example.RootElement.EnumerateObject()
+                .SelectMany(part => part.Value.EnumerateObject().Select(one => $"{part.Name}:{one.Name}")).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -133,6 +172,34 @@ public sealed partial class DeployTests
         Assert.Equal(
             TopFolder.Read("config/sources.md").TrimEnd('\n').Split('\n'),
             SourcesVerb.Page(Path.Combine(TopFolder.Path, "config")));
+
+    [Fact]
+    public void The_readme_s_tables_of_messages_are_what_the_commands_say_of_themselves()
+    {
+        var lines = TopFolder.Read("README.md").Split('\n').ToList();
+        var (begin, end) = (lines.IndexOf(MessagesVerb.Begin), lines.IndexOf(MessagesVerb.End));
+        Assert.True(begin >= 0 && end > begin, "The README has not its two marks.");
+        Assert.True(
+            MessagesVerb.Page(Catalogue.Find()).SequenceEqual(lines[(begin + 1)..end]),
+            "The README is behind the commands: deploy/write-messages writes it anew.");
+    }
+
+    [Fact]
+    public void Every_message_that_is_an_example_of_a_command_stands_in_the_readme_once()
+    {
+        var rows = TopFolder.Read("README.md").Split(MessagesVerb.Begin)[1].Split(MessagesVerb.End)[0].Split('\n');
+        Assert.All(Catalogue.Find().Forms.SelectMany(form => form.Sheet.Examples), example =>
+            Assert.Single(rows, row => row.Split(" | ")[0].Contains($"`{example}`", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Every_verb_of_the_program_stands_in_the_readme()
+    {
+        var page = TopFolder.Read("README.md");
+        Assert.All(
+            VerbList.All.Where(verb => verb.Word is not ("" or "help" or "version")),
+            verb => Assert.Contains($"| `{verb.Word}", page, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Every_number_of_the_trade_stands_in_the_page_of_sources_with_where_it_comes_from()
@@ -154,6 +221,15 @@ public sealed partial class DeployTests
 
     [GeneratedRegex(@"^\| `(\w+:\w+)`")]
     private static partial Regex SettingRow();
+
+    [GeneratedRegex(@"^## (\d+\.\d+\.\d+)$", RegexOptions.Multiline)]
+    private static partial Regex Released();
+
+    [GeneratedRegex(@"\bstudiobot (\d+\.\d+\.\d+)")]
+    private static partial Regex Versions();
+
+    [GeneratedRegex(@"\bschema (\d+)")]
+    private static partial Regex SchemaShown();
 
     [GeneratedRegex("\"provenance\":")]
     private static partial Regex Provenance();
