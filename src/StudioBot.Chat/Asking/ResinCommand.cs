@@ -1,3 +1,4 @@
+using StudioBot.Chat.Coats;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -91,6 +92,7 @@ internal sealed class ResinCommand : Ask
         var need = sets.Count == 0
             ? ResinNeed.Said(resin, said.Of(Total))
             : ResinNeed.For(sets, What(said, pieces), film, coats, resin, system);
+        var gels = StudioGels.Of(studio);
         return new ResinJob(
             system,
             resin,
@@ -100,7 +102,11 @@ internal sealed class ResinCommand : Ask
             sets.Count == 0 ? null : film,
             AirTaken.Of(words, turn, studio),
             words,
-            taken);
+            taken)
+        {
+            Gel = gels.Pace(system),
+            GelSlips = gels.Slips(system),
+        };
     }
 
     private static string What(Phrase said, IReadOnlyList<Piece> pieces)

@@ -1,3 +1,5 @@
+using StudioBot.Chat.Coats;
+using StudioBot.Chat.Recording;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
@@ -32,8 +34,8 @@ internal static class ResinPages
             ]),
             new Block.Line("Scale zeroed with the empty cup. "
                 + $"At most {Show.Volume(job.System.Cups.Value.In(job.Air.Temperature))} a cup; "
-                + $"{Show.Time(potLife.Time)} for {Show.Mass(potLife.Sample)} at {Show.Degrees(potLife.At)}, "
-                + "less for more."),
+                + $"{Show.Time(potLife.Time * job.Gel.Shortened)} for {Show.Mass(potLife.Sample)} at "
+                + $"{Show.Degrees(potLife.At)}{Own(job.Gel)}, less for more."),
         ];
         if (ResinWarnings.Time(job.Working) is { } time && plan.MixOneByOne(TimeSpan.Zero, time.Likely))
         {
@@ -78,6 +80,7 @@ internal static class ResinPages
                 new Block.Line($"{job.Ratio}; densities {job.DensitiesFrom}; film, run-off common practice; "
                     + $"{Show.Time(job.System.WorkingTime.Value)} at {Show.Degrees(job.System.TimesAt.Value)} "
                     + $"{job.System.WorkingTime.Provenance.Words}: your sheet comes first."
+                    + Gelled(job)
                     + (studio.IsSample ? " (Invented studio.)" : "")),
             ],
             [new Button("Back to the amounts", line)]);
@@ -145,6 +148,16 @@ internal static class ResinPages
             ? $"air {AirWording.Answer(verdict.Answer)}"
                 + (verdict.Now is { } now ? $", dew point {Show.Number(now.Degrees)} °C off" : "")
             : "say the humidity too for the air";
-        return $"{where}: flows {Show.Time(time.Likely)}; {air}.";
+        return $"{where}: flows {Show.Time(time.Likely)}{Own(job.Gel)}; {air}.";
+    }
+
+    private static string Own(GelPace gel) => gel.Reports == 0 ? "" : $" by {GelTold.Reports(gel)}";
+
+    // What the own gels say beside the sheet, which stays the most.
+    private static string Gelled(ResinJob job)
+    {
+        var times = job.Gel.Reports == 0 ? ""
+            : $" Of it {Show.Share(job.Gel.Shortened)}{Own(job.Gel)}, never over the sheet. {StudioGels.Trend(job.Gel)}";
+        return times.TrimEnd() + (job.GelSlips.Length > 0 ? $" Left out: {job.GelSlips}." : "");
     }
 }
