@@ -22,7 +22,7 @@ internal sealed class ResinCommand : Ask
     {
         NoSpoons = "can't be measured well enough for resin: weigh it or use a graduated cup",
     };
-    private static readonly ChoiceSlot Detail = new("", "a detail", ["grounds", "cups"]);
+    private static readonly ChoiceSlot Detail = new("", "a detail", ["grounds", "cups", "gels"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -67,6 +67,7 @@ internal sealed class ResinCommand : Ask
         return said.Or(Detail, "") switch
         {
             "cups" => ResinPages.Cups(job, studio, Without(said, " cups")),
+            "gels" => ResinPages.Gels(job, Without(said, " gels")),
             "grounds" => ResinPages.Grounds(job, studio, Without(said, " grounds")),
             _ => ResinPages.Amounts(job, pieces, studio, said.Line),
         };

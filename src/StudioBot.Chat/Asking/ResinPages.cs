@@ -46,6 +46,30 @@ internal static class ResinPages
         return new Reply(blocks, [new Button("Back to the amounts", line)]);
     }
 
+    /// <summary>How long it flows by when it gelled here, beside the sheet, which stays the most.</summary>
+    public static Reply Gels(ResinJob job, string line)
+    {
+        List<Block> blocks =
+        [
+            new Block.Headline(ResinWarnings.Time(job.Working) is { } time
+                ? $"Flows {Show.Time(time.Likely)} at {Show.Degrees(job.Air.Temperature)}"
+                : "Too cold: nobody can say how long"),
+            new Block.Line(GelTold.Times(job.Gel)),
+        ];
+        if (StudioGels.Trend(job.Gel) is { Length: > 0 } trend)
+        {
+            blocks.Add(new Block.Line(trend));
+        }
+
+        if (job.GelSlips.Length > 0)
+        {
+            blocks.Add(new Block.Line($"Left out, three times off the sheet or more: {job.GelSlips}."));
+        }
+
+        blocks.Add(new Block.Line("The product's sheet comes first."));
+        return new Reply(blocks, [new Button("Back to the amounts", line)]);
+    }
+
     /// <summary>Film, run-off, densities and times, each with its grounds.</summary>
     public static Reply Grounds(ResinJob job, Studio studio, string line)
     {
@@ -80,7 +104,6 @@ internal static class ResinPages
                 new Block.Line($"{job.Ratio}; densities {job.DensitiesFrom}; film, run-off common practice; "
                     + $"{Show.Time(job.System.WorkingTime.Value)} at {Show.Degrees(job.System.TimesAt.Value)} "
                     + $"{job.System.WorkingTime.Provenance.Words}: your sheet comes first."
-                    + Gelled(job)
                     + (studio.IsSample ? " (Invented studio.)" : "")),
             ],
             [new Button("Back to the amounts", line)]);
@@ -102,6 +125,11 @@ internal static class ResinPages
             Cautions.InShort(studio, SafetySubject.ResinSkin, SafetySubject.ResinAir),
         ];
         List<Button> buttons = [new("Cups and heat", $"{line} cups"), new("How worked out", $"{line} grounds")];
+        if (job.Gel.Reports > 0 || job.GelSlips.Length > 0)
+        {
+            buttons.Add(new Button("By own gels", $"{line} gels"));
+        }
+
         if (!job.Air.IsSaid)
         {
             buttons.Add(new Button("The air", "air"));
@@ -151,13 +179,5 @@ internal static class ResinPages
         return $"{where}: flows {Show.Time(time.Likely)}{Own(job.Gel)}; {air}.";
     }
 
-    private static string Own(GelPace gel) => gel.Reports == 0 ? "" : $" by {GelTold.Reports(gel)}";
-
-    // What the own gels say beside the sheet, which stays the most.
-    private static string Gelled(ResinJob job)
-    {
-        var times = job.Gel.Reports == 0 ? ""
-            : $" Of it {Show.Share(job.Gel.Shortened)}{Own(job.Gel)}, never over the sheet. {StudioGels.Trend(job.Gel)}";
-        return times.TrimEnd() + (job.GelSlips.Length > 0 ? $" Left out: {job.GelSlips}." : "");
-    }
+    private static string Own(GelPace gel) => gel.Reports == 0 ? "" : " (own)";
 }

@@ -13,6 +13,9 @@ internal sealed partial class StudioGels
     // Older ones were other lots (common practice).
     private const int MostReports = 40;
 
+    // The last of those left out.
+    private const int MostNamed = 4;
+
     private readonly ILookup<string, Gel> _gels;
 
     private StudioGels(IEnumerable<Gel> gels) =>
@@ -50,9 +53,10 @@ internal sealed partial class StudioGels
     public GelPace Pace(ResinSystem system) =>
         GelPace.From(_gels[system.Name].TakeLast(MostReports).Select(gel => gel.Report));
 
-    /// <summary>What is left out, by name: 17 (3 min). Empty where nothing is.</summary>
+    /// <summary>What was left out last, by name: 17 (3 min). Empty where nothing is.</summary>
     public string Slips(ResinSystem system) => string.Join(", ", _gels[system.Name].TakeLast(MostReports)
         .Where(gel => GelPace.IsSlip(gel.Report))
+        .TakeLast(MostNamed)
         .Select(gel => $"{gel.What} ({Show.Time(gel.Report.After)})"));
 
     /// <summary>Your last three gelled 8 min before the sheet; empty where they say nothing.</summary>

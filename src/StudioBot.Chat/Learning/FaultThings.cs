@@ -35,7 +35,8 @@ internal sealed class FaultThings
     {
         var view = studio.View;
         _forms = view.Materials.All().ToDictionary(one => one.Name, one => one.Form);
-        var pours = lines.Where(line => line.What is PieceEvent.Poured).ToLookup(line => line.Number, line => line.ActId);
+        var pours = lines.Where(line => line.What is PieceEvent.Poured)
+            .ToLookup(line => line.Number, line => line.ActId);
         var drawn = view.Stock.HoldingOf(pours.SelectMany(one => one).Distinct()).Where(line => !line.Fills).ToList();
         var labels = view.Lots.Of(drawn.Select(line => line.LotId).Distinct())
             .Where(lot => lot.Label is not null)

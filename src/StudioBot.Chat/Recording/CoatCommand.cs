@@ -254,7 +254,7 @@ internal sealed class CoatCommand : Act
         return time is null
             ? ""
             : $"Flows {Show.Time(time.Likely)} at {Show.Degrees(film)}{(coat.IsAssumed ? ", assumed" : "")}"
-                + $"{(gel.Reports > 0 ? $", by {GelTold.Reports(gel)}" : "")}.";
+                + $"{(gel.Reports > 0 ? ", own" : "")}.";
     }
 
     // One line, the gravest first.

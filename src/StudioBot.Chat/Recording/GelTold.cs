@@ -42,11 +42,15 @@ internal static class GelTold
     private static string Learnt(ResinSystem system, Studio studio)
     {
         var pace = StudioGels.Of(studio).Pace(system);
-        var times = pace.Reports == 0 ? "The sheet's time stands."
-            : $"By {Reports(pace)}, {Show.Number(pace.Shortened, 2)} times the sheet's time; never longer.";
-        return $"{times} {StudioGels.Trend(pace)}".Trim();
+        return $"{Times(pace)} {StudioGels.Trend(pace)}".Trim();
     }
 
-    /// <summary>3 own gels.</summary>
-    public static string Reports(GelPace pace) => pace.Reports == 1 ? "1 own gel" : $"{pace.Reports} own gels";
+    /// <summary>By 3 own gels, 0.84 times the sheet's time; never longer.</summary>
+    public static string Times(GelPace pace) => pace.Reports == 0 ? "The sheet's time stands."
+        : Show.Number(pace.Shortened, 2) is var times && times == "1"
+            ? $"By {Reports(pace)} the sheet's time stands; never longer."
+            : $"By {Reports(pace)}, {times} times the sheet's time; never longer.";
+
+    // 3 own gels.
+    private static string Reports(GelPace pace) => pace.Reports == 1 ? "1 own gel" : $"{pace.Reports} own gels";
 }

@@ -51,8 +51,8 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
     public IReadOnlyList<Reservation> Counted =>
         [.. Reserved.Where(one => one.Workshop.StartsAt < Now.AddDays(Lead.Days + CoverDays))];
 
-    /// <summary>The first workshop for which too little will be there, if it is used as it is until then; none where all
-    /// will have enough.</summary>
+    /// <summary>The first workshop for which too little will be there, if it is used as it is until then; none where
+    /// all will have enough.</summary>
     public Reservation? Endangered
     {
         get

@@ -5,8 +5,8 @@ using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Sharing;
 
-/// <summary>What materials are used by, as it was at one moment: their lines of eight weeks, and of a season a year ago,
-/// are read. What a workshop was to take on its day is no everyday use.</summary>
+/// <summary>What materials are used by, as it was at one moment: their lines of eight weeks, and of a season a year
+/// ago, are read. What a workshop was to take on its day is no everyday use.</summary>
 internal sealed class StockUses
 {
     // Whole weeks, so that weekends fall on weekends.

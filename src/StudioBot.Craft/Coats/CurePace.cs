@@ -1,11 +1,11 @@
 namespace StudioBot.Craft.Coats;
 
-/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported tacky.
-/// The sheet is only ever narrowed.</summary>
+/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported
+/// tacky. The sheet is only ever narrowed.</summary>
 /// <remarks>
 /// One factor a resin, log-normal: each report gives r, the time gone at the sheet's temperature over the geometric
-/// middle of the sheet's hours of opening. What comes late bounds more than it tells: <see cref="ReportedPace"/>. What is
-/// three times the sheet's or a third of it tells of a fault or a slip, and not of the pace.
+/// middle of the sheet's hours of opening. What comes late bounds more than it tells: <see cref="ReportedPace"/>. What
+/// is three times the sheet's or a third of it tells of a fault or a slip, and not of the pace.
 /// </remarks>
 /// <param name="Factor">What the sheet's times are multiplied by, from a half to twice.</param>
 /// <param name="Narrowing">How wide the interval of the next coat is against the sheet's own, above 0 up to 1.</param>

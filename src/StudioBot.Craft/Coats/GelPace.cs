@@ -1,13 +1,13 @@
 namespace StudioBot.Craft.Coats;
 
-/// <summary>How long a resin can be worked here, as a multiple of its sheet's time: learnt from when it gelled. The sheet
-/// stays the most: it is only ever shortened.</summary>
-/// <remarks>One factor a resin, log-normal, as <see cref="CurePace"/> has it: <see cref="ReportedPace"/>. Nobody sees the
-/// moment of the gel, so what is found gelled late is hardly more than an upper bound.</remarks>
+/// <summary>How long a resin can be worked here, as a multiple of its sheet's time: learnt from when it gelled. The
+/// sheet stays the most: it is only ever shortened.</summary>
+/// <remarks>One factor a resin, log-normal, as <see cref="CurePace"/> has it: <see cref="ReportedPace"/>. Nobody sees
+/// the moment of the gel, so what is found gelled late is hardly more than an upper bound.</remarks>
 /// <param name="Factor">What the sheet's times would be multiplied by, from a third to three times.</param>
 /// <param name="Reports">How many reports it rests on; 0 is the sheet alone.</param>
-/// <param name="Trend">How much later than the sheet the last three gelled, in the median, negative where it was earlier;
-/// none where they did not all lie on one side of it, or are fewer.</param>
+/// <param name="Trend">How much later than the sheet the last three gelled, in the median, negative where it was
+/// earlier; none where they did not all lie on one side of it, or are fewer.</param>
 public sealed record GelPace(double Factor, int Reports, TimeSpan? Trend)
 {
     private const int Enough = 3;

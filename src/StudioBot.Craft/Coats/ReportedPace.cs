@@ -4,16 +4,16 @@ namespace StudioBot.Craft.Coats;
 
 /// <summary>What reports teach of a resin's pace, where who reports may have come late: it was so by then.</summary>
 /// <remarks>
-/// With μ the logarithm of the pace, a report in time lies at μ, scattered by coat and by looking, normal with s; a late
-/// one lies behind what was to be reported by an exponential in logs of mean ln 2 (twice as long, from memory). How many
-/// of a studio's reports come in time is not known beforehand: a quarter, a half, three quarters or all, as likely
-/// each. Both are taken together over a grid of μ, and the share is summed out, so that a late report is hardly more than
-/// an upper bound, unless many agree.
+/// With μ the logarithm of the pace, a report in time lies at μ, scattered by coat and by looking, normal with s; a
+/// late one lies behind what was to be reported by an exponential in logs of mean ln 2 (twice as long, from memory).
+/// How many of a studio's reports come in time is not known beforehand: a quarter, a half, three quarters or all, as
+/// likely each. Both are taken together over a grid of μ, and the share is summed out, so that a late report is hardly
+/// more than an upper bound, unless many agree.
 /// </remarks>
 internal static class ReportedPace
 {
-    /// <summary>How far studios lie apart, in logs: together with the scatter of a coat it makes a sheet's 3 to 6 h four
-    /// times of five (common practice).</summary>
+    /// <summary>How far studios lie apart, in logs: together with the scatter of a coat it makes a sheet's 3 to 6 h
+    /// four times of five (common practice).</summary>
     public const double BetweenStudios = 0.225;
 
     /// <summary>How one coat scatters, in logs (common practice).</summary>

@@ -1,4 +1,5 @@
 using StudioBot.Chat.Coats;
+using StudioBot.Chat.Replies;
 using StudioBot.Chat.Tests.Support;
 
 namespace StudioBot.Chat.Tests.Coats;
@@ -28,8 +29,8 @@ public sealed class StudioGelsTests : IDisposable
         Assert.Contains("By 1 own gel, 0.84 times the sheet's time; never longer.", said, StringComparison.Ordinal);
         Assert.Contains("sheet", said.Split('\n')[^1], StringComparison.Ordinal);
         Assert.Equal(0.843, Flows() / sheet, 0.001);        // summed by another program (CurePaceTests), as one report of 0.695
-        Assert.Contains("flows 36 min by 1 own gel", studio.Hear("resin 30cm round 3mm 2:1"), StringComparison.Ordinal);
-        Assert.Contains("Flows 36 min at 20 °C, by 1 own gel.", studio.Hear("coat 12 180 ml 2:1 20C 50%"), StringComparison.Ordinal);
+        Assert.Contains("flows 36 min (own)", Page("resin 30cm round 3mm 2:1"), StringComparison.Ordinal);
+        Assert.Contains("Flows 36 min at 20 °C, own.", studio.Hear("coat 12 180 ml 2:1 20C 50%"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -64,7 +65,8 @@ public sealed class StudioGelsTests : IDisposable
         var sheet = Flows();
         studio.Now = studio.Now.AddMinutes(60);
 
-        Assert.Contains("17 min later.\nBy 1 own gel, 1 times the sheet's time; never longer.", Tells("14 gelled"), StringComparison.Ordinal);
+        Assert.Contains(
+            "17 min later.\nBy 1 own gel the sheet's time stands; never longer.", Tells("14 gelled"), StringComparison.Ordinal);
         Assert.Equal(sheet, Flows());
     }
 
@@ -77,7 +79,7 @@ public sealed class StudioGelsTests : IDisposable
 
         Assert.Contains("Under a third of the sheet: a hot cup, or a slip? Kept, and left out of what is learnt.", Tells("14 gelled"), StringComparison.Ordinal);
         Assert.Equal(sheet, Flows());
-        Assert.Contains("Left out: 14 (3 min).", studio.Hear("resin 30cm round 3mm 2:1 grounds"), StringComparison.Ordinal);
+        Assert.Contains("Left out, three times off the sheet or more: 14 (3 min).", Page("resin 30cm round 3mm 2:1 gels"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,7 +90,7 @@ public sealed class StudioGelsTests : IDisposable
         var said = Gel(13, 36);
 
         Assert.Contains("Your last three gelled 8 min before the sheet.", said, StringComparison.Ordinal);     // 8.2, 10.2, 7.2
-        Assert.Contains("Your last three gelled 8 min before the sheet.", studio.Hear("resin 30cm round 3mm 2:1 grounds"), StringComparison.Ordinal);
+        Assert.Contains("Your last three gelled 8 min before the sheet.", Page("resin 30cm round 3mm 2:1 gels"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -155,10 +157,18 @@ public sealed class StudioGelsTests : IDisposable
 
     private double Flows() => studio.Look(view => StudioGels.Of(new Studio(view, Sample.Practice, isSample: false)).Pace(Sample.Practice.UsualResin).Shortened);
 
+    private string Page(string words)
+    {
+        var reply = studio.Say(words).Reply;
+        Assert.True(LineBudget.Of(reply) <= LineBudget.Lines, reply.PlainText);
+        return reply.PlainText.ReplaceLineEndings("\n");
+    }
+
     private string Tells(string words)
     {
         var outcome = studio.Say(words);
         Assert.True(outcome.Recorded, outcome.Reply.PlainText);
+        Assert.True(LineBudget.Of(outcome.Reply) <= LineBudget.Lines, outcome.Reply.PlainText);
         return outcome.Reply.PlainText.ReplaceLineEndings("\n");
     }
 }

@@ -35,7 +35,8 @@ public sealed class GelPaceTests
 
         Assert.Equal(0.7312, often.Factor, 3);
         Assert.InRange(once.Factor, often.Factor, 1);
-        Assert.Equal(40 * 0.7312, often.Over(new WorkingTime(TimeSpan.FromMinutes(40), TimeSpan.FromMinutes(38), TimeSpan.FromMinutes(42))).Likely.TotalMinutes, 0.05);
+        var sheet = new WorkingTime(TimeSpan.FromMinutes(40), TimeSpan.FromMinutes(38), TimeSpan.FromMinutes(42));
+        Assert.Equal(40 * 0.7312, often.Over(sheet).Likely.TotalMinutes, 0.05);
     }
 
     [Fact]

@@ -40,8 +40,8 @@ public sealed class CurePaceLearningTests(ITestOutputHelper output)
     {
         var (quick, slow, all, width) = Held(Late(late));
 
-        output.WriteLine($"cure: seed {Seed}, {late:0 %} late: {quick:0.0 %} of the intervals of quick resins hold, {slow:0.0 %} of slow ones, {all:0.0 %} of all; "
-            + $"width {width.After5:0.00} of the sheet's after 5, {width.Last:0.00} after {Coats}");
+        output.WriteLine($"cure: seed {Seed}, {late:0 %} late: {quick:0.0 %} of the intervals of quick resins hold, {slow:0.0 %} of slow ones, "
+            + $"{all:0.0 %} of all; width {width.After5:0.00} of the sheet's after 5, {width.Last:0.00} after {Coats}");
         Assert.InRange(all, 0.75, 0.85);
         Assert.True(width.Last < width.After5);
     }
@@ -59,7 +59,8 @@ public sealed class CurePaceLearningTests(ITestOutputHelper output)
     [Fact]
     public void Where_everybody_looks_every_second_hour_no_more_coats_open_behind_the_late_end_than_are_meant_to()
     {
-        var behind = Drawn(Different, EverySecondHour).SelectMany(studio => Enumerable.Range(0, Coats).Select(at => (Learnt(studio.Reports, at), Opens: studio.Opens[at])))
+        var behind = Drawn(Different, EverySecondHour)
+            .SelectMany(studio => Enumerable.Range(0, Coats).Select(at => (Learnt(studio.Reports, at), Opens: studio.Opens[at])))
             .Average(one => Math.Log(one.Opens / one.Item1.Factor) > Half * one.Item1.Narrowing ? 1.0 : 0);
 
         output.WriteLine($"cure: seed {Seed}, looked at every 2 h: {Held(EverySecondHour).All:0.0 %} hold, {behind:0.0 %} open behind the late end");
