@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using StudioBot.Chat.Learning;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
@@ -24,6 +25,44 @@ internal sealed partial class CurePaces
             .GroupBy(one => one.System.Name)
             .ToDictionary(
                 same => same.Key, same => CurePace.From(same.Select(one => one.Ratio!.Value).TakeLast(MostReports))));
+
+    /// <summary>When each coat that was noted tacky was to be so, by the notes before it, against when it was noted: in
+    /// hours at the temperature of its sheet. What is three times off tells of a fault or a slip.</summary>
+    public static IReadOnlyList<PastGuess> Past(StudioView view, TradePractice practice) =>
+        [.. CoatSign.Of(Tacky, IsTacky, MostReports, view, practice)
+            .GroupBy(sign => sign.Coat.System.Name)
+            .SelectMany(Past)
+            .OrderBy(one => one.At)];
+
+    private static IEnumerable<PastGuess> Past(IEnumerable<CoatSign> signs)
+    {
+        List<double> before = [];
+        foreach (var (at, coat) in signs)
+        {
+            var sheet = CoatReckoning.Times(coat.System);
+            if (CurePace.RatioOf(at, sheet, coat.LaidAt, coat.Film) is not { } ratio)
+            {
+                continue;
+            }
+
+            var told = CurePace.From(before).Over(sheet);
+            if (CurePace.From([ratio]).Reports > 0)
+            {
+                yield return new PastGuess(
+                    $"piece {coat.Piece}",
+                    at,
+                    ratio * Middle(sheet),
+                    Middle(told),
+                    Middle(sheet),
+                    told.OpensFrom.TotalHours,
+                    told.OpensBy.TotalHours);
+            }
+
+            before.Add(ratio);
+        }
+    }
+
+    private static double Middle(CureTimes times) => Math.Sqrt(times.OpensFrom.TotalHours * times.OpensBy.TotalHours);
 
     /// <summary>That of a resin; its sheet's where nothing was noted.</summary>
     public CurePace Of(ResinSystem system) => _paces.GetValueOrDefault(system.Name, CurePace.OfSheet);
