@@ -77,7 +77,8 @@ public sealed class StudioGelsTests : IDisposable
         studio.Now = studio.Now.AddMinutes(3);
         var sheet = Flows();
 
-        Assert.Contains("Under a third of the sheet: a hot cup, or a slip? Kept, and left out of what is learnt.", Tells("14 gelled"), StringComparison.Ordinal);
+        Assert.Contains(
+            "Under a third of the sheet: a hot cup, or a slip? Kept, and left out of what is learnt.", Tells("14 gelled"), StringComparison.Ordinal);
         Assert.Equal(sheet, Flows());
         Assert.Contains("Left out, three times off the sheet or more: 14 (3 min).", Page("resin 30cm round 3mm 2:1 gels"), StringComparison.Ordinal);
     }
