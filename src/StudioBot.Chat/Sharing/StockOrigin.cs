@@ -116,7 +116,7 @@ internal static class StockOrigin
             { IsLittleData: true } => ", by little data",
             { IsLumpy: true } => ", in lumps",
             _ => "",
-        };
+        } + (need.Use.Season is null ? "" : ", with last year's season");
         return $"Lasts about {lasts}{between} at {rate}{minding}.";
     }
 

@@ -155,19 +155,21 @@ internal sealed class StockLines(SqliteConnection connection)
         where entry.material_id = $material
           and entry.reason in ('used', 'mixed', 'poured', 'coated', 'returned')
           and entry.act_id >= $first
+          and entry.act_id < $behind
           and act.happened_at >= $since
           and +entry.undoes_id is null
           and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         """;
 
-    /// <summary>Those that hold by which a material was used, of acts about a time that were written since one.
+    /// <summary>Those that hold by which a material was used, of acts about a time that were written in one.
     /// </summary>
-    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct)
+    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct, long behindAct)
     {
         using var command = connection.CreateCommand();
         command.CommandText = HeldUses;
         command.Parameters.AddWithValue("$material", materialId);
         command.Parameters.AddWithValue("$first", firstAct);
+        command.Parameters.AddWithValue("$behind", behindAct);
         command.Parameters.AddWithValue("$since", Booked.At(since));
         using var row = command.ExecuteReader();
         List<UseAt> uses = [];

@@ -249,8 +249,10 @@ public sealed class StockRecords
     /// <param name="since">From this moment.</param>
     /// <param name="materialId">Of which.</param>
     /// <param name="firstAct">The first act that was written since: no use is written before it happens.</param>
-    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
-        lines.UsesSince(since, materialId, firstAct);
+    /// <param name="behindAct">Up to before this act.</param>
+    public IReadOnlyList<UseAt> UsesSince(
+        DateTimeOffset since, long materialId, long firstAct, long behindAct = long.MaxValue) =>
+        lines.UsesSince(since, materialId, firstAct, behindAct);
 
     /// <summary>Since when a material is in the book; none where nothing of it ever came.</summary>
     public DateTimeOffset? Begun(long materialId) => lines.Begun(materialId);
