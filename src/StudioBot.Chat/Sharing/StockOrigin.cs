@@ -94,7 +94,8 @@ internal static class StockOrigin
         ];
         if (parts.Count > 0)
         {
-            yield return $"{(count is null && opened.Count == 0 ? "All told" : "Since then")} {string.Join(", ", parts)}.";
+            var since = count is null && opened.Count == 0 ? "All told" : "Since then";
+            yield return $"{since} {string.Join(", ", parts)}.";
         }
 
         // A count does not look at lots that were stopped before it.

@@ -157,7 +157,8 @@ internal sealed class Sender(
         catch (UnwritableStudioException full)
         {
             log.LogWarning(
-                Events.PostOnTheWire, full, "Some posts could not be marked at the end; they go again at the next start.");
+                Events.PostOnTheWire, full,
+                "Some posts could not be marked at the end; they go again at the next start.");
         }
     }
 

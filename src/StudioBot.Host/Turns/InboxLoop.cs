@@ -6,7 +6,14 @@ namespace StudioBot.Host.Turns;
 
 /// <summary>Has what waits in the inbox settled, each chat in its order, many messages in one commit.</summary>
 internal sealed class InboxLoop(
-    StudioFile file, Clerk clerk, IWire wire, Bell inbox, Sender sender, Outage outage, Counts counts, TimeProvider time)
+    StudioFile file,
+    Clerk clerk,
+    IWire wire,
+    Bell inbox,
+    Sender sender,
+    Outage outage,
+    Counts counts,
+    TimeProvider time)
 {
     /// <summary>So many are settled in one commit: others wait for the lane no longer than that takes.</summary>
     public const int Most = 100;
@@ -117,7 +124,8 @@ internal sealed class InboxLoop(
             }
             catch (UnwritableStudioException full)
             {
-                await outage.Tell(wire, file.Write(session => session.Inbox.Next()).Select(row => row.ChatId), full, stop);
+                var waiting = file.Write(session => session.Inbox.Next());
+                await outage.Tell(wire, waiting.Select(row => row.ChatId), full, stop);
                 return [];
             }
         }

@@ -24,8 +24,8 @@ public sealed class MemberRecords
         this.connection = connection;
         kept = new KeptRows(connection);
         all = new(connection, ["member"], () => [.. connection.Query<Row>(Here).Select(row => row.From())]);
-        names = new(
-            connection, ["member"], () => connection.Query<NameRow>(Called).ToDictionary(row => row.Id, row => row.Name));
+        names = new(connection, ["member"], () =>
+            connection.Query<NameRow>(Called).ToDictionary(row => row.Id, row => row.Name));
     }
 
     private const string Here = """

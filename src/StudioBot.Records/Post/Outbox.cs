@@ -291,7 +291,8 @@ public sealed class Outbox
         public PostOnce From() => new(Payload, MessageId, IsSettled == 1);
     }
 
-    private sealed record Row(long Id, long ChatId, long Urgency, string Payload, long PutAt, long Tries, long MaybeSent)
+    private sealed record Row(
+        long Id, long ChatId, long Urgency, string Payload, long PutAt, long Tries, long MaybeSent)
     {
         public Post From() =>
             new(Id, ChatId, Payload, Booked.Moment(PutAt), checked((int)Tries), MaybeSent == 1);

@@ -75,7 +75,7 @@ internal sealed class StockLines(SqliteConnection connection)
         connection.QuerySingleOrDefault<LineRow>(HeldLast, new { material = materialId, fills })?.From();
 
     private const string Reached = """
-        select coalesce(sum(coalesce(microlitres / 1000.0, milligrams / 1000.0, pieces)), 0)
+        select total(coalesce(microlitres / 1000.0, milligrams / 1000.0, pieces))
         from stock_entry
         where material_id = $material
           and act_id <= $act
@@ -87,8 +87,7 @@ internal sealed class StockLines(SqliteConnection connection)
         Reached, new { material = materialId, act, apart = List(apartLots) });
 
     private const string Moves = """
-        select coalesce(sum(units) filter (where units > 0), 0.0) as came,
-               coalesce(-sum(units) filter (where units < 0), 0.0) as went
+        select total(units) filter (where units > 0) as came, -total(units) filter (where units < 0) as went
         from (
             select coalesce(entry.microlitres / 1000.0, entry.milligrams / 1000.0, entry.pieces) as units
             from stock_entry as entry

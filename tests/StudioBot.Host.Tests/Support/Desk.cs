@@ -77,7 +77,10 @@ internal sealed class Desk : IDisposable
         StandInUpdates.Message(update, chat, message, text, by, Now);
 
     /// <summary>Puts updates into the inbox.</summary>
-    public void Store(params JsonObject[] updates) => File.Write(session =>
+    public void Store(params JsonObject[] updates) => File.Write(session => Store(session, updates));
+
+    /// <summary>Puts updates into the inbox in this session.</summary>
+    public void Store(StudioSession session, params JsonObject[] updates)
     {
         foreach (var update in updates)
         {
@@ -90,7 +93,7 @@ internal sealed class Desk : IDisposable
                 },
                 Now);
         }
-    });
+    }
 
     /// <summary>One who settles rows.</summary>
     public Clerk Clerk() =>
