@@ -16,6 +16,11 @@ switch (args)
     case ["load", ("ask" or "used") and var what, var count]:
         await Goals.RunOne(Console.Out, what == "ask", int.Parse(count, CultureInfo.InvariantCulture));
         break;
+    case ["figures"]:
+        await Held.Print(Console.Out);
+        break;
+    case ["hold"]:
+        return await Held.Hold(Console.Out) ? 0 : 1;
     case ["functions", .. var filters]:
         BenchmarkSwitcher.FromAssembly(typeof(Goals).Assembly).Run(filters);
         break;
