@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Members;
 using StudioBot.Records.Post;
@@ -60,6 +61,7 @@ public sealed class StudioSession : StudioView
     /// <param name="keeps">Whether its result is worth keeping.</param>
     /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
     /// </exception>
+    /// <exception cref="LostSessionException">The database has taken back the whole session.</exception>
     public T Attempt<T>(Func<T> work, Func<T, bool> keeps)
     {
         connection.Execute("savepoint attempt");
@@ -82,17 +84,37 @@ public sealed class StudioSession : StudioView
             // A full disk has taken back the whole transaction, and the savepoint with it.
             throw new UnwritableStudioException(trouble);
         }
-        catch (UnwritableStudioException)
+        catch (Exception told) when (told is UnwritableStudioException or LostSessionException)
         {
-            // Told so by an attempt within this one.
+            // By an attempt within this one.
             throw;
         }
-        catch
+        catch (Exception broken)
         {
+            if (IsOver)
+            {
+                throw new LostSessionException(broken);
+            }
+
             Return();
             throw;
         }
     }
+
+    /// <summary>Does this, or takes back all it wrote; what was written before stays either way.</summary>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
+    /// </exception>
+    /// <exception cref="LostSessionException">The database has taken back the whole session.</exception>
+    public void Attempt(Action work) => Attempt(
+        () =>
+        {
+            work();
+            return true;
+        },
+        _ => true);
+
+    // A statement that was broken off in its writing takes the whole transaction with it.
+    private bool IsOver => connection.Handle is { } handle && raw.sqlite3_get_autocommit(handle) != 0;
 
     private void Return()
     {

@@ -15,6 +15,9 @@ internal sealed record Outgoing(Post Post, Letter? Letter)
     /// <summary>Why it can't be read.</summary>
     public string? Trouble { get; private init; }
 
+    /// <summary>Ends when it is not on the wire any more.</summary>
+    public TaskCompletionSource Flight { get; } = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
     /// <summary>Reads what a claimed post needs, in the session that claimed it.</summary>
     public static Outgoing Of(Post post, StudioSession session)
     {

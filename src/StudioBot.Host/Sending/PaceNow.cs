@@ -4,8 +4,4 @@ namespace StudioBot.Host.Sending;
 /// <param name="Room">How many may be sent, to all together.</param>
 /// <param name="RestingChats">Chats that may not be written to.</param>
 /// <param name="NextOpening">How long until that changes first; none where nobody waits.</param>
-internal sealed record PaceNow(int Room, IReadOnlyList<long> RestingChats, TimeSpan? NextOpening)
-{
-    /// <summary>Nothing may be sent to anybody.</summary>
-    public bool AllRest => Room == 0;
-}
+internal sealed record PaceNow(int Room, IReadOnlyList<long> RestingChats, TimeSpan? NextOpening);

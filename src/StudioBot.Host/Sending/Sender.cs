@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat.Sharing;
@@ -35,15 +34,16 @@ internal sealed class Sender(
     private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(40);
     private static readonly TimeSpan ShortGathering = TimeSpan.FromMilliseconds(2);
 
-    private readonly ConcurrentQueue<Landing> landed = new();
-    private readonly ConcurrentDictionary<long, TaskCompletionSource> flights = new();
+    private readonly Lock turn = new();
     private readonly ClockJumps jumps = new(time);
+    private readonly Marking marking = new(backoff, time, log);
 
-    // These change within a commit only, and one at a time has the lane. Each run has a number: what landed in an
-    // earlier one is freed with the rest, since it may have arrived.
-    private int run;
-    private CancellationToken? open;
-    private bool someWait;
+    // None while it does not run: others that commit meanwhile let nothing go.
+    private volatile Flights? open;
+    private volatile bool someWait;
+
+    // Since a commit failed: until one stands, nothing is claimed, so that no pace is used up by what does not go.
+    private volatile bool isFailing;
 
     /// <summary>Until it is stopped; then what is on the wire has five seconds to end.</summary>
     public async Task Run(CancellationToken stop)
@@ -54,10 +54,11 @@ internal sealed class Sender(
         {
             session.Post.FreeAll();
             session.Post.ClockMayBeSet(time.GetUtcNow());
-            (run, open) = (run + 1, give.Token);
         });
+        var flights = new Flights(give.Token);
         try
         {
+            open = flights;
             while (true)
             {
                 stop.ThrowIfCancellationRequested();
@@ -66,9 +67,7 @@ internal sealed class Sender(
         }
         finally
         {
-            file.Write(_ => open = null);
-            await Task.WhenAll(flights.Values.Select(flight => flight.Task));
-            MarkLast();
+            await End(flights);
         }
     }
 
@@ -89,50 +88,54 @@ internal sealed class Sender(
 
     private (T Result, TimeSpan Next) Commit<T>(Func<StudioSession, T> work)
     {
+        var now = FollowedClock();
+        Flights? flights = null;
         List<Landing> marked = [];
         List<Outgoing> claimed = [];
         try
         {
-            var (result, rest, give) = file.Write(session =>
+            var (result, rest) = file.Write(session =>
             {
-                var done = work(session);
-                if (open is not { } cancellation)
+                flights = open;
+                if (flights is null)
                 {
-                    return (done, LongestRest, CancellationToken.None);
+                    return (work(session), LongestRest);
                 }
 
-                var now = time.GetUtcNow();
-                marked = Landed();
-                marked.ForEach(one => Settle(session, one.Post, one.Delivery));
-                claimed = Claimed(session, now);
-                return (done, Rest(session, now), cancellation);
+                marked = flights.TakeLanded();
+                marked.ForEach(one => marking.Mark(session, one));
+                var done = work(session);
+                claimed = isFailing ? [] : Claimed(session, now);
+                claimed.ForEach(flights.Begin);
+                return (done, isFailing ? TimeSpan.Zero : Rest(session, now));
             });
-            claimed.ForEach(post => _ = Carry(post, run, give));
+            isFailing = false;
+            claimed.ForEach(post => _ = Carry(post, flights!));
             return (result, rest);
         }
         catch
         {
             // What was sent is sent: as long as it can't be written down, its chat waits and it doesn't go again.
-            marked.ForEach(landed.Enqueue);
-            claimed.ForEach(post => End(post.Post));
+            isFailing = true;
+            marked.ForEach(one => flights!.Land(one));
+            claimed.ForEach(post => flights!.End(post));
             throw;
         }
     }
 
     private async Task<TimeSpan> Round(CancellationToken stop)
     {
-        FollowClock();
         try
         {
             return Commit(_ => true).Next;
         }
         catch (UnwritableStudioException full)
         {
-            if (!landed.IsEmpty)
+            if (open is { Unmarked: > 0 and var count })
             {
                 log.LogError(
                     Events.PostNotMarked, full, "{Count} posts can't be marked; it is tried again in {Wait}.",
-                    landed.Count, Outage.Rest);
+                    count, Outage.Rest);
             }
 
             await Task.Delay(Outage.Rest, time, stop);
@@ -140,40 +143,28 @@ internal sealed class Sender(
         }
     }
 
-    private void End(Post post)
+    private async Task End(Flights flights)
     {
-        if (flights.TryRemove(post.Id, out var flight))
-        {
-            flight.SetResult();
-        }
-    }
-
-    private void MarkLast()
-    {
+        open = null;
         try
         {
-            file.Write(session => Landed().ForEach(one => Settle(session, one.Post, one.Delivery)));
+            // Whoever still had the lane is through with it then, and what they let go is known.
+            file.Write(_ => true);
         }
-        catch (UnwritableStudioException full)
+        finally
         {
-            log.LogWarning(
-                Events.PostOnTheWire, full,
-                "Some posts could not be marked at the end; they go again at the next start.");
-        }
-    }
-
-    private List<Landing> Landed()
-    {
-        List<Landing> all = [];
-        while (landed.TryDequeue(out var one))
-        {
-            if (one.Run == run)
+            await flights.AllDown;
+            try
             {
-                all.Add(one);
+                file.Write(session => flights.TakeLanded().ForEach(one => marking.Mark(session, one)));
+            }
+            catch (UnwritableStudioException full)
+            {
+                log.LogWarning(
+                    Events.PostOnTheWire, full,
+                    "Some posts could not be marked at the end; they go again at the next start.");
             }
         }
-
-        return all;
     }
 
     private List<Outgoing> Claimed(StudioSession session, DateTimeOffset now)
@@ -184,12 +175,11 @@ internal sealed class Sender(
         {
             if (IsTooOld(post, now))
             {
-                GiveUp(session, post, "not sent for a day");
+                marking.GiveUp(session, post, "not sent for a day");
             }
             else
             {
                 pace.Note(post.ChatId);
-                flights[post.Id] = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
                 posts.Add(Outgoing.Of(post, session));
             }
         }
@@ -201,17 +191,22 @@ internal sealed class Sender(
     private static bool IsTooOld(Post post, DateTimeOffset now) => post.Tries > 1 && now - post.PutAt > GivesUpAfter;
 
     // What was put since the clock was set goes by the new one already, and at once.
-    private void FollowClock()
+    private DateTimeOffset FollowedClock()
     {
-        var (by, now) = jumps.Since();
-        if (by != TimeSpan.Zero)
+        lock (turn)
         {
-            log.LogWarning(Events.ClockSet, "The clock was set by {By}.", by);
-            file.Write(session =>
+            var (by, now) = jumps.Since();
+            if (by != TimeSpan.Zero)
             {
-                session.Post.ClockSet(by);
-                session.Post.ClockMayBeSet(now);
-            });
+                log.LogWarning(Events.ClockSet, "The clock was set by {By}.", by);
+                file.Write(session =>
+                {
+                    session.Post.ClockSet(by);
+                    session.Post.ClockMayBeSet(now);
+                });
+            }
+
+            return now;
         }
     }
 
@@ -225,13 +220,13 @@ internal sealed class Sender(
         return next is null ? LongestRest : new[] { due, opening, LongestRest }.Min();
     }
 
-    private async Task Carry(Outgoing post, int ofRun, CancellationToken cancellation)
+    private async Task Carry(Outgoing post, Flights flights)
     {
         try
         {
-            landed.Enqueue(new Landing(post.Post, await Carried(post, cancellation), ofRun));
+            flights.Land(new Landing(post.Post, await Carried(post, flights.Give)));
         }
-        catch (Exception) when (cancellation.IsCancellationRequested)
+        catch (Exception) when (flights.Give.IsCancellationRequested)
         {
             log.LogWarning(
                 Events.PostOnTheWire, "Post {Post} was on the wire at the end; it goes again at the next start.",
@@ -239,7 +234,7 @@ internal sealed class Sender(
         }
         finally
         {
-            End(post.Post);
+            flights.End(post);
             _ = RingSoon();
         }
     }
@@ -323,66 +318,4 @@ internal sealed class Sender(
 
         return new Delivery.Sent(message);
     }
-
-    private void Settle(StudioSession session, Post post, Delivery delivery)
-    {
-        switch (delivery)
-        {
-            case Delivery.Sent sent:
-                session.Post.Sent(post.Id, time.GetUtcNow(), sent.MessageId);
-                break;
-            case Delivery.Again again:
-                PutOff(session, post, again.After, again.Why, maybeSent: false);
-                break;
-            case Delivery.Moved moved:
-                Follow(session, post, moved.To);
-                break;
-            case Delivery.Unclear unclear:
-                PutOff(session, post, null, unclear.Why, maybeSent: true);
-                break;
-            case Delivery.Refused refused:
-                log.LogError(Events.PostRefused, "Post {Post} was refused: {Why}", post.Id, refused.Why);
-                GiveUp(session, post, "not taken by the chat service");
-                break;
-            case Delivery.Gone gone:
-                ParkChat(session, post, gone.Why);
-                break;
-            default:
-                throw new InvalidOperationException($"A delivery without a road: {delivery}.");
-        }
-    }
-
-    private void PutOff(StudioSession session, Post post, TimeSpan? after, string why, bool maybeSent)
-    {
-        var wait = after ?? backoff.After(post.Tries);
-        log.LogWarning(Events.PostAgain, "Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
-        session.Post.Again(post.Id, time.GetUtcNow() + wait, why, maybeSent);
-    }
-
-    private void GiveUp(StudioSession session, Post post, string why)
-    {
-        log.LogError(Events.PostParked, "Post {Post} is parked, {Why}.", post.Id, why);
-        var now = time.GetUtcNow();
-        session.Post.Park(post.Id, now, why);
-        Undelivered.GivenUp(session, post, why, now);
-    }
-
-    private void Follow(StudioSession session, Post post, long to)
-    {
-        log.LogInformation(Events.ChatMoved, "Chat {From} is {To} from now on.", post.ChatId, to);
-        var now = time.GetUtcNow();
-        session.Post.Again(post.Id, now, "the chat has another number");
-        Moving.Follow(session, post.ChatId, to, now);
-    }
-
-    private void ParkChat(StudioSession session, Post post, string why)
-    {
-        log.LogWarning(Events.ChatUnreachable, "Chat {Chat} can't be reached any more: {Why}", post.ChatId, why);
-        var now = time.GetUtcNow();
-        session.Post.Park(post.Id, now, why);
-        session.Post.ParkChat(post.ChatId, now, why);
-        Undelivered.Unreachable(session, post, now);
-    }
-
-    private sealed record Landing(Post Post, Delivery Delivery, int Run);
 }

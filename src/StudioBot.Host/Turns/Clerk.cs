@@ -11,12 +11,13 @@ using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Turns;
 
-/// <summary>Settles one row of the inbox: what it changes, what is said of it and “done” are one commit.</summary>
+/// <summary>Settles rows of the inbox: what one changes, what is said of it and “done” stand together or not at all.
+/// </summary>
 /// <param name="file">The studio.</param>
 /// <param name="ourId">Our own account.</param>
 /// <param name="answering">What comes of a message.</param>
 /// <param name="log">Where trouble is told.</param>
-/// <param name="beforeCommit">The last that is done before the commit; a rehearsal crashes here.</param>
+/// <param name="beforeCommit">The last that is done for a row; a rehearsal crashes here.</param>
 internal sealed class Clerk(
     StudioFile file, long ourId, Answering answering, ILogger<Clerk> log, Action? beforeCommit = null)
 {
@@ -27,24 +28,23 @@ internal sealed class Clerk(
     /// <returns>What the service wants to hear of a press; none where it was none.</returns>
     public PressNotice? Settle(InboxRow row, DateTimeOffset now) => file.Write(session => Settle(row, session, now));
 
-    /// <summary>Answers these rows in the session's commit; one that breaks takes back only what it wrote, is
-    /// apologised for and counted.</summary>
-    /// <returns>How each ended, in the same order.</returns>
+    /// <summary>Answers this row in the session's commit; if it breaks it takes back only what it wrote, is apologised
+    /// for and counted.</summary>
     /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
     /// </exception>
-    public IReadOnlyList<SettledRow> Settle(
-        IReadOnlyList<InboxRow> rows, StudioSession session, DateTimeOffset now) => [.. rows.Select(row =>
+    /// <exception cref="LostSessionException">The database has taken back the whole session.</exception>
+    public SettledRow SettleWithin(InboxRow row, StudioSession session, DateTimeOffset now)
     {
         try
         {
             return new SettledRow(row, session.Attempt(() => Settle(row, session, now), _ => true), Broke: false);
         }
-        catch (Exception broken) when (broken is not UnwritableStudioException)
+        catch (Exception broken) when (broken is not (UnwritableStudioException or LostSessionException))
         {
             Apologise(row, broken, session, now);
             return new SettledRow(row, null, Broke: true);
         }
-    })];
+    }
 
     /// <summary>It broke: says so once, counts the try, and parks it with the third.</summary>
     public void Apologise(InboxRow row, Exception broken, DateTimeOffset now) =>

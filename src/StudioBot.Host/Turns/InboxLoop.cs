@@ -1,6 +1,9 @@
+using Microsoft.Extensions.Logging;
 using StudioBot.Host.Health;
+using StudioBot.Host.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Records;
+using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Turns;
 
@@ -13,13 +16,22 @@ internal sealed class InboxLoop(
     Sender sender,
     Outage outage,
     Counts counts,
-    TimeProvider time)
+    TimeProvider time,
+    ILogger<InboxLoop> log)
 {
-    /// <summary>So many are settled in one commit: others wait for the lane no longer than that takes.</summary>
+    /// <summary>So many are settled in one commit at most.</summary>
     public const int Most = 100;
+
+    // After this while no further one is: others wait for the lane no longer, nor the first for the last one's answer.
+    private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(250);
 
     private static readonly TimeSpan LongestRest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan RestAfterTrouble = TimeSpan.FromSeconds(1);
+
+    // Which session is the last that was begun, and which the last that stood: where they differ, what was gathered of
+    // the studio may never have come to be.
+    private long begun;
+    private long stood;
 
     /// <summary>Until it is stopped.</summary>
     public async Task Run(CancellationToken stop)
@@ -45,9 +57,14 @@ internal sealed class InboxLoop(
         {
             Settle(store, Most, stop);
         }
-        catch (Exception broken) when (broken is not OperationCanceledException)
+        catch (UnwritableStudioException)
         {
-            // What came is kept at least; what was in the way of its answer is met again, and told, by the loop.
+            // Where the disk does not take the answers, maybe it takes what came.
+            file.Write(store);
+        }
+        catch (Exception broken) when (!stop.IsCancellationRequested)
+        {
+            log.LogError(Events.PollBroke, broken, "What came could not be answered at once.");
             file.Write(store);
         }
 
@@ -56,32 +73,48 @@ internal sealed class InboxLoop(
 
     private List<SettledRow> Settle(Action<StudioSession> first, int most, CancellationToken stop)
     {
-        List<SettledRow> settled;
-        try
+        var start = time.GetTimestamp();
+        var (settled, mine) = sender.Along(session =>
         {
-            settled = sender.Along(session =>
-            {
-                first(session);
-                return Settled(session, most);
-            });
-        }
-        catch
-        {
-            clerk.Forget();
-            throw;
-        }
-
+            var number = Begin();
+            first(session);
+            return (Settled(session, most), number);
+        });
+        Stand(mine);
         if (settled.Count > 0)
         {
             outage.Over();
         }
 
-        foreach (var press in settled.Select(one => one.Press).OfType<PressNotice>())
+        foreach (var one in settled)
         {
-            _ = wire.AnswerPress(press.Press, press.Notice, stop);
+            counts.Settled(time.GetElapsedTime(start) / settled.Count, one.Broke);
+            if (one.Press is { } press)
+            {
+                _ = wire.AnswerPress(press.Press, press.Notice, stop);
+            }
         }
 
         return settled;
+    }
+
+    // Within the lane: only one at a time begins.
+    private long Begin()
+    {
+        if (Interlocked.Read(ref stood) != begun)
+        {
+            clerk.Forget();
+        }
+
+        return ++begun;
+    }
+
+    private void Stand(long number)
+    {
+        while (Interlocked.Read(ref stood) is var before && before < number)
+        {
+            Interlocked.CompareExchange(ref stood, number, before);
+        }
     }
 
     // The first of each chat, then the second of each: none waits for all of another's. After one that broke, the rest
@@ -91,22 +124,29 @@ internal sealed class InboxLoop(
         var start = time.GetTimestamp();
         List<SettledRow> settled = [];
         HashSet<long> stuck = [];
-        while (settled.Count < most)
+        while (true)
         {
-            var heads = session.Inbox.Next(most).Where(row => !stuck.Contains(row.ChatId))
-                .Take(most - settled.Count).ToList();
-            if (heads.Count == 0)
+            var heads = session.Inbox.Next(most).Where(row => !stuck.Contains(row.ChatId)).ToList();
+            foreach (var head in heads)
             {
-                break;
+                if (settled.Count == most || time.GetElapsedTime(start) > Longest)
+                {
+                    return settled;
+                }
+
+                var one = clerk.SettleWithin(head, session, time.GetUtcNow());
+                settled.Add(one);
+                if (one.Broke)
+                {
+                    stuck.Add(head.ChatId);
+                }
             }
 
-            var round = clerk.Settle(heads, session, time.GetUtcNow());
-            stuck.UnionWith(round.Where(one => one.Broke).Select(one => one.Row.ChatId));
-            settled.AddRange(round);
+            if (heads.Count == 0)
+            {
+                return settled;
+            }
         }
-
-        settled.ForEach(one => counts.Settled(time.GetElapsedTime(start) / settled.Count, one.Broke));
-        return settled;
     }
 
     // Where the disk does not take them all, maybe it takes one.
@@ -129,5 +169,30 @@ internal sealed class InboxLoop(
                 return [];
             }
         }
+        catch (Exception broken) when (!stop.IsCancellationRequested)
+        {
+            log.LogError(Events.LoopBroke, broken, "What waits can't be settled together and is settled one by one.");
+            return Alone(file.Write(session => session.Inbox.Next()), stop);
+        }
+    }
+
+    // Each in commits of its own, so that one that takes all the others with it is found and counted.
+    private List<SettledRow> Alone(IReadOnlyList<InboxRow> rows, CancellationToken stop)
+    {
+        List<SettledRow> settled = [];
+        foreach (var row in rows)
+        {
+            try
+            {
+                settled.Add(new SettledRow(row, clerk.Settle(row, time.GetUtcNow()), Broke: false));
+            }
+            catch (Exception broken) when (broken is not UnwritableStudioException && !stop.IsCancellationRequested)
+            {
+                clerk.Apologise(row, broken, time.GetUtcNow());
+                settled.Add(new SettledRow(row, null, Broke: true));
+            }
+        }
+
+        return settled;
     }
 }

@@ -101,7 +101,7 @@ internal sealed class Desk : IDisposable
 
     /// <summary>What has rows settled.</summary>
     public InboxLoop Loop(Bell? inbox = null, Sender? sender = null) =>
-        new(File, Clerk(), Wire, inbox ?? new Bell(Clock), sender ?? Sender(Wire), Outage, Counts, Clock);
+        new(File, Clerk(), Wire, inbox ?? new Bell(Clock), sender ?? Sender(Wire), Outage, Counts, Clock, loggers.CreateLogger<InboxLoop>());
 
     /// <summary>What carries the post.</summary>
     public Sender Sender(IWire wire, Bell? outbox = null) =>

@@ -44,7 +44,7 @@ internal sealed class MangledRun(int seed, int count)
         var bell = new Bell(clock);
         var clerk = new Clerk(file, Us, Studios.Answering(), NullLogger<Clerk>.Instance);
         var wire = new Nowhere();
-        var inbox = new InboxLoop(file, clerk, wire, bell, Senders.Of(file, wire, clock), outage, counts, clock);
+        var inbox = new InboxLoop(file, clerk, wire, bell, Senders.Of(file, wire, clock), outage, counts, clock, NullLogger<InboxLoop>.Instance);
         var fetching = Task.Run(() => Updates(standIn, file, inbox, counts).Run(noMore.Token), CancellationToken.None);
         var settling = Task.Run(() => inbox.Run(stop.Token), CancellationToken.None);
         Task[] loops = [fetching, settling];

@@ -80,6 +80,38 @@ public sealed class SharedCommitTests : IDisposable
         Assert.Equal(2, desk.Wire.All.Count);
     }
 
+    [Fact]
+    public async Task A_post_that_can_t_be_read_is_parked_and_holds_up_nobody()
+    {
+        desk.File.Write(session =>
+        {
+            session.Post.Put(Desk.Pia, "{}", StudioBot.Records.Post.Urgency.Reply, desk.Now);
+            session.Post.Put(Desk.Nora, "[1]", StudioBot.Records.Post.Urgency.Reply, desk.Now);
+        });
+        var sender = desk.Sender(desk.Wire);
+        var sending = sender.Run(stop.Token);
+        var loop = desk.Loop(sender: sender);
+        loop.Receive(session => desk.Store(session, desk.Message(1, Desk.Nora, 1, "room 20C 58%")), stop.Token);
+        await Patience.Until(desk.Clock, TimeSpan.FromMilliseconds(50), () => Posts("parked") == 2 && Posts("sent") >= 1);
+        Assert.Contains(desk.Wire.All, sent => sent.Letter.Plain.Contains("20", StringComparison.Ordinal));
+        await Patience.End(sending, stop);
+    }
+
+    [Fact]
+    public void A_message_that_comes_as_the_clock_is_set_forward_gives_nothing_up()
+    {
+        desk.Wire.Script(Desk.Pia, new Host.Sending.Delivery.Again(TimeSpan.FromSeconds(90), "too many"));
+        var wall = new WallClock(desk.Clock);
+        var sender = Senders.Of(desk.File, desk.Wire, wall);
+        _ = sender.Run(stop.Token);
+        var loop = desk.Loop(sender: sender);
+        loop.Receive(session => desk.Store(session, desk.Message(1, Desk.Pia, 1, "room 20C 58%")), stop.Token);
+        wall.Set(TimeSpan.FromHours(48));
+        loop.Receive(session => desk.Store(session, desk.Message(2, Desk.Nora, 2, "room 21C 57%")), stop.Token);
+        Assert.Equal(0, Posts("parked"));
+        Assert.Equal(1, Posts("waiting"));
+    }
+
     private int Posts(string state)
     {
         using var books = new SqliteConnection($"Data Source={desk.Path};Pooling=False");
