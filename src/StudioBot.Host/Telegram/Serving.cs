@@ -72,7 +72,8 @@ internal sealed class Serving(
         var clerk = new Clerk(file, me.Id, answering, loggers.CreateLogger<Clerk>());
         var sender = new Sender(
             file, wire, backups, pace, backoff, outboxBell, time, loggers.CreateLogger<Sender>());
-        var inbox = new InboxLoop(file, clerk, wire, inboxBell, sender, outage, counts, time, loggers.CreateLogger<InboxLoop>());
+        var inbox = new InboxLoop(
+            file, clerk, wire, inboxBell, sender, outage, counts, time, loggers.CreateLogger<InboxLoop>());
         others.AddRange(Others(inbox, sender, arrival, catalogue, stop));
         await Steady("Polling", Updates(inbox, wire).Run, stop);
     }
