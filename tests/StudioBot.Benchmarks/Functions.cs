@@ -99,16 +99,16 @@ public class Functions
 
     private static (double Time, long Bytes) Repeated(string words, int times)
     {
-        var took = new double[times];
-        var bytes = GC.GetAllocatedBytesForCurrentThread();
+        var (took, bytes) = (new double[times], new double[times]);
         for (var run = 0; run < times; run++)
         {
-            var began = Stopwatch.GetTimestamp();
+            var (began, before) = (Stopwatch.GetTimestamp(), GC.GetAllocatedBytesForCurrentThread());
             Sample.Answer(words);
+            bytes[run] = GC.GetAllocatedBytesForCurrentThread() - before;
             took[run] = Stopwatch.GetElapsedTime(began).TotalMicroseconds;
         }
 
-        return (Middle(took), (GC.GetAllocatedBytesForCurrentThread() - bytes) / times);
+        return (Middle(took), (long)Middle(bytes));
     }
 
     private static double Middle(IEnumerable<double> values)
