@@ -17,6 +17,9 @@ public abstract class Act : Command
     /// <summary>Whether its reply ends with the ready days of the pieces it touched.</summary>
     internal virtual bool ShowsReadyDays => false;
 
+    /// <summary>Whether the studio may know another word after it: a name, a lot, a number.</summary>
+    internal virtual bool MayName => true;
+
     /// <summary>Whether its reply carries the button that takes it back. A question that leads on has nothing that one
     /// would want back; <c>undo</c> takes it back all the same.</summary>
     internal virtual bool ShowsUndo => true;

@@ -124,7 +124,12 @@ public sealed class Conversation(Catalogue catalogue)
             kept => !kept.IsTrouble);
         return reply.IsTrouble
             ? new Outcome(Ready(reply), OnlyAsked: false)
-            : new Outcome(Ready(reply), OnlyAsked: false) { Asides = [.. asides.Select(Ready)], Recorded = true };
+            : new Outcome(Ready(reply), OnlyAsked: false)
+            {
+                Asides = [.. asides.Select(Ready)],
+                Recorded = true,
+                MayName = said.Any(phrase => phrase.Form is not Act { MayName: false }),
+            };
     }
 
     // Where a message holds several records, each has its own words.

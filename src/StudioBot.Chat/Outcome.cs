@@ -14,6 +14,9 @@ public sealed record Outcome(Reply Reply, bool OnlyAsked)
     /// <summary>Something was recorded.</summary>
     public bool Recorded { get; init; }
 
+    /// <summary>The studio may know another word since: what was gathered of them is to be gathered anew.</summary>
+    public bool MayName { get; init; }
+
     /// <summary>It was refused, for the book of refusals; none where it was not.</summary>
     public Barred? Barred { get; init; }
 

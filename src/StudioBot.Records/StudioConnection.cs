@@ -1,6 +1,7 @@
 using System.Data;
 using System.Diagnostics.CodeAnalysis;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace StudioBot.Records;
 
@@ -12,6 +13,25 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
     private const int MostKept = 160;
 
     private readonly Dictionary<string, SqliteCommand> kept = [];
+    private readonly Dictionary<string, long> changes = [];
+    private long takenBack;
+
+    /// <summary>From now on it counts the rows that change, of each table.</summary>
+    /// <remarks>A connection that only reads need not: to it nothing changes within a transaction.</remarks>
+    public void CountChanges() => raw.sqlite3_update_hook(
+        Handle,
+        (_, _, _, table, _) =>
+        {
+            var name = table.utf8_to_string();
+            changes[name] = changes.GetValueOrDefault(name) + 1;
+        },
+        null);
+
+    /// <summary>How often a row of these tables changed.</summary>
+    public long ChangesOf(string[] tables) => takenBack + tables.Sum(table => changes.GetValueOrDefault(table));
+
+    /// <summary>Some changes were taken back: that counts as a change of every table.</summary>
+    public void CountTakenBack() => takenBack++;
 
     /// <inheritdoc/>
     public override SqliteCommand CreateCommand() => new Command(this);

@@ -29,6 +29,7 @@ public sealed class StudioFile : IDisposable
         this.writer = writer;
         this.claim = claim;
         this.longest = longest;
+        (writer as StudioConnection)?.CountChanges();
     }
 
     // Only a file can be read beside its writer; a studio in memory lives in the writer's connection.

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 using StudioBot.Records.Acts;
 using StudioBot.Records.Members;
 using StudioBot.Records.Post;
@@ -60,13 +61,22 @@ public sealed class StudioSession : StudioView
     /// <param name="keeps">Whether its result is worth keeping.</param>
     /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
     /// </exception>
+    /// <exception cref="LostSessionException">The database has taken back the whole session.</exception>
     public T Attempt<T>(Func<T> work, Func<T, bool> keeps)
     {
         connection.Execute("savepoint attempt");
         try
         {
             var result = work();
-            connection.Execute(keeps(result) ? "release attempt" : TakeBack);
+            if (keeps(result))
+            {
+                connection.Execute("release attempt");
+            }
+            else
+            {
+                Return();
+            }
+
             return result;
         }
         catch (SqliteException trouble) when (UnwritableStudioException.Is(trouble))
@@ -74,10 +84,41 @@ public sealed class StudioSession : StudioView
             // A full disk has taken back the whole transaction, and the savepoint with it.
             throw new UnwritableStudioException(trouble);
         }
-        catch
+        catch (Exception told) when (told is UnwritableStudioException or LostSessionException)
         {
-            connection.Execute(TakeBack);
+            // By an attempt within this one.
             throw;
         }
+        catch (Exception broken)
+        {
+            if (IsOver)
+            {
+                throw new LostSessionException(broken);
+            }
+
+            Return();
+            throw;
+        }
+    }
+
+    /// <summary>Does this, or takes back all it wrote; what was written before stays either way.</summary>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
+    /// </exception>
+    /// <exception cref="LostSessionException">The database has taken back the whole session.</exception>
+    public void Attempt(Action work) => Attempt(
+        () =>
+        {
+            work();
+            return true;
+        },
+        _ => true);
+
+    // A statement that was broken off in its writing takes the whole transaction with it.
+    private bool IsOver => connection.Handle is { } handle && raw.sqlite3_get_autocommit(handle) != 0;
+
+    private void Return()
+    {
+        connection.Execute(TakeBack);
+        (connection as StudioConnection)?.CountTakenBack();
     }
 }

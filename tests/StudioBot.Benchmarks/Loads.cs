@@ -32,6 +32,9 @@ internal sealed class Loads(ChatServer server, Child bot, int members)
         "flow ford4 22 s", "ratio 2:1 have 120 A 50 B", "spin 30cm round 90rpm 15s", "stock white", "convert 70F to C",
     ];
 
+    /// <summary>What is used, in turn.</summary>
+    public static IReadOnlyList<string> Paints { get; } = ["white", "lamp black", "ultramarine", "magenta", "ochre"];
+
     private int said;
 
     /// <summary>All at once: as fast as it can.</summary>
@@ -94,7 +97,7 @@ internal sealed class Loads(ChatServer server, Child bot, int members)
     private (long Who, string Words, DateTimeOffset At) Next(bool isAsked)
     {
         var number = said++;
-        var words = isAsked ? Questions[number % Questions.Length] : $"used {11 + number / members % 50} ml white";
+        var words = isAsked ? Questions[number % Questions.Length] : $"used {11 + number / members % 50} ml {Paints[number % Paints.Count]}";
         return (StudioService.FirstMember + number % members, words, StudioService.Now.AddSeconds(number / members * 4));
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using StudioBot.Benchmarks;
 
@@ -12,6 +13,14 @@ switch (args)
     case ["studio", var folder, var url, var pace]:
         await StudioService.Run(folder, url, pace == "paced");
         break;
+    case ["load", ("ask" or "used") and var what, var count]:
+        await Goals.RunOne(Console.Out, what == "ask", int.Parse(count, CultureInfo.InvariantCulture));
+        break;
+    case ["figures"]:
+        await Held.Print(Console.Out);
+        break;
+    case ["hold"]:
+        return await Held.Hold(Console.Out) ? 0 : 1;
     case ["functions", .. var filters]:
         BenchmarkSwitcher.FromAssembly(typeof(Goals).Assembly).Run(filters);
         break;
@@ -19,7 +28,7 @@ switch (args)
         await Goals.Run(Console.Out);
         break;
     default:
-        Console.Error.WriteLine("Try  dotnet run -c Release  for the table, or  -- functions --filter '*'");
+        Console.Error.WriteLine("Try  dotnet run -c Release  for the table, -- load used 2000  for one load, or  -- functions --filter '*'");
         return 2;
 }
 

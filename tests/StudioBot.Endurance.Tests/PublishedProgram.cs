@@ -1,8 +1,9 @@
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 
 namespace StudioBot.Endurance.Tests;
 
-/// <summary>The program as it is shipped: published once a run, from the build beside ours.</summary>
+/// <summary>The program as it is shipped: published once a run, ready to run on this machine.</summary>
 internal static class PublishedProgram
 {
     private static readonly Lazy<string> Published = new(Publish);
@@ -23,7 +24,10 @@ internal static class PublishedProgram
         var target = System.IO.Path.Combine(folder.FullName, "published");
         using var publish = Process.Start(new ProcessStartInfo(
             "dotnet",
-            ["publish", "src/StudioBot.Host", "--no-build", "-c", configuration, "-o", target, "-v", "q", "-nologo"])
+            [
+                "publish", "src/StudioBot.Host", "--no-restore", "-c", configuration, "-r", RuntimeInformation.RuntimeIdentifier,
+                "-o", target, "-v", "q", "-nologo",
+            ])
         {
             WorkingDirectory = root.FullName,
             RedirectStandardOutput = true,

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -27,6 +28,7 @@ internal sealed class AgainCommand : Ask
         [Number, Size, Detail],
         ["again 17 on 40cm round"])
     {
+        More = "By your own pours, as amounts.",
         Also = ["repeat", "redo"],
         Cues =
         [
@@ -44,9 +46,11 @@ internal sealed class AgainCommand : Ask
         var isKnown = studio.Practice.Techniques.Any(one => one.Name == piece.Technique);
         var technique = studio.Technique(isKnown ? piece.Technique : null);
         var colours = piece.Colours ?? studio.Practice.Pours.UsualColours.Value;
-        var sides = studio.Practice.Pours.SideFilm.Value;
-        var before = PourAmounts.For(technique, new SurfaceSet(piece.Surface, depth: piece.Depth), colours, sides);
-        var now = PourAmounts.For(technique, said.Of(Size), colours, sides);
+        var maker = turn.Member?.Name;
+        var then = new SurfaceSet(piece.Surface, depth: piece.Depth);
+        var before = studio.Amounts(technique, then, colours, StudioFilms.Of(technique, then, maker, studio));
+        var learnt = StudioFilms.Of(technique, said.Of(Size), maker, studio);
+        var now = studio.Amounts(technique, said.Of(Size), colours, learnt);
         var rows = piece.Parts.Count > 0
             ? Scaled(piece, now.Need / before.Need, isWhole: said.Has(Detail))
             : Layers(now);
@@ -61,7 +65,7 @@ internal sealed class AgainCommand : Ask
             new Block.Headline($"{piece.Number} again: mix {Show.ToMeasure(total)}"),
             new Block.Figures(rows),
             new Block.Line($"{Show.Surfaces(said.Of(Size))}, {Show.Number(now.Need / before.Need, 2)} times as much as "
-                + $"{piece.Number} {Origin(piece, technique, studio)}"),
+                + $"{piece.Number} {Origin(piece, technique, learnt, studio)}"),
         ];
         if (piece.Parts.Any(part => part.Amount is Amount.ByMass))
         {
@@ -121,10 +125,12 @@ internal sealed class AgainCommand : Ask
         return rows;
     }
 
-    private static string Origin(Piece piece, Technique technique, Studio studio)
+    private static string Origin(Piece piece, Technique technique, LearntNeed? learnt, Studio studio)
     {
         var recipe = piece.Recipe is { } name ? name + ", " : "";
-        var record = piece.Parts.Count > 0 ? "" : " Its colours are not on record: by layers, common practice.";
+        var record = piece.Parts.Count == 0
+            ? $" Its colours are not on record: by layers, {learnt?.Pours ?? "common practice"}."
+            : learnt is null ? "" : $" By {learnt.Pours}.";
         return $"({recipe}{technique.Name}, {Words(piece.Stage)}).{record}{Sentences.Invented(studio)}";
     }
 

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Coats;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
@@ -21,7 +22,7 @@ internal sealed class ResinCommand : Ask
     {
         NoSpoons = "can't be measured well enough for resin: weigh it or use a graduated cup",
     };
-    private static readonly ChoiceSlot Detail = new("", "a detail", ["grounds", "cups"]);
+    private static readonly ChoiceSlot Detail = new("", "a detail", ["grounds", "cups", "gels"]);
 
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
@@ -68,6 +69,7 @@ internal sealed class ResinCommand : Ask
         return said.Or(Detail, "") switch
         {
             "cups" => ResinPages.Cups(job, studio, Without(said, " cups")),
+            "gels" => ResinPages.Gels(job, Without(said, " gels")),
             "grounds" => ResinPages.Grounds(job, studio, Without(said, " grounds")),
             _ => ResinPages.Amounts(job, pieces, studio, said.Line),
         };
@@ -93,6 +95,7 @@ internal sealed class ResinCommand : Ask
         var need = sets.Count == 0
             ? ResinNeed.Said(resin, said.Of(Total))
             : ResinNeed.For(sets, What(said, pieces), film, coats, resin, system);
+        var gels = StudioGels.Of(studio);
         return new ResinJob(
             system,
             resin,
@@ -102,7 +105,11 @@ internal sealed class ResinCommand : Ask
             sets.Count == 0 ? null : film,
             AirTaken.Of(words, turn, studio),
             words,
-            taken);
+            taken)
+        {
+            Gel = gels.Pace(system),
+            GelSlips = gels.Slips(system),
+        };
     }
 
     private static string What(Phrase said, IReadOnlyList<Piece> pieces)

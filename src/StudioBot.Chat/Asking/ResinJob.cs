@@ -37,7 +37,13 @@ internal sealed record ResinJob(
     public CupPlan Cups => CupPlan.Of(Resin, Need.OneCoat, System.Cups.Value.In(Air.Temperature));
 
     /// <summary>How long it flows once spread.</summary>
-    public Finding<WorkingTime> Working => Air.Flow(System);
+    public Finding<WorkingTime> Working => Gel.Over(Air.Flow(System));
+
+    /// <summary>How long it can be worked here, beside its sheet.</summary>
+    public GelPace Gel { get; init; } = GelPace.OfSheet;
+
+    /// <summary>What was told gelled and is left out, by name; empty where nothing is.</summary>
+    public string GelSlips { get; init; } = "";
 
     /// <summary>Whether this air suits it; none where that can't be said.</summary>
     public ResinAir? Verdict =>

@@ -1,3 +1,5 @@
+using StudioBot.Chat.Coats;
+using StudioBot.Chat.Recording;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
@@ -32,8 +34,8 @@ internal static class ResinPages
             ]),
             new Block.Line("Scale zeroed with the empty cup. "
                 + $"At most {Show.Volume(job.System.Cups.Value.In(job.Air.Temperature))} a cup; "
-                + $"{Show.Time(potLife.Time)} for {Show.Mass(potLife.Sample)} at {Show.Degrees(potLife.At)}, "
-                + "less for more."),
+                + $"{Show.Time(potLife.Time * job.Gel.Shortened)} for {Show.Mass(potLife.Sample)} at "
+                + $"{Show.Degrees(potLife.At)}{Own(job.Gel)}, less for more."),
         ];
         if (ResinWarnings.Time(job.Working) is { } time && plan.MixOneByOne(TimeSpan.Zero, time.Likely))
         {
@@ -41,6 +43,30 @@ internal static class ResinPages
         }
 
         blocks.Add(Cautions.About(studio, SafetySubject.CupHeat));
+        return new Reply(blocks, [new Button("Back to the amounts", line)]);
+    }
+
+    /// <summary>How long it flows by when it gelled here, beside the sheet, which stays the most.</summary>
+    public static Reply Gels(ResinJob job, string line)
+    {
+        List<Block> blocks =
+        [
+            new Block.Headline(ResinWarnings.Time(job.Working) is { } time
+                ? $"Flows {Show.Time(time.Likely)} at {Show.Degrees(job.Air.Temperature)}"
+                : "Too cold: nobody can say how long"),
+            new Block.Line(GelTold.Times(job.Gel)),
+        ];
+        if (StudioGels.Trend(job.Gel) is { Length: > 0 } trend)
+        {
+            blocks.Add(new Block.Line(trend));
+        }
+
+        if (job.GelSlips.Length > 0)
+        {
+            blocks.Add(new Block.Line($"Left out, three times off the sheet or more: {job.GelSlips}."));
+        }
+
+        blocks.Add(new Block.Line("The product's sheet comes first."));
         return new Reply(blocks, [new Button("Back to the amounts", line)]);
     }
 
@@ -99,6 +125,11 @@ internal static class ResinPages
             Cautions.InShort(studio, SafetySubject.ResinSkin, SafetySubject.ResinAir),
         ];
         List<Button> buttons = [new("Cups and heat", $"{line} cups"), new("How worked out", $"{line} grounds")];
+        if (job.Gel.Reports > 0 || job.GelSlips.Length > 0)
+        {
+            buttons.Add(new Button("By own gels", $"{line} gels"));
+        }
+
         if (!job.Air.IsSaid)
         {
             buttons.Add(new Button("The air", "air"));
@@ -145,6 +176,8 @@ internal static class ResinPages
             ? $"air {AirWording.Answer(verdict.Answer)}"
                 + (verdict.Now is { } now ? $", dew point {Show.Number(now.Degrees)} °C off" : "")
             : "say the humidity too for the air";
-        return $"{where}: flows {Show.Time(time.Likely)}; {air}.";
+        return $"{where}: flows {Show.Time(time.Likely)}{Own(job.Gel)}; {air}.";
     }
+
+    private static string Own(GelPace gel) => gel.Reports == 0 ? "" : " (own)";
 }

@@ -1,8 +1,10 @@
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft;
 using StudioBot.Craft.Mixing;
+using StudioBot.Craft.Pours;
 using StudioBot.Craft.Practice;
 using StudioBot.Craft.Units;
 using StudioBot.Records.Materials;
@@ -28,7 +30,7 @@ internal sealed class ScaleCommand : Ask
         [Saved, Size, Way, Total, Detail],
         ["scale ocean to 400 ml", "scale ocean for 40cm round"])
     {
-        More = "Rounded to the tools.",
+        More = "Rounded to the tools; for a surface by your own pours, as amounts.",
         Also = ["rescale"],
         Cues =
         [
@@ -68,11 +70,11 @@ internal sealed class ScaleCommand : Ask
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
         var recipe = InParts(studio.View.Recipes.All().First(one => one.Name == said.Of(Saved)));
-        var densities = studio.View.Materials.All()
-            .ToDictionary(material => material.Name, material => material.Density);
+        var densities = Densities(studio);
         var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
+        var learnt = said.Has(Size) ? StudioFilms.Of(technique, said.Of(Size), turn.Member?.Name, studio) : null;
         var scaled = said.Has(Size)
-            ? Scaling.To(recipe, technique, said.Of(Size), name => densities.GetValueOrDefault(name))
+            ? For(recipe, technique, learnt, said, studio)
             : said.Of(Total) switch
             {
                 Amount.ByMass mass => Scaling.To(recipe, mass.Mass, name => densities.GetValueOrDefault(name)),
@@ -81,7 +83,7 @@ internal sealed class ScaleCommand : Ask
             };
         return scaled switch
         {
-            Finding<IReadOnlyList<ScaledPart>>.Found found => Scaled(recipe, found.Value, said, studio),
+            Finding<IReadOnlyList<ScaledPart>>.Found found => Scaled(recipe, found.Value, learnt, said, studio),
             Finding<IReadOnlyList<ScaledPart>>.None none =>
                 new Reply(new Block.Headline($"No figure: {none.Why}."), new Block.Line(none.Instead))
                 {
@@ -91,7 +93,24 @@ internal sealed class ScaleCommand : Ask
         };
     }
 
-    private static Reply Scaled(Recipe recipe, IReadOnlyList<ScaledPart> exact, Phrase said, Studio studio)
+    // One cup, by the own pours where there are any.
+    private static Finding<IReadOnlyList<ScaledPart>> For(
+        Recipe recipe, Technique technique, LearntNeed? learnt, Phrase said, Studio studio)
+    {
+        var densities = Densities(studio);
+        return learnt is null
+            ? Scaling.To(recipe, technique, said.Of(Size), name => densities.GetValueOrDefault(name))
+            : Scaling.To(
+                recipe,
+                studio.Amounts(technique, said.Of(Size), 1, learnt).Need + PourAmounts.WasteOfACup,
+                name => densities.GetValueOrDefault(name));
+    }
+
+    private static Dictionary<string, Density?> Densities(Studio studio) =>
+        studio.View.Materials.All().ToDictionary(material => material.Name, material => material.Density);
+
+    private static Reply Scaled(
+        Recipe recipe, IReadOnlyList<ScaledPart> exact, LearntNeed? learnt, Phrase said, Studio studio)
     {
         var tools = studio.Practice.Pours.Tools;
         var rounded = RoundedRecipe.Of(
@@ -111,7 +130,7 @@ internal sealed class ScaleCommand : Ask
         ];
         if (said.Has(Size))
         {
-            blocks.Add(new Block.Line(Surface(said, studio)));
+            blocks.Add(new Block.Line(Surface(said, learnt, studio)));
         }
 
         if (recipe.Parts.Any(part => part.By == RatioBy.Mass) && !isExact)
@@ -131,11 +150,13 @@ internal sealed class ScaleCommand : Ask
         + (rounded.Growth > 1.005 ? $", {Show.Number((rounded.Growth - 1) * 100)} % over {Round(wanted, 1)}." : ".")
         + (rounded.WorstError > Rough ? " Make more, it is too little for these tools." : "");
 
-    private static string Surface(Phrase said, Studio studio)
+    private static string Surface(Phrase said, LearntNeed? learnt, Studio studio)
     {
         var technique = studio.Technique(said.Has(Way) ? said.Of(Way) : null);
         return $"{Show.Surfaces(said.Of(Size))}, {technique.Name}{(said.Has(Way) ? "" : " taken")}: "
-            + $"{Show.Film(technique.Laid.Usual)} film and run-off, common practice.";
+            + (learnt is null
+                ? $"{Show.Film(technique.Laid.Usual)} film and run-off, common practice."
+                : $"by {learnt.Pours}, enough 4 times of 5.");
     }
 
     private static string Measured(ScaledPart part, RatioBy by) =>

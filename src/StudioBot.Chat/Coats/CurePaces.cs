@@ -1,9 +1,8 @@
 using System.Text.RegularExpressions;
+using StudioBot.Chat.Learning;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
 using StudioBot.Records;
-using StudioBot.Records.Pieces;
-using StudioBot.Records.Rooms;
 
 namespace StudioBot.Chat.Coats;
 
@@ -18,26 +17,52 @@ internal sealed partial class CurePaces
     private CurePaces(Dictionary<string, CurePace> paces) => _paces = paces;
 
     /// <summary>As the records stand now.</summary>
-    public static CurePaces Of(StudioView view, TradePractice practice)
-    {
-        List<int> pieces = [.. view.Pieces.Noted(Tacky, MostReports)];
-        if (pieces.Count == 0)
-        {
-            return new CurePaces([]);
-        }
-
-        List<List<PieceLine>> all = [.. view.Pieces.Lines(pieces).GroupBy(line => line.Number)
-            .Select(own => own.ToList())];
-        var since = all.SelectMany(own => own).Select(line => line.At).DefaultIfEmpty().Min();
-        var readings = view.Rooms.Readings(since - CoatReckoning.OldestAir);
-        var rooms = Recording.PiecePlace.Rooms(view);
-        return new CurePaces(all
-            .SelectMany(own => Ratios(own, readings, rooms, practice))
-            .OrderBy(one => one.At)
-            .GroupBy(one => one.System)
+    public static CurePaces Of(StudioView view, TradePractice practice) =>
+        new(CoatSign.Of(Tacky, IsTacky, MostReports, view, practice)
+            .Select(sign => (sign.Coat.System, Ratio: CurePace.RatioOf(
+                sign.At, CoatReckoning.Times(sign.Coat.System), sign.Coat.LaidAt, sign.Coat.Film)))
+            .Where(one => one.Ratio is not null)
+            .GroupBy(one => one.System.Name)
             .ToDictionary(
-                same => same.Key, same => CurePace.From(same.Select(one => one.Ratio).TakeLast(MostReports))));
+                same => same.Key, same => CurePace.From(same.Select(one => one.Ratio!.Value).TakeLast(MostReports))));
+
+    /// <summary>When each coat that was noted tacky was to be so, by the notes before it, against when it was noted: in
+    /// hours at the temperature of its sheet. What is three times off tells of a fault or a slip.</summary>
+    public static IReadOnlyList<PastGuess> Past(StudioView view, TradePractice practice) =>
+        [.. CoatSign.Of(Tacky, IsTacky, MostReports, view, practice)
+            .GroupBy(sign => sign.Coat.System.Name)
+            .SelectMany(Past)
+            .OrderBy(one => one.At)];
+
+    private static IEnumerable<PastGuess> Past(IEnumerable<CoatSign> signs)
+    {
+        List<double> before = [];
+        foreach (var (at, coat) in signs)
+        {
+            var sheet = CoatReckoning.Times(coat.System);
+            if (CurePace.RatioOf(at, sheet, coat.LaidAt, coat.Film) is not { } ratio)
+            {
+                continue;
+            }
+
+            var told = CurePace.From(before).Over(sheet);
+            if (CurePace.From([ratio]).Reports > 0)
+            {
+                yield return new PastGuess(
+                    $"piece {coat.Piece}",
+                    at,
+                    ratio * Middle(sheet),
+                    Middle(told),
+                    Middle(sheet),
+                    told.OpensFrom.TotalHours,
+                    told.OpensBy.TotalHours);
+            }
+
+            before.Add(ratio);
+        }
     }
+
+    private static double Middle(CureTimes times) => Math.Sqrt(times.OpensFrom.TotalHours * times.OpensBy.TotalHours);
 
     /// <summary>That of a resin; its sheet's where nothing was noted.</summary>
     public CurePace Of(ResinSystem system) => _paces.GetValueOrDefault(system.Name, CurePace.OfSheet);
@@ -46,34 +71,6 @@ internal sealed partial class CurePaces
     public static bool IsTacky(string note) => Sign().IsMatch(note);
 
     private const string Tacky = "tacky";
-
-    // The first on a coat: later ones only say that it is so still. One that failed was mixed or cured wrong.
-    private static IEnumerable<(DateTimeOffset At, string System, double Ratio)> Ratios(
-        List<PieceLine> lines,
-        IReadOnlyList<RoomReading> readings,
-        Func<string?, string?> rooms,
-        TradePractice practice)
-    {
-        if (lines.Any(line => line.What is PieceEvent.Failed))
-        {
-            yield break;
-        }
-
-        HashSet<DateTimeOffset> told = [];
-        for (var at = 0; at < lines.Count; at++)
-        {
-            if (lines[at].What is PieceEvent.Note { Words: var note }
-                && IsTacky(note)
-                && CoatReckoning.Of([.. lines.Take(at)], readings, rooms, practice)
-                    is { HasFailed: false, IsSanded: false } coat
-                && told.Add(coat.LaidAt)
-                && CurePace.RatioOf(
-                    lines[at].At, CoatReckoning.Times(coat.System), coat.LaidAt, coat.Film) is { } ratio)
-            {
-                yield return (lines[at].At, coat.System.Name, ratio);
-            }
-        }
-    }
 
     [GeneratedRegex(
         @"^(?:(?:it|is|it's|its|now|just|has|gone|already) )*tacky(?: now| already)?[.!]?$",

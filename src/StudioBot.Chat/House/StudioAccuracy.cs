@@ -1,15 +1,20 @@
 using StudioBot.Chat.Asking;
+using StudioBot.Chat.Coats;
 using StudioBot.Chat.Drying;
 using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 
 namespace StudioBot.Chat.House;
 
 /// <summary><c>studio accuracy</c>: past estimates against what happened.</summary>
 internal sealed class StudioAccuracy : Ask
 {
+    // Of more kinds each is told more shortly.
+    private const int MostAtLength = 2;
+
     private static readonly ChoiceSlot Topic = new("", "accuracy", ["accuracy"]) { IsRequired = true };
 
     /// <inheritdoc/>
@@ -18,17 +23,15 @@ internal sealed class StudioAccuracy : Ask
         [Topic],
         ["studio accuracy"])
     {
-        More = "Of paint and of ready days, beside common practice.",
+        More = "Of paint, ready days, orders and resin hours, beside common practice.",
         AlsoSaying = ["accuracy"],
     };
 
     /// <inheritdoc/>
     internal override Reply Answer(Phrase said, Turn turn, Studio studio)
     {
-        var paint = Accuracy.Of([.. Paint(studio)]);
-        var days = Accuracy.Of(
-            StudioDryings.Past(new PieceReckoning(studio.View, studio.Practice, turn.Now)));
-        if (paint is null && days is null)
+        List<Kind> kinds = [.. All(turn, studio).OfType<Kind>()];
+        if (kinds.Count == 0)
         {
             return new Reply(
                 new Block.Headline("Too few to tell yet"),
@@ -37,42 +40,80 @@ internal sealed class StudioAccuracy : Ask
                 new Block.Sample("left 40 ml from 17"));
         }
 
-        List<Block> blocks = [new Block.Headline(Answer(paint, days))];
-        if (paint is not null)
-        {
-            blocks.Add(new Block.Line(
-                $"Paint, {paint.Count} pours: off by {Show.Number(paint.Off, 2)} mm a face; common practice by "
-                + $"{Show.Number(paint.UsualOff, 2)} mm. {Held(paint)}"));
-        }
-
-        if (days is not null)
-        {
-            blocks.Add(new Block.Line(
-                $"Ready days, {days.Count} pieces as poured: off by {Show.Number(days.Off)} days; common practice by "
-                + $"{Show.Number(days.UsualOff)} days. {Held(days)}"));
-        }
-
-        blocks.Add(new Block.Line("Half of them were off by no more. Each is reckoned from what was known before it."
-            + Sentences.Invented(studio)));
-        return new Reply(blocks, [new Button("What is set", "studio"), new Button("Techniques", "technique")]);
+        var isShort = kinds.Count > MostAtLength;
+        return new Reply(
+            [
+                new Block.Headline(Answer(kinds)),
+                .. kinds.Select(kind => new Block.Line(isShort ? kind.InShort : kind.AtLength)),
+                new Block.Line((isShort
+                    ? "Half were off by no more; 80 % is aimed at."
+                    : "Half of them were off by no more. Each is reckoned from what was known before it.")
+                    + Sentences.Invented(studio)),
+            ],
+            [new Button("What is set", "studio"), new Button("Techniques", "technique")]);
     }
+
+    private static IEnumerable<Kind?> All(Turn turn, Studio studio) =>
+    [
+        Kind.Of("films", "Paint", "pours", "mm", " a face", "common practice", 2, Paint(studio)),
+        Kind.Of(
+            "drying times",
+            "Ready days",
+            "pieces as poured",
+            "days",
+            "",
+            "common practice",
+            1,
+            StudioDryings.Past(new PieceReckoning(studio.View, studio.Practice, turn.Now))),
+        Kind.Of("delivery times", "Orders", "orders", "days", "", "what is set", 1, Deliveries.Past(studio)),
+        Kind.Of(
+            "resin hours",
+            "Resin opens",
+            "coats",
+            "h",
+            "",
+            "the sheet",
+            1,
+            CurePaces.Past(studio.View, studio.Practice)),
+    ];
 
     private static IEnumerable<PastGuess> Paint(Studio studio) => studio.Practice.Techniques
         .SelectMany(technique => StudioFilms.Past(studio.Technique(technique.Name), studio));
 
-    private static string Answer(Accuracy? paint, Accuracy? days) =>
-        (Better(paint), Better(days)) switch
+    private static string Answer(List<Kind> kinds) => kinds.Where(kind => kind.Off < 0).ToList() switch
+    {
+        [] => kinds.Any(kind => kind.Off > 0)
+            ? "Common practice does better so far"
+            : "Common practice does as well so far",
+        [var one] => $"Your own {one.Name} beat common practice",
+        _ => "Your own figures beat common practice",
+    };
+
+    // What one kind of estimate comes to; off by less than the usual one: below zero.
+    private sealed record Kind(string Name, double Off, string AtLength, string InShort)
+    {
+        public static Kind? Of(
+            string name,
+            string title,
+            string of,
+            string unit,
+            string where,
+            string usual,
+            int decimals,
+            IEnumerable<PastGuess> guesses)
         {
-            (true, true) => "Your own figures beat common practice",
-            (true, _) => "Your own films beat common practice",
-            (_, true) => "Your own drying times beat common practice",
-            _ when Worse(paint) || Worse(days) => "Common practice does better so far",
-            _ => "Common practice does as well so far",
-        };
+            if (Accuracy.Of([.. guesses]) is not { } found)
+            {
+                return null;
+            }
 
-    private static bool Better(Accuracy? one) => one is not null && one.Off < one.UsualOff;
-
-    private static bool Worse(Accuracy? one) => one is not null && one.Off > one.UsualOff;
-
-    private static string Held(Accuracy one) => $"{Show.Share(one.Held)} came as told; 80 % is aimed at.";
+            var (own, other) = (Show.Number(found.Off, decimals), Show.Number(found.UsualOff, decimals));
+            return new Kind(
+                name,
+                found.Off - found.UsualOff,
+                $"{title}, {found.Count} {of}: off by {own} {unit}{where}; {usual} by {other} {unit}. "
+                    + $"{Show.Share(found.Held)} came as told; 80 % is aimed at.",
+                $"{title}, {found.Count}: off by {own} {unit}, {usual} {other}; {Show.Share(found.Held)} as told.");
+        }
+    }
 }

@@ -1,5 +1,7 @@
+using StudioBot.Chat.Coats;
 using StudioBot.Chat.Drying;
 using StudioBot.Chat.Replies;
+using StudioBot.Chat.Sharing;
 
 namespace StudioBot.Chat.Learning;
 
@@ -15,11 +17,14 @@ public static class Backtest
         [
             .. studio.Practice.Techniques.Select(technique => (
                 $"paint, {technique.Name}", "mm", StudioFilms.Past(studio.Technique(technique.Name), studio))),
+            ("orders", "days", Deliveries.Past(studio)),
+            ("resin opens", "h", CurePaces.Past(studio.View, studio.Practice)),
             ("ready, as poured", "days", StudioDryings.Past(new PieceReckoning(studio.View, studio.Practice, now))),
         ];
         all.RemoveAll(kind => kind.Guesses.Count == 0);
         return all.Count == 0
-            ? ["Nothing to hold estimates against yet: no pour was measured, no piece called dry."]
+            ? ["Nothing to hold estimates against yet: no pour was measured, no piece called dry, no coat tacky, no "
+                + "third order came."]
             : [
                 .. all.Select(kind => Line(kind.Kind, kind.Unit, kind.Guesses)),
                 "",
@@ -34,7 +39,7 @@ public static class Backtest
             : $"{kind}: {guesses.Count}, too few to tell";
 
     private static string Line(string kind, string unit, PastGuess one, Studio studio) =>
-        $"{studio.Zone.DateOf(one.At):yyyy-MM-dd} piece {one.Piece}, {kind}: told {Show.Number(one.Own, 2)} "
+        $"{studio.Zone.DateOf(one.At):yyyy-MM-dd} {one.What}, {kind}: told {Show.Number(one.Own, 2)} "
         + $"({Show.Number(one.Low, 2)} to {Show.Number(one.High, 2)}), common practice {Show.Number(one.Usual, 2)}, "
         + $"came {Show.Number(one.Happened, 2)} {unit}{(one.IsHeld ? "" : ", outside")}";
 }

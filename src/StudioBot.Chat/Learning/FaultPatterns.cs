@@ -7,7 +7,7 @@ using StudioBot.Records.Pieces;
 namespace StudioBot.Chat.Learning;
 
 /// <summary>What the pieces with a fault share, by this studio's records: pieces with it compared with pieces without
-/// it over how, with what and from what they were poured.</summary>
+/// it over how, with what, from what and in what air they were poured.</summary>
 /// <remarks>Small counts say that they are too few; that many things are looked at is reckoned with
 /// (<see cref="FaultTable"/>, <see cref="ManyLooks"/>). Who made a piece is not looked at.</remarks>
 internal static class FaultPatterns
@@ -38,7 +38,8 @@ internal static class FaultPatterns
         {
             Phrases = [.. one.Phrases.Where(phrase => phrase is not [var only] || !OnlyInQuestions.Contains(only))],
         })];
-        var faulty = studio.View.Pieces.Lines(numbers)
+        var lines = studio.View.Pieces.Lines(numbers);
+        var faulty = lines
             .Where(line => Tells(line.What) is { } words && IsOf(fault, words, told))
             .Select(line => line.Number)
             .ToHashSet();
@@ -46,16 +47,18 @@ internal static class FaultPatterns
         {
             0 => null,
             < Enough => $"Here {Count(faulty.Count)} of {numbers.Count} on record: too few to tell what they share.",
-            _ => Shared(faulty, studio.View.Pieces.These(numbers)),
+            _ => Shared(faulty, studio.View.Pieces.These(numbers), lines, studio),
         };
     }
 
-    private static string Shared(HashSet<int> faulty, IReadOnlyList<Piece> pieces)
+    private static string Shared(
+        HashSet<int> faulty, IReadOnlyList<Piece> pieces, IReadOnlyList<PieceLine> lines, Studio studio)
     {
+        var things = new FaultThings(pieces, lines, studio);
         var all = $"Here {Count(faulty.Count)} of {pieces.Count} on record";
         List<(string What, FaultTable Table)> looks =
         [
-            .. pieces.SelectMany(piece => PieceThings.Of(piece).Distinct().Select(what => (what, piece)))
+            .. pieces.SelectMany(piece => things.Of(piece).Distinct().Select(what => (what, piece)))
                 .GroupBy(pair => pair.what, pair => pair.piece)
                 .Select(same => (same.Key, Table(faulty, [.. same], pieces.Count)))
                 .Where(look => look.Item2.With >= Enough && look.Item2.Without >= Enough),

@@ -22,7 +22,7 @@ internal static class StudioDryings
                 [.. dried.Where(other => other.EndedAt < one.Piece.PouredAt).Select(other => other.Lesson)])
                 .For(asPoured.Film, asPoured.Room);
             return new PastGuess(
-                one.Piece.Number,
+                $"piece {one.Piece.Number}",
                 one.Piece.PouredAt,
                 one.Took.TotalDays,
                 Days(asPoured, shift, Middle),

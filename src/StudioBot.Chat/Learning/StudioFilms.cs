@@ -47,7 +47,7 @@ internal static partial class StudioFilms
             if (pour.End == PourEnd.Enough && !isSlip)
             {
                 guesses.Add(new PastGuess(
-                    piece.Number,
+                    $"piece {piece.Number}",
                     piece.PouredAt,
                     pour.Used.Millimetres,
                     told.Mean.Millimetres,

@@ -194,7 +194,7 @@ internal sealed class CoatCommand : Act
             FitRows.Of([.. taken.Select(Row)]),
         ];
         var lots = taken.SelectMany(part => part.Labels).ToList();
-        var flows = Flow(coats[0], mix.System);
+        var flows = Flow(coats[0], mix.System, StudioGels.Of(writing.Studio).Pace(mix.System));
         if (lots.Count > 0 || flows.Length > 0)
         {
             blocks.Add(new Block.Line(
@@ -247,13 +247,15 @@ internal sealed class CoatCommand : Act
         _ => "",
     }));
 
-    private static string Flow(CoatReckoning coat, ResinSystem system)
+    private static string Flow(CoatReckoning coat, ResinSystem system, GelPace gel)
     {
         var film = coat.Film[0].Film;
-        var time = ResinWarnings.Time(new PotLife(system.WorkingTime.Value, system.TimesAt.Value).In(film));
+        var time = ResinWarnings.Time(
+            gel.Over(new PotLife(system.WorkingTime.Value, system.TimesAt.Value).In(film)));
         return time is null
             ? ""
-            : $"Flows {Show.Time(time.Likely)} at {Show.Degrees(film)}{(coat.IsAssumed ? ", assumed" : "")}.";
+            : $"Flows {Show.Time(time.Likely)} at {Show.Degrees(film)}{(coat.IsAssumed ? ", assumed" : "")}"
+                + $"{(gel.Reports > 0 ? ", own" : "")}.";
     }
 
     // One line, the gravest first.

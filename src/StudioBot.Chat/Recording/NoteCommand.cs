@@ -60,8 +60,18 @@ internal sealed class NoteCommand : Act
             blocks.Add(new Block.Line("The product's sheet comes first."));
         }
 
+        if (photo is null && StudioGels.IsGelled(words) && Gel(piece.Number, writing) is { } gel)
+        {
+            blocks.AddRange(GelTold.Of(gel, writing.Studio));
+        }
+
         return new Reply(blocks, []);
     }
+
+    private static StudioGels.Gel? Gel(int piece, Writing writing) =>
+        CoatReckoning.Of(piece, writing.Session, writing.Practice) is { HasFailed: false, IsSanded: false } coat
+            ? StudioGels.OfCoat(coat, writing.HappenedAt)
+            : null;
 
     // The coat of which this note may say that it is tacky; none where it says something else.
     private static CoatReckoning? Coat(int piece, string words, string? photo, Writing writing) =>

@@ -31,8 +31,9 @@ internal sealed class BuyCommand : Ask
         [RowPages.Page, Materials],
         ["buy", "buy white"])
     {
-        More = "In the cheapest whole packs, what it costs and why; one material's use, reorder point by its "
-            + "own delivery times, and days left.",
+        More = "In the cheapest whole packs, what it costs and why; one material's use, by last year's "
+            + "season once a year is on record, reorder point by its own delivery times, days left, and until when to "
+            + "order for the workshops that it counts.",
         Also = ["shopping"],
         Cues =
         [

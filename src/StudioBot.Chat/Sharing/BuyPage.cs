@@ -8,6 +8,12 @@ namespace StudioBot.Chat.Sharing;
 /// <summary>Whether one material is to be bought, and the figures that say so.</summary>
 internal static class BuyPage
 {
+    private const string Spread = "8 times of 10";
+    private const string OwnLow = "Your own low level";
+
+    // A season that moves less is not worth a line.
+    private const double Telling = 0.05;
+
     /// <summary>The answer, its figures, and what they rest on.</summary>
     public static Reply Of(ShelfNeed need, Turn turn, Studio studio)
     {
@@ -19,7 +25,7 @@ internal static class BuyPage
 
         if (need.Between is { } between)
         {
-            rows.Add(new Figure("8 times of 10", $"{between} days"));
+            rows.Add(new Figure(Spread, $"{between} days"));
         }
 
         if (need.Booked > 0)
@@ -35,17 +41,20 @@ internal static class BuyPage
 
         if (need.Material.Low is { } low)
         {
-            rows.Add(new Figure("Your own low level", Show.Amount(low)));
+            rows.Add(new Figure(OwnLow, Show.Amount(low)));
         }
 
-        var whole = Page(Even(need));
-        return LineBudget.Of(whole) <= LineBudget.Lines ? whole : Page(null);
+        // What there is no room for goes from the end: the figures of a spreadsheet, what is over, and the spread.
+        List<string> grounds = [.. Grounds(need, turn, studio)];
+        string?[] last = [Surplus(need), Even(need)];
+        Reply[] pages = [Page(last), Page(last[..1]), Page([])];
+        return pages.FirstOrDefault(page => LineBudget.Of(page) <= LineBudget.Lines) ?? Page([], isBrief: true);
 
-        Reply Page(string? even) => new(
+        Reply Page(string?[] more, bool isBrief = false) => new(
             [
                 new Block.Headline(Headline(need, studio)),
-                new Block.Figures(rows),
-                .. Grounds(need, turn, studio).Append(even).OfType<string>().Select(words => new Block.Line(words)),
+                new Block.Figures([.. rows.Where(row => !isBrief || row.Name is not (Spread or OwnLow))]),
+                .. grounds.Concat(more).OfType<string>().Select(words => new Block.Line(words)),
                 .. studio.IsSample ? (Block[])[new Block.Line(Sentences.Invented(studio).Trim())] : [],
             ],
             [
@@ -110,12 +119,39 @@ internal static class BuyPage
                 + $"{(need.Use.Rate.IsLumpy ? ", in lumps" : "")}; an order takes "
                 + $"{need.Deliveries.Words(need.Material)}.",
         };
-        if (need is { IsWanted: true, IsMixed: false, Packs.Surplus: >= 1 and var surplus }
-            && ShelfNeed.DaysOf(Forecast.DaysOfCover(surplus, need.Use.Rate)) is { } days)
+        if (need.Use.Season is { } season && Math.Abs(season.Counted - 1) >= Telling)
         {
-            yield return Surplus(need, surplus, days);
+            yield return $"Last year these weeks took {Show.Number(season.Seen)} times those before; counted as "
+                + $"{Show.Number(season.Counted)}.";
+        }
+
+        if (need.Booked > 0)
+        {
+            yield return Workshops(need, turn, studio);
         }
     }
+
+    private static string Workshops(ShelfNeed need, Turn turn, Studio studio)
+    {
+        var (first, others) = (need.Counted[0], need.Counted.Count - 1);
+        var counts = $"Counts the workshop of {Reservation.Day(first.Workshop, studio)}"
+            + (others > 0 ? $" and {others} more" : "");
+        if (need.IsMixed || need.IsOrdered || need.Endangered is not { } one)
+        {
+            return $"{counts}.";
+        }
+
+        var by = need.OrderBy(one);
+        return by <= turn.Now
+            ? $"{counts}: an order may come too late for {Reservation.Day(one.Workshop, studio)}."
+            : $"{counts}: order by {WallTime.Day(by, turn, studio)}.";
+    }
+
+    private static string? Surplus(ShelfNeed need) =>
+        need is { IsWanted: true, IsMixed: false, Packs.Surplus: >= 1 and var surplus }
+            && ShelfNeed.DaysOf(Forecast.DaysOfCover(surplus, need.Use.Rate)) is { } days
+                ? Surplus(need, surplus, days)
+                : null;
 
     // What is over is used last, so all that is there then is held against how long it keeps.
     private static string Surplus(ShelfNeed need, double surplus, double days)

@@ -13,7 +13,8 @@ namespace StudioBot.Chat.Sharing;
 internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
 {
     // What is bought is to last so long past the mark (common practice).
-    private const int CoverDays = 4 * 7;
+    /// <summary>So many days are bought for past the mark.</summary>
+    public const int CoverDays = 4 * 7;
 
     // So far above the mark a level is well above it (common practice).
     private const double Well = 1.25;
@@ -44,9 +45,35 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
 
     /// <summary>What is known to be wanted before a next order could come and has lasted: workshops until then.
     /// </summary>
-    public double Booked => Reserved
-        .Where(one => one.Workshop.StartsAt < Now.AddDays(Lead.Days + CoverDays))
-        .Sum(one => one.Units);
+    public double Booked => Counted.Sum(one => one.Units);
+
+    /// <summary>Those workshops, the next first.</summary>
+    public IReadOnlyList<Reservation> Counted =>
+        [.. Reserved.Where(one => one.Workshop.StartsAt < Now.AddDays(Lead.Days + CoverDays))];
+
+    /// <summary>The first workshop for which too little will be there, if it is used as it is until then; none where
+    /// all will have enough.</summary>
+    public Reservation? Endangered
+    {
+        get
+        {
+            var taken = 0d;
+            foreach (var one in Reserved)
+            {
+                taken += one.Units;
+                if (Units - Use.Rate.PerDay * (one.Workshop.StartsAt - Now).TotalDays < taken)
+                {
+                    return one;
+                }
+            }
+
+            return null;
+        }
+    }
+
+    /// <summary>When an order for a workshop is to be made, so that it comes too late once in twenty times.</summary>
+    public DateTimeOffset OrderBy(Reservation one) => one.Workshop.StartsAt
+        .AddDays(-(Lead.Days + ServiceLevel.Usual.Deviations * Lead.Deviation));
 
     /// <summary>What workshops leave of the level.</summary>
     public double Free => Units - Booked;

@@ -52,9 +52,11 @@ internal sealed class ShelfNeeds
     private ShelfNeed Reckoned(ShelfLevel level)
     {
         var order = Ordered.Of(level.Material.Id, _studio);
-        return new ShelfNeed(level, _uses.Value.Of(level.Material.Id))
+        var deliveries = Deliveries.Of(level.Material, _studio);
+        var ahead = (int)Math.Ceiling(deliveries.Lead.Days) + ShelfNeed.CoverDays;
+        return new ShelfNeed(level, _uses.Value.Of(level.Material.Id, ahead))
         {
-            Deliveries = Deliveries.Of(level.Material, _studio),
+            Deliveries = deliveries,
             Reserved = [.. _reserved.Value[level.Material.Id]],
             Order = order,
             IsOrdered = order?.Stands(_now) == true,

@@ -19,23 +19,23 @@ internal static class StockOrigin
     public static IReadOnlyList<string> Of(ShelfNeed need, Turn turn, Studio studio, bool withLast)
     {
         var (level, material) = (need.Level, need.Material);
-        var held = studio.View.Stock.Holding(material.Id);
-        if (held.Count == 0)
+        var stock = studio.View.Stock;
+        var (came, went) = (stock.LastMoved(material.Id, fills: true), stock.LastMoved(material.Id, fills: false));
+        var counts = stock.HoldingFor(material.Id, StockReason.Counted);
+        var opened = stock.HoldingFor(material.Id, StockReason.Opening);
+        if (came is null && went is null && counts.Count == 0 && opened.Count == 0)
         {
             return ["Nothing is booked for it."];
         }
 
         var names = studio.View.Members.Names();
-        List<string> sentences = [.. Since(level, held, names, turn, studio)];
-        List<StockLine> moved = [.. held
-            .Where(line => line.Reason is not (StockReason.Opening or StockReason.Counted))
-            .OrderBy(line => line.HappenedAt)];
-        if (withLast && moved.LastOrDefault(line => line.Fills) is { } came)
+        List<string> sentences = [.. Since(level, counts, opened, names, turn, studio)];
+        if (withLast && came is not null)
         {
             sentences.Add("Last in: " + Told(came));
         }
 
-        if (withLast && moved.LastOrDefault(line => !line.Fills) is { } went)
+        if (withLast && went is not null)
         {
             sentences.Add("Last out: " + Told(went));
         }
@@ -54,38 +54,34 @@ internal static class StockOrigin
     // A count is known by the difference it booked: what it found is what the book said then.
     private static IEnumerable<string> Since(
         ShelfLevel level,
-        IReadOnlyList<StockLine> held,
+        IReadOnlyList<StockLine> counts,
+        IReadOnlyList<StockLine> opened,
         IReadOnlyDictionary<long, string> names,
         Turn turn,
         Studio studio)
     {
-        var material = level.Material;
+        var (material, stock) = (level.Material, studio.View.Stock);
         var stops = studio.View.Lots.Of(material.Id).Where(lot => lot.Stopped is not null)
             .ToDictionary(lot => lot.Id);
-        var count = held.LastOrDefault(line => line.Reason == StockReason.Counted && !IsApart(line, line.HappenedAt));
-        var first = held.FirstOrDefault(line => line.Reason == StockReason.Opening);
+        var count = counts.LastOrDefault(line => !ApartAt(line.HappenedAt).Contains(line.LotId));
+        List<long> apart = count is null ? [] : ApartAt(count.HappenedAt);
         var start = 0.0;
         if (count is not null)
         {
-            start = studio.View.Stock.Entries(materialId: material.Id)
-                .Where(line => line.ActId <= count.ActId && !IsApart(line, count.HappenedAt))
-                .Sum(Signed);
+            start = stock.Level(material.Id, count.ActId, apart);
             yield return $"Counted {Amount(material, start)} {WallTime.Day(count.HappenedAt, turn, studio)}"
                 + $"{By(count, names)}.";
         }
-        else if (first is not null)
+        else if (opened.Count > 0)
         {
-            start = held.Where(line => line.Reason == StockReason.Opening).Sum(Signed);
-            yield return $"The books opened {WallTime.Day(first.HappenedAt, turn, studio)} with "
+            start = opened.Sum(line => Need.UnitsOf(line.Amount));
+            yield return $"The books opened {WallTime.Day(opened[0].HappenedAt, turn, studio)} with "
                 + $"{Amount(material, start)}; not counted since.";
         }
 
-        var later = held.Where(line => count is null
-            ? line.Reason != StockReason.Opening
-            : line.ActId > count.ActId && !IsApart(line, count.HappenedAt)).ToList();
+        var (came, went) = stock.Moved(material.Id, count?.ActId ?? 0, withOpening: count is not null, apart);
         var stopped = stops.Values.Where(lot => count is null || lot.Stopped!.At > count.HappenedAt)
             .Sum(lot => Need.UnitsOf(lot.Left));
-        var (came, went) = (later.Where(line => line.Fills).Sum(Signed), -later.Where(line => !line.Fills).Sum(Signed));
         var undone = Need.UnitsOf(level.Left) + stopped - start - came + went;
         List<string> parts =
         [
@@ -98,12 +94,13 @@ internal static class StockOrigin
         ];
         if (parts.Count > 0)
         {
-            yield return $"{(count is null && first is null ? "All told" : "Since then")} {string.Join(", ", parts)}.";
+            var since = count is null && opened.Count == 0 ? "All told" : "Since then";
+            yield return $"{since} {string.Join(", ", parts)}.";
         }
 
         // A count does not look at lots that were stopped before it.
-        bool IsApart(StockLine line, DateTimeOffset counted) =>
-            stops.TryGetValue(line.LotId, out var lot) && lot.Stopped!.At <= counted;
+        List<long> ApartAt(DateTimeOffset counted) =>
+            [.. stops.Values.Where(lot => lot.Stopped!.At <= counted).Select(lot => lot.Id)];
     }
 
     private static string? Lasts(ShelfNeed need)
@@ -120,11 +117,9 @@ internal static class StockOrigin
             { IsLittleData: true } => ", by little data",
             { IsLumpy: true } => ", in lumps",
             _ => "",
-        };
+        } + (need.Use.Season is null ? "" : ", with last year's season");
         return $"Lasts about {lasts}{between} at {rate}{minding}.";
     }
-
-    private static double Signed(StockLine line) => line.Fills ? Need.UnitsOf(line.Amount) : -Need.UnitsOf(line.Amount);
 
     private static string Amount(Material material, double units) => Show.Amount(new Need(material, units).Amount);
 

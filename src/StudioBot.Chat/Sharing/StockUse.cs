@@ -9,6 +9,10 @@ namespace StudioBot.Chat.Sharing;
 /// <param name="Uses">On how many of them it was used.</param>
 internal sealed record StockUse(DailyUse Rate, int Days, int Uses)
 {
+    /// <summary>How the weeks to come differ from those, which the rate has in it; none where no year is on record, or
+    /// too little of it.</summary>
+    public Season? Season { get; init; }
+
     /// <summary>How far back is looked.</summary>
     public const int MostDays = 8 * 7;
 

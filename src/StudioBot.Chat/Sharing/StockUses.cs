@@ -1,47 +1,108 @@
+using StudioBot.Chat.Asking;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Stock;
+using StudioBot.Records.Stock;
 
 namespace StudioBot.Chat.Sharing;
 
-/// <summary>What materials are used by, as it was at one moment; only their lines of eight weeks are read.</summary>
+/// <summary>What materials are used by, as it was at one moment: their lines of eight weeks, and of a season a year
+/// ago, are read. What a workshop was to take on its day is no everyday use.</summary>
 internal sealed class StockUses
 {
+    // Whole weeks, so that weekends fall on weekends.
+    private const int Year = 52 * 7;
+
+    // What was told later than that of a year ago is left out: reading all since would be reading a year.
+    private const int ToldLater = 14;
+
     private readonly Studio _studio;
     private readonly DateTimeOffset _now;
     private readonly int _today;
-    private readonly Lazy<long> _firstAct;
+    private readonly Window _lately;
 
     /// <summary>Up to this moment.</summary>
     public StockUses(Studio studio, DateTimeOffset now)
     {
         (_studio, _now) = (studio, now);
         _today = DayOf(now);
-        _firstAct = new(() => studio.View.Acts.FirstWrittenSince(Since));
+        _lately = new Window(studio, now, StockUse.MostDays, long.MaxValue);
     }
 
-    private DateTimeOffset Since => _now.AddDays(-StockUse.MostDays - 1);
+    private readonly Dictionary<int, Window> _aYearAgo = [];
 
     /// <summary>The use of the material of this number; none at all where nothing of it ever came.</summary>
-    public StockUse Of(long material)
+    /// <param name="material">Which.</param>
+    /// <param name="ahead">How many days are to be foretold, one or more.</param>
+    public StockUse Of(long material, int ahead)
     {
         if (_studio.View.Stock.Begun(material) is not { } begun)
         {
             return StockUse.Nothing;
         }
 
-        var days = new double[Math.Clamp(_today - DayOf(begun) + 1, StockUse.FewestDays, StockUse.MostDays)];
-        foreach (var use in _studio.View.Stock.UsesSince(Since, material, _firstAct.Value))
+        var age = _today - DayOf(begun) + 1;
+        var used = Days(material, _lately, _now, Math.Clamp(age, StockUse.FewestDays, StockUse.MostDays));
+        var rate = DailyUse.From(used);
+        var season = !rate.IsLittleData && age >= Year + StockUse.MostDays ? SeasonOf(material, ahead) : null;
+        return new StockUse(season?.Over(rate) ?? rate, used.Length, used.Count(units => units > 0))
         {
-            var at = days.Length - 1 - (_today - DayOf(use.At));
-            if (use.At <= _now && at >= 0 && at < days.Length)
-            {
-                days[at] += use.Units;
-            }
+            Season = season,
+        };
+    }
+
+    private Season? SeasonOf(long material, int ahead)
+    {
+        var end = _now.AddDays(ahead - Year);
+        if (!_aYearAgo.TryGetValue(ahead, out var window))
+        {
+            var behind = _studio.View.Acts.FirstWrittenSince(end.AddDays(ToldLater));
+            _aYearAgo[ahead] = window = new Window(_studio, end, StockUse.MostDays + ahead, behind);
         }
 
-        double[] used = [.. days.Select(units => Math.Max(units, 0))];
-        return new StockUse(DailyUse.From(used), used.Length, used.Count(units => units > 0));
+        var days = Days(material, window, end, StockUse.MostDays + ahead);
+        return Season.Of(days[..StockUse.MostDays], days[StockUse.MostDays..]);
+    }
+
+    // Of so many days, the last of them that of the end.
+    private double[] Days(long material, Window window, DateTimeOffset end, int count)
+    {
+        var days = new double[count];
+        var last = DayOf(end);
+        foreach (var use in _studio.View.Stock.UsesSince(window.Since, material, window.First.Value, window.Behind))
+        {
+            Put(use.At, use.Units);
+        }
+
+        foreach (var take in window.Workshops.Value[material])
+        {
+            Put(take.At, -take.Units);
+        }
+
+        return [.. days.Select(units => Math.Max(units, 0))];
+
+        void Put(DateTimeOffset moment, double units)
+        {
+            var at = count - 1 - (last - DayOf(moment));
+            if (moment <= end && at >= 0 && at < count)
+            {
+                days[at] += units;
+            }
+        }
     }
 
     private int DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(WallTime.Of(moment, _studio)).DayNumber;
+
+    // So many days up to a moment, read once for all materials.
+    private sealed class Window(Studio studio, DateTimeOffset end, int days, long behind)
+    {
+        public DateTimeOffset Since { get; } = end.AddDays(-days - 1);
+
+        public long Behind => behind;
+
+        public Lazy<long> First { get; } = new(() => studio.View.Acts.FirstWrittenSince(end.AddDays(-days - 1)));
+
+        public Lazy<ILookup<long, UseAt>> Workshops { get; } = new(() => studio.View.Workshops
+            .Between(end.AddDays(-days - 1), end)
+            .ToLookup(take => take.MaterialId, take => new UseAt(take.StartsAt, Need.UnitsOf(take.Amount))));
+    }
 }

@@ -43,6 +43,9 @@ internal sealed class UsedCommand : Act
     };
 
     /// <inheritdoc/>
+    internal override bool MayName => false;
+
+    /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var (own, trouble) = OwnMeasure.Of(said.Of(Items), writing);

@@ -1,22 +1,17 @@
 namespace StudioBot.Craft.Coats;
 
-/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported tacky
-/// within the sheet's hours for it. The sheet is only ever narrowed.</summary>
+/// <summary>How long a resin takes here, as a multiple of its sheet's times: learnt from coats that were reported
+/// tacky. The sheet is only ever narrowed.</summary>
 /// <remarks>
 /// One factor a resin, log-normal: each report gives r, the time gone at the sheet's temperature over the geometric
-/// middle of the sheet's hours of opening. ln r scatters by 0.15 from coat to coat and by 0.20 as one
-/// looks only now and then; studios lie 0.225 apart (common practice: together the first and the last make a sheet's 3
-/// to 6 h four times of five). Posterior Σ ln r/(n + σ²/σ₀²), variance 1/(1/σ₀² + n/σ²) (normal–normal update). What is
-/// three times the sheet's or a third of it tells of a fault or a slip, and not of the pace.
+/// middle of the sheet's hours of opening. What comes late bounds more than it tells: <see cref="ReportedPace"/>. What
+/// is three times the sheet's or a third of it tells of a fault or a slip, and not of the pace.
 /// </remarks>
 /// <param name="Factor">What the sheet's times are multiplied by, from a half to twice.</param>
 /// <param name="Narrowing">How wide the interval of the next coat is against the sheet's own, above 0 up to 1.</param>
 /// <param name="Reports">How many reports it rests on; 0 is the sheet alone.</param>
 public sealed record CurePace(double Factor, double Narrowing, int Reports)
 {
-    private const double BetweenStudios = 0.225;
-    private const double BetweenCoats = 0.15;
-    private const double Looking = 0.20;
     private const double Slowest = 2;
     private const int Enough = 3;
     private static readonly double Farthest = Math.Log(3);
@@ -34,10 +29,9 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
             return OfSheet;
         }
 
-        const double studios = BetweenStudios * BetweenStudios, coats = BetweenCoats * BetweenCoats;
-        const double report = coats + Looking * Looking;
-        var mean = logs.Sum() / (logs.Length + report / studios);
-        var variance = 1 / (1 / studios + logs.Length / report);
+        const double studios = ReportedPace.BetweenStudios * ReportedPace.BetweenStudios;
+        const double coats = ReportedPace.BetweenCoats * ReportedPace.BetweenCoats;
+        var (mean, variance) = ReportedPace.Of(logs);
         return new CurePace(
             Math.Clamp(Math.Exp(mean), 1 / Slowest, Slowest),
             Math.Sqrt((variance + coats) / (studios + coats)),
@@ -50,8 +44,8 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
     /// <param name="poured">When the coat was poured.</param>
     /// <param name="film">At least one temperature; each reading's time is carried to the sheet's by Arrhenius with 55
     /// kJ/mol.</param>
-    /// <returns>Above zero; none where the film was colder than 10 °C all along, the report came before the pour, or
-    /// after all the sheet's hours of opening: then it had opened by then, and nobody saw when.</returns>
+    /// <returns>Above zero; none where the film was colder than 10 °C all along or the report came before the
+    /// pour.</returns>
     public static double? RatioOf(
         DateTimeOffset at,
         CureTimes sheet,
@@ -61,7 +55,7 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
         var gone = new FilmWarmth(poured, film).Gone(
             at,
             met => met.Celsius < CureRange.ColdestCelsius ? 0 : ActivationEnergy.Usual.Speed(met, sheet.At));
-        return gone > TimeSpan.Zero && gone <= sheet.OpensBy ? gone / Middle(sheet.OpensFrom, sheet.OpensBy) : null;
+        return gone > TimeSpan.Zero ? gone / Middle(sheet.OpensFrom, sheet.OpensBy) : null;
     }
 
     /// <summary>The sheet's hours as they are here.</summary>

@@ -10,6 +10,8 @@ internal static class LetterText
     private static readonly JsonSerializerOptions Compact = new(JsonSerializerDefaults.Web)
     {
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        RespectRequiredConstructorParameters = true,
+        RespectNullableAnnotations = true,
     };
 
     /// <summary>The text.</summary>

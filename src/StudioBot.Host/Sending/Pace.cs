@@ -25,7 +25,7 @@ internal sealed class Pace(TimeProvider time)
                 .Where(opens => opens > now)
                 .ToList();
             return new PaceNow(
-                all.Opens() > now,
+                all.Room(now),
                 [.. resting.Select(chat => chat.Key)],
                 openings.Count > 0 ? openings.Min() - now : null);
         }
@@ -88,6 +88,8 @@ internal sealed class Pace(TimeProvider time)
 
         public override TimeSpan Opens() =>
             sends.Count < most ? TimeSpan.MinValue : sends.Peek() + length;
+
+        public int Room(TimeSpan now) => most - sends.Count(sent => sent + length > now);
 
         public override bool IsQuiet(TimeSpan now) => sends.All(sent => sent + length <= now);
 

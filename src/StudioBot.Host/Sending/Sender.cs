@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using Microsoft.Extensions.Logging;
 using StudioBot.Chat.Sharing;
 using StudioBot.Host.Health;
@@ -30,52 +29,162 @@ internal sealed class Sender(
     private static readonly TimeSpan GivesUpAfter = TimeSpan.FromHours(24);
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
+    // What lands is marked by the next commit, whoever makes it; where none comes, by one of its own after this while,
+    // which is shorter where something waits to go.
+    private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(40);
+    private static readonly TimeSpan ShortGathering = TimeSpan.FromMilliseconds(2);
+
+    private readonly Lock turn = new();
     private readonly ClockJumps jumps = new(time);
+    private readonly Marking marking = new(backoff, time, log);
+
+    // None while it does not run: others that commit meanwhile let nothing go.
+    private volatile Flights? open;
+    private volatile bool someWait;
+
+    // Since a commit failed: until one stands, nothing is claimed, so that no pace is used up by what does not go.
+    private volatile bool isFailing;
 
     /// <summary>Until it is stopped; then what is on the wire has five seconds to end.</summary>
     public async Task Run(CancellationToken stop)
     {
         using var give = new CancellationTokenSource(Timeout.InfiniteTimeSpan, time);
         await using var grace = stop.Register(() => give.CancelAfter(Grace));
-        var flights = new List<Task>();
         file.Write(session =>
         {
             session.Post.FreeAll();
             session.Post.ClockMayBeSet(time.GetUtcNow());
         });
+        var flights = new Flights(give.Token);
         try
         {
+            open = flights;
             while (true)
             {
                 stop.ThrowIfCancellationRequested();
-                flights.RemoveAll(flight => flight.IsCompletedSuccessfully);
-                var now = FollowedClock();
-                while (Claim(now) is { } post)
-                {
-                    if (IsTooOld(post, now))
-                    {
-                        GiveUp(post, "not sent for a day");
-                    }
-                    else
-                    {
-                        pace.Note(post.ChatId);
-                        flights.Add(Carry(post, give.Token));
-                    }
-                }
-
-                await bell.Wait(Rest(), stop);
+                await bell.Wait(await Round(stop), stop);
             }
         }
         finally
         {
-            await Task.WhenAll(flights);
+            await End(flights);
         }
     }
 
-    private Post? Claim(DateTimeOffset now)
+    /// <summary>Does this work; in the same commit what has landed is marked and what may go is claimed, and once it
+    /// stands, that goes.</summary>
+    /// <remarks>One flush of the disk carries a message from the chat service to its answer's way out.</remarks>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of it stands.</exception>
+    public T Along<T>(Func<StudioSession, T> work)
     {
+        var (result, rest) = Commit(work);
+        if (rest < LongestRest)
+        {
+            bell.Ring();
+        }
+
+        return result;
+    }
+
+    private (T Result, TimeSpan Next) Commit<T>(Func<StudioSession, T> work)
+    {
+        var now = FollowedClock();
+        Flights? flights = null;
+        List<Landing> marked = [];
+        List<Outgoing> claimed = [];
+        try
+        {
+            var (result, rest) = file.Write(session =>
+            {
+                flights = open;
+                if (flights is null)
+                {
+                    return (work(session), LongestRest);
+                }
+
+                marked = flights.TakeLanded();
+                marked.ForEach(one => marking.Mark(session, one));
+                var done = work(session);
+                claimed = isFailing ? [] : Claimed(session, now);
+                claimed.ForEach(flights.Begin);
+                return (done, isFailing ? TimeSpan.Zero : Rest(session, now));
+            });
+            isFailing = false;
+            claimed.ForEach(post => _ = Carry(post, flights!));
+            return (result, rest);
+        }
+        catch
+        {
+            // What was sent is sent: as long as it can't be written down, its chat waits and it doesn't go again.
+            isFailing = true;
+            marked.ForEach(one => flights!.Land(one));
+            claimed.ForEach(post => flights!.End(post));
+            throw;
+        }
+    }
+
+    private async Task<TimeSpan> Round(CancellationToken stop)
+    {
+        try
+        {
+            return Commit(_ => true).Next;
+        }
+        catch (UnwritableStudioException full)
+        {
+            if (open is { Unmarked: > 0 and var count })
+            {
+                log.LogError(
+                    Events.PostNotMarked, full, "{Count} posts can't be marked; it is tried again in {Wait}.",
+                    count, Outage.Rest);
+            }
+
+            await Task.Delay(Outage.Rest, time, stop);
+            return TimeSpan.Zero;
+        }
+    }
+
+    private async Task End(Flights flights)
+    {
+        open = null;
+        try
+        {
+            // Whoever still had the lane is through with it then, and what they let go is known.
+            file.Write(_ => true);
+        }
+        finally
+        {
+            await flights.AllDown;
+            try
+            {
+                file.Write(session => flights.TakeLanded().ForEach(one => marking.Mark(session, one)));
+            }
+            catch (UnwritableStudioException full)
+            {
+                log.LogWarning(
+                    Events.PostOnTheWire, full,
+                    "Some posts could not be marked at the end; they go again at the next start.");
+            }
+        }
+    }
+
+    private List<Outgoing> Claimed(StudioSession session, DateTimeOffset now)
+    {
+        List<Outgoing> posts = [];
         var resting = pace.Look();
-        return resting.AllRest ? null : file.Write(session => session.Post.Claim(now, resting.RestingChats));
+        foreach (var post in session.Post.Claim(now, resting.Room, resting.RestingChats))
+        {
+            if (IsTooOld(post, now))
+            {
+                marking.GiveUp(session, post, "not sent for a day");
+            }
+            else
+            {
+                pace.Note(post.ChatId);
+                posts.Add(Outgoing.Of(post, session));
+            }
+        }
+
+        return posts;
     }
 
     // What never was tried is tried once, however long it had to wait.
@@ -84,58 +193,63 @@ internal sealed class Sender(
     // What was put since the clock was set goes by the new one already, and at once.
     private DateTimeOffset FollowedClock()
     {
-        var (by, now) = jumps.Since();
-        if (by != TimeSpan.Zero)
+        lock (turn)
         {
-            log.LogWarning(Events.ClockSet, "The clock was set by {By}.", by);
-            file.Write(session =>
+            var (by, now) = jumps.Since();
+            if (by != TimeSpan.Zero)
             {
-                session.Post.ClockSet(by);
-                session.Post.ClockMayBeSet(now);
-            });
-        }
+                log.LogWarning(Events.ClockSet, "The clock was set by {By}.", by);
+                file.Write(session =>
+                {
+                    session.Post.ClockSet(by);
+                    session.Post.ClockMayBeSet(now);
+                });
+            }
 
-        return now;
+            return now;
+        }
     }
 
     // What is due and yet was not claimed waits for its chat; the end of that flight rings.
-    private TimeSpan Rest()
+    private TimeSpan Rest(StudioSession session, DateTimeOffset now)
     {
-        var now = time.GetUtcNow();
-        var next = file.Write(session => session.Post.NextTryAt());
+        var next = session.Post.NextTryAt();
+        someWait = next is not null;
         var due = next is null ? LongestRest : next > now ? next.Value - now : ShortRest;
         var opening = pace.Look().NextOpening ?? LongestRest;
-        return new[] { due, opening, LongestRest }.Min();
+        return next is null ? LongestRest : new[] { due, opening, LongestRest }.Min();
     }
 
-    private async Task Carry(Post post, CancellationToken cancellation)
+    private async Task Carry(Outgoing post, Flights flights)
     {
         try
         {
-            await Mark(post, await Carried(post, cancellation), cancellation);
+            flights.Land(new Landing(post.Post, await Carried(post, flights.Give)));
         }
-        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        catch (Exception) when (flights.Give.IsCancellationRequested)
         {
             log.LogWarning(
                 Events.PostOnTheWire, "Post {Post} was on the wire at the end; it goes again at the next start.",
-                post.Id);
+                post.Post.Id);
         }
         finally
         {
-            bell.Ring();
+            flights.End(post);
+            _ = RingSoon();
         }
     }
 
-    private async Task<Delivery> Carried(Post post, CancellationToken cancellation)
+    private async Task RingSoon()
+    {
+        await Task.Delay(someWait ? ShortGathering : Gathering, time);
+        bell.Ring();
+    }
+
+    private async Task<Delivery> Carried(Outgoing post, CancellationToken cancellation)
     {
         try
         {
             return await Try(post, cancellation);
-        }
-        catch (JsonException unreadable)
-        {
-            log.LogError(Events.PostUnreadable, unreadable, "Post {Post} can't be read.", post.Id);
-            return new Delivery.Refused("can't be read");
         }
         catch (UnwritableStudioException full)
         {
@@ -143,34 +257,20 @@ internal sealed class Sender(
         }
         catch (Exception broken) when (!cancellation.IsCancellationRequested)
         {
-            log.LogError(Events.PostBroke, broken, "Post {Post} broke on the way.", post.Id);
+            log.LogError(Events.PostBroke, broken, "Post {Post} broke on the way.", post.Post.Id);
             return new Delivery.Unclear(broken.GetType().Name);
         }
     }
 
-    // What was sent is sent: as long as it can't be written down, its chat waits and it doesn't go again.
-    private async Task Mark(Post post, Delivery delivery, CancellationToken cancellation)
+    private async Task<Delivery> Try(Outgoing outgoing, CancellationToken cancellation)
     {
-        while (true)
+        var post = outgoing.Post;
+        if (outgoing.Letter is not { } letter)
         {
-            try
-            {
-                Settle(post, delivery);
-                return;
-            }
-            catch (UnwritableStudioException full)
-            {
-                log.LogError(
-                    Events.PostNotMarked, full, "Post {Post} can't be marked; it is tried again in {Wait}.",
-                    post.Id, Outage.Rest);
-                await Task.Delay(Outage.Rest, time, cancellation);
-            }
+            log.LogError(Events.PostUnreadable, "Post {Post} can't be read: {Why}", post.Id, outgoing.Trouble);
+            return new Delivery.Refused("can't be read");
         }
-    }
 
-    private async Task<Delivery> Try(Post post, CancellationToken cancellation)
-    {
-        var letter = file.Write(session => Letter.Of(post, session.Post));
         if (letter.Pin is { } isPinned)
         {
             return await Pinned(post, letter, isPinned, cancellation);
@@ -189,10 +289,7 @@ internal sealed class Sender(
         }
 
         var said = post.MaybeSent ? Telegram.ReplyMarkup.MaybeRepeated(letter) : letter;
-        var earlier = letter.InPlaceOf is { } key
-            ? file.Write(session => session.Post.PutOnce(key))?.MessageId
-            : letter.Message;
-        return earlier is { } message
+        return outgoing.Earlier is { } message
             ? await wire.Edit(post.ChatId, message, letter, cancellation)
             : await wire.Send(post.ChatId, said, cancellation);
     }
@@ -220,74 +317,5 @@ internal sealed class Sender(
         }
 
         return new Delivery.Sent(message);
-    }
-
-    private void Settle(Post post, Delivery delivery)
-    {
-        switch (delivery)
-        {
-            case Delivery.Sent sent:
-                file.Write(session => session.Post.Sent(post.Id, time.GetUtcNow(), sent.MessageId));
-                break;
-            case Delivery.Again again:
-                PutOff(post, again.After, again.Why, maybeSent: false);
-                break;
-            case Delivery.Moved moved:
-                Follow(post, moved.To);
-                break;
-            case Delivery.Unclear unclear:
-                PutOff(post, null, unclear.Why, maybeSent: true);
-                break;
-            case Delivery.Refused refused:
-                log.LogError(Events.PostRefused, "Post {Post} was refused: {Why}", post.Id, refused.Why);
-                GiveUp(post, "not taken by the chat service");
-                break;
-            case Delivery.Gone gone:
-                ParkChat(post, gone.Why);
-                break;
-            default:
-                throw new InvalidOperationException($"A delivery without a road: {delivery}.");
-        }
-    }
-
-    private void PutOff(Post post, TimeSpan? after, string why, bool maybeSent)
-    {
-        var wait = after ?? backoff.After(post.Tries);
-        log.LogWarning(Events.PostAgain, "Post {Post} goes again in {Wait}: {Why}", post.Id, wait, why);
-        file.Write(session => session.Post.Again(post.Id, time.GetUtcNow() + wait, why, maybeSent));
-    }
-
-    private void GiveUp(Post post, string why)
-    {
-        log.LogError(Events.PostParked, "Post {Post} is parked, {Why}.", post.Id, why);
-        file.Write(session =>
-        {
-            var now = time.GetUtcNow();
-            session.Post.Park(post.Id, now, why);
-            Undelivered.GivenUp(session, post, why, now);
-        });
-    }
-
-    private void Follow(Post post, long to)
-    {
-        log.LogInformation(Events.ChatMoved, "Chat {From} is {To} from now on.", post.ChatId, to);
-        file.Write(session =>
-        {
-            var now = time.GetUtcNow();
-            session.Post.Again(post.Id, now, "the chat has another number");
-            Moving.Follow(session, post.ChatId, to, now);
-        });
-    }
-
-    private void ParkChat(Post post, string why)
-    {
-        log.LogWarning(Events.ChatUnreachable, "Chat {Chat} can't be reached any more: {Why}", post.ChatId, why);
-        file.Write(session =>
-        {
-            var now = time.GetUtcNow();
-            session.Post.Park(post.Id, now, why);
-            session.Post.ParkChat(post.ChatId, now, why);
-            Undelivered.Unreachable(session, post, now);
-        });
     }
 }

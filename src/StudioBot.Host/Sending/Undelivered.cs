@@ -1,3 +1,4 @@
+using System.Text.Json;
 using StudioBot.Host.Turns;
 using StudioBot.Records;
 using StudioBot.Records.Post;
@@ -46,7 +47,15 @@ internal static class Undelivered
 
     private static string FirstWords(Post post)
     {
-        var line = LetterText.Read(post.Payload).Plain.Split('\n')[0];
-        return line.Length <= MostLetters ? line : line[..MostLetters] + "…";
+        try
+        {
+            var line = LetterText.Read(post.Payload).Plain.Split('\n')[0];
+            return line.Length <= MostLetters ? line : line[..MostLetters] + "…";
+        }
+        catch (JsonException)
+        {
+            // It is given up because it can't be read.
+            return "…";
+        }
     }
 }

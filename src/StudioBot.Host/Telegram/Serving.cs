@@ -69,15 +69,20 @@ internal sealed class Serving(
         var answering = new Answering(new Conversation(catalogue), practice, isSample: false, me.Username ?? "");
         var wire = new CountedWire(
             new TelegramWire(clients.Calling, calls, loggers.CreateLogger<TelegramWire>()), counts, time);
-        others.AddRange(Others(me.Id, answering, arrival, catalogue, wire, stop));
-        await Steady("Polling", Updates(wire).Run, stop);
+        var clerk = new Clerk(file, me.Id, answering, loggers.CreateLogger<Clerk>());
+        var sender = new Sender(
+            file, wire, backups, pace, backoff, outboxBell, time, loggers.CreateLogger<Sender>());
+        var inbox = new InboxLoop(
+            file, clerk, wire, inboxBell, sender, outage, counts, time, loggers.CreateLogger<InboxLoop>());
+        others.AddRange(Others(inbox, sender, arrival, catalogue, stop));
+        await Steady("Polling", Updates(inbox, wire).Run, stop);
     }
 
-    private UpdateLoop Updates(IWire wire) => new(
+    private UpdateLoop Updates(InboxLoop inbox, IWire wire) => new(
         clients.Polling,
         new CallGuard(BotClients.LongestPoll, time),
         file,
-        inboxBell,
+        inbox.Receive,
         pulse,
         outage,
         wire,
@@ -87,12 +92,8 @@ internal sealed class Serving(
         loggers.CreateLogger<UpdateLoop>());
 
     private IReadOnlyList<Task> Others(
-        long ourId, Answering answering, Arrival arrival, Catalogue catalogue, IWire wire, CancellationToken stop)
+        InboxLoop inbox, Sender sender, Arrival arrival, Catalogue catalogue, CancellationToken stop)
     {
-        var clerk = new Clerk(file, ourId, answering, loggers.CreateLogger<Clerk>());
-        var inbox = new InboxLoop(file, clerk, wire, inboxBell, outboxBell, outage, counts, time);
-        var sender = new Sender(
-            file, wire, backups, pace, backoff, outboxBell, time, loggers.CreateLogger<Sender>());
         var menus = CommandMenu.Requests(
             catalogue.Menu(ChatKind.Private, false), catalogue.Menu(ChatKind.Group, false));
         return

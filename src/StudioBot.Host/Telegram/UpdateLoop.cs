@@ -21,7 +21,7 @@ internal sealed class UpdateLoop(
     ITelegramBotClient bot,
     CallGuard guard,
     StudioFile file,
-    Bell inbox,
+    Action<Action<StudioSession>, CancellationToken> receive,
     Pulse pulse,
     Outage outage,
     IWire wire,
@@ -90,7 +90,7 @@ internal sealed class UpdateLoop(
 
         try
         {
-            Store(updates);
+            receive(session => Store(session, updates), stop);
         }
         catch (UnwritableStudioException full)
         {
@@ -99,10 +99,9 @@ internal sealed class UpdateLoop(
         }
 
         counts.Stored(updates.Count);
-        inbox.Ring();
     }
 
-    private void Store(List<ReceivedUpdate> updates) => file.Write(session =>
+    private void Store(StudioSession session, List<ReceivedUpdate> updates)
     {
         foreach (var update in updates)
         {
@@ -111,7 +110,7 @@ internal sealed class UpdateLoop(
 
         // The last one received, not the highest: after a silent week the numbers start anew, maybe lower.
         session.Offset.Move(updates[^1].UpdateId + 1);
-    });
+    }
 
     private static Incoming Incoming(ReceivedUpdate update) =>
         new(update.UpdateId, update.Chat, update.Kind, update.Raw)

@@ -102,7 +102,7 @@ internal sealed class Answering(Conversation conversation, TradePractice practic
 
     private Outcome? Taken(Outcome? outcome)
     {
-        if (outcome is { Recorded: true })
+        if (outcome is { MayName: true })
         {
             Forget();
         }

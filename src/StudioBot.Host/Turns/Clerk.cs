@@ -11,58 +11,76 @@ using StudioBot.Records.Post;
 
 namespace StudioBot.Host.Turns;
 
-/// <summary>Settles one row of the inbox: what it changes, what is said of it and “done” are one commit.</summary>
+/// <summary>Settles rows of the inbox: what one changes, what is said of it and “done” stand together or not at all.
+/// </summary>
 /// <param name="file">The studio.</param>
 /// <param name="ourId">Our own account.</param>
 /// <param name="answering">What comes of a message.</param>
 /// <param name="log">Where trouble is told.</param>
-/// <param name="beforeCommit">The last that is done before the commit; a rehearsal crashes here.</param>
+/// <param name="beforeCommit">The last that is done for a row; a rehearsal crashes here.</param>
 internal sealed class Clerk(
     StudioFile file, long ourId, Answering answering, ILogger<Clerk> log, Action? beforeCommit = null)
 {
     private readonly FloodGate gate = new();
     private readonly Pressing pressing = new(answering);
 
-    /// <summary>Answers this row.</summary>
+    /// <summary>Answers this row in a commit of its own.</summary>
     /// <returns>What the service wants to hear of a press; none where it was none.</returns>
-    public PressNotice? Settle(InboxRow row, DateTimeOffset now) => file.Write(session =>
+    public PressNotice? Settle(InboxRow row, DateTimeOffset now) => file.Write(session => Settle(row, session, now));
+
+    /// <summary>Answers this row in the session's commit; if it breaks it takes back only what it wrote, is apologised
+    /// for and counted.</summary>
+    /// <exception cref="UnwritableStudioException">The disk takes nothing more, and nothing of the session stands.
+    /// </exception>
+    /// <exception cref="LostSessionException">The database has taken back the whole session.</exception>
+    public SettledRow SettleWithin(InboxRow row, StudioSession session, DateTimeOffset now)
+    {
+        try
+        {
+            return new SettledRow(row, session.Attempt(() => Settle(row, session, now), _ => true), Broke: false);
+        }
+        catch (Exception broken) when (broken is not (UnwritableStudioException or LostSessionException))
+        {
+            Apologise(row, broken, session, now);
+            return new SettledRow(row, null, Broke: true);
+        }
+    }
+
+    /// <summary>It broke: says so once, counts the try, and parks it with the third.</summary>
+    public void Apologise(InboxRow row, Exception broken, DateTimeOffset now) =>
+        file.Write(session => Apologise(row, broken, session, now));
+
+    /// <summary>What was gathered of a session that did not come to its commit is forgotten.</summary>
+    public void Forget() => answering.Forget();
+
+    private PressNotice? Settle(InboxRow row, StudioSession session, DateTimeOffset now)
     {
         var notice = Answer(row, ChatEvent.Read(row.Raw, ourId).In(session), session, now);
         session.Inbox.Done(row.Id, now);
         beforeCommit?.Invoke();
         return notice;
-    });
+    }
 
-    /// <summary>It broke: says so once, counts the try, and parks it with the third.</summary>
-    public void Apologise(InboxRow row, Exception broken, DateTimeOffset now)
+    private void Apologise(InboxRow row, Exception broken, StudioSession session, DateTimeOffset now)
     {
         answering.Forget();
         var mark = Apology.NewMark();
         log.LogError(Events.AnswerBroke, broken, "Answering update {Row} broke. Mark {Mark}.", row.Id, mark);
-        var (html, plain) = ReplyMarkup.Parts(Apology.With(mark))[0];
-        var isParked = file.Write(session =>
+        if (row.ChatId != 0)
         {
-            if (row.ChatId != 0)
-            {
-                // Once for a row, however often it is tried.
-                session.Post.Put(
-                    row.ChatId,
-                    LetterText.Of(new Letter(html, plain, [])),
-                    Urgency.Reply,
-                    now,
-                    string.Create(CultureInfo.InvariantCulture, $"apology {row.Id}"));
-            }
+            // Once for a row, however often it is tried.
+            var (html, plain) = ReplyMarkup.Parts(Apology.With(mark))[0];
+            session.Post.Put(
+                row.ChatId,
+                LetterText.Of(new Letter(html, plain, [])),
+                Urgency.Reply,
+                now,
+                string.Create(CultureInfo.InvariantCulture, $"apology {row.Id}"));
+        }
 
-            var isLast = session.Inbox.Broke(row.Id, $"{broken.GetType().Name}, mark {mark}", now);
-            if (isLast)
-            {
-                StewardNotice.Put(session, $"parked {now:yyyy-MM-dd}", now, null, Parked(session, row, mark));
-            }
-
-            return isLast;
-        });
-        if (isParked)
+        if (session.Inbox.Broke(row.Id, $"{broken.GetType().Name}, mark {mark}", now))
         {
+            StewardNotice.Put(session, $"parked {now:yyyy-MM-dd}", now, null, Parked(session, row, mark));
             log.LogError(Events.UpdateParked, "Update {Row} broke three times and is parked.", row.Id);
         }
     }

@@ -49,20 +49,27 @@ internal sealed class FloodGate
         private double left = Burst;
         private DateTimeOffset last = first;
         private bool isTold;
-        private long row;
-        private Passage answer;
+        private readonly Dictionary<long, Passage> answers = [];
+        private readonly Queue<long> rows = [];
 
         public bool IsCalm(DateTimeOffset at) => left + (at - last) / Step >= Burst;
 
         public Passage Pass(long asked, DateTimeOffset at)
         {
-            if (asked == row)
+            if (answers.TryGetValue(asked, out var before))
             {
-                return answer;
+                return before;
             }
 
             Refill(at);
-            (row, answer) = (asked, Judge());
+            var answer = Judge();
+            answers.Add(asked, answer);
+            rows.Enqueue(asked);
+            if (rows.Count > InboxLoop.Most)
+            {
+                answers.Remove(rows.Dequeue());
+            }
+
             return answer;
         }
 

@@ -18,11 +18,13 @@ public sealed class MaterialRecords
 
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
+    private readonly Remembered<IReadOnlyList<Material>> all;
 
     internal MaterialRecords(SqliteConnection connection)
     {
         this.connection = connection;
         kept = new KeptRows(connection);
+        all = new(connection, ["material", "pack"], Read);
     }
 
     private const string Named = """
@@ -41,7 +43,9 @@ public sealed class MaterialRecords
         """;
 
     /// <summary>All materials, in the order they were named.</summary>
-    public IReadOnlyList<Material> All()
+    public IReadOnlyList<Material> All() => all.Value;
+
+    private List<Material> Read()
     {
         var packs = connection.Query<PackRow>(Packed).ToLookup(row => row.MaterialId, row => row.From());
         return [.. connection.Query<Row>(Named).Select(row => row.From([.. packs[row.Id]]))];

@@ -16,11 +16,16 @@ public sealed class MemberRecords
 
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
+    private readonly Remembered<List<Member>> all;
+    private readonly Remembered<Dictionary<long, string>> names;
 
     internal MemberRecords(SqliteConnection connection)
     {
         this.connection = connection;
         kept = new KeptRows(connection);
+        all = new(connection, ["member"], () => [.. connection.Query<Row>(Here).Select(row => row.From())]);
+        names = new(connection, ["member"], () =>
+            connection.Query<NameRow>(Called).ToDictionary(row => row.Id, row => row.Name));
     }
 
     private const string Here = """
@@ -31,7 +36,7 @@ public sealed class MemberRecords
         """;
 
     /// <summary>All who have not left, in the order they came.</summary>
-    public IReadOnlyList<Member> All() => [.. connection.Query<Row>(Here).Select(row => row.From())];
+    public IReadOnlyList<Member> All() => all.Value;
 
     private const string Called = """
         select id, name
@@ -41,8 +46,7 @@ public sealed class MemberRecords
 
     /// <summary>How everybody is called who ever belonged to it, by number: the books name who has left, too.
     /// </summary>
-    public IReadOnlyDictionary<long, string> Names() =>
-        connection.Query<NameRow>(Called).ToDictionary(row => row.Id, row => row.Name);
+    public IReadOnlyDictionary<long, string> Names() => names.Value;
 
     private const string Behind = """
         select member.id, member.name, member.role, member.units

@@ -85,37 +85,67 @@ public sealed class Outbox
     public PostOnce? PutOnce(string onceKey) =>
         connection.QuerySingleOrDefault<OnceRow>(PutUnder, new { once = onceKey })?.From();
 
-    // A chat rests as a whole: while one of its posts is on the wire, and while one waits for its next try.
-    internal const string ClaimOne = """
-        update post
-        set state = 'sending', tries = tries + 1
-        where state = 'waiting'
-          and id = (
-            select head.id
-            from post as head
-            where head.state = 'waiting'
-              and head.chat_id not in (select value from json_each($resting))
-              and not exists (
-                select 1 from post as flying
-                where flying.state = 'sending' and flying.chat_id = head.chat_id)
-              and not exists (
-                select 1 from post as later
-                where later.state = 'waiting' and later.chat_id = head.chat_id and later.next_try_at > $now)
-            order by head.urgency, head.id
-            limit 1)
-        returning id, chat_id as chatId, payload, put_at as putAt, tries, maybe_sent as maybeSent
+    // From one chat with post waiting to the next, whatever the backlog of each.
+    private const string Chats = """
+        with recursive chats (id) as (
+            select min(chat_id)
+            from post
+            where state = 'waiting'
+            union all
+            select (
+                select min(next.chat_id)
+                from post as next
+                where next.state = 'waiting'
+                  and next.chat_id > chats.id)
+            from chats
+            where chats.id is not null)
         """;
 
-    /// <summary>Claims the next post that may be sent now: the most urgent, and among those the oldest.</summary>
+    // A chat rests as a whole: while one of its posts is on the wire, and while one waits for its next try.
+    internal const string ClaimHeads = Chats + """
+
+        update post
+        set state = 'sending', tries = tries + 1
+        where id in (
+            select head.id
+            from chats
+            join post as head on head.id = (
+                select first.id
+                from post as first
+                where first.state = 'waiting' and first.chat_id = chats.id
+                order by first.urgency, first.id
+                limit 1)
+            where chats.id not in (select value from json_each($resting))
+              and not exists (
+                select 1 from post as flying
+                where flying.state = 'sending' and flying.chat_id = chats.id)
+              and not exists (
+                select 1 from post as later
+                where later.state = 'waiting' and later.next_try_at > later.put_at
+                  and later.chat_id = chats.id and later.next_try_at > $now)
+            order by head.urgency, head.id
+            limit $most)
+        returning id, chat_id as chatId, urgency, payload, put_at as putAt, tries, maybe_sent as maybeSent
+        """;
+
+    /// <summary>Claims the posts that may be sent now, one a chat: the most urgent, and among those the oldest.
+    /// </summary>
     /// <param name="now">The moment of asking.</param>
+    /// <param name="most">So many at most.</param>
     /// <param name="restingChats">Chats that the sender's own pace leaves alone for now.</param>
-    /// <returns>The post, which nobody else gets until it is sent, put off or freed; none where all rest.</returns>
-    public Post? Claim(DateTimeOffset now, params IEnumerable<long> restingChats) =>
-        connection.QuerySingleOrDefault<Row>(ClaimOne, new
+    /// <returns>The posts in that order, which nobody else gets until they are sent, put off or freed.</returns>
+    public IReadOnlyList<Post> Claim(DateTimeOffset now, int most, IEnumerable<long> restingChats) =>
+        [.. connection.Query<Row>(ClaimHeads, new
         {
             now = Booked.At(now),
+            most,
             resting = $"[{string.Join(',', restingChats)}]",
-        })?.From();
+        }).OrderBy(row => row.Urgency).ThenBy(row => row.Id).Select(row => row.From())];
+
+    /// <summary>Claims the next post that may be sent now.</summary>
+    /// <returns>The post; none where all rest.</returns>
+    public Post? Claim(DateTimeOffset now, params IEnumerable<long> restingChats) =>
+        Claim(now, 1, restingChats).SingleOrDefault();
 
     private const string ClaimHere = """
         update post
@@ -127,7 +157,7 @@ public sealed class Outbox
             where head.state = 'waiting' and head.chat_id = $chat
             order by head.urgency, head.id
             limit 1)
-        returning id, chat_id as chatId, payload, put_at as putAt, tries, maybe_sent as maybeSent
+        returning id, chat_id as chatId, urgency, payload, put_at as putAt, tries, maybe_sent as maybeSent
         """;
 
     /// <summary>Claims the next post for this chat only, where somebody shows it themselves.</summary>
@@ -135,13 +165,21 @@ public sealed class Outbox
     public Post? ClaimFor(long chatId) =>
         connection.QuerySingleOrDefault<Row>(ClaimHere, new { chat = chatId })?.From();
 
-    private const string NextMoment = """
-        select min(latest)
-        from (
-            select max(next_try_at) as latest
-            from post
-            where state = 'waiting'
-            group by chat_id)
+    internal const string NextMoment = Chats + """
+
+        select min(coalesce(
+            (
+                select max(later.next_try_at)
+                from post as later
+                where later.state = 'waiting' and later.next_try_at > later.put_at and later.chat_id = chats.id),
+            (
+                select first.next_try_at
+                from post as first
+                where first.state = 'waiting' and first.chat_id = chats.id
+                order by first.urgency, first.id
+                limit 1)))
+        from chats
+        where chats.id is not null
         """;
 
     /// <summary>When the next chat with post waiting stops resting; none where nothing waits.</summary>
@@ -253,7 +291,8 @@ public sealed class Outbox
         public PostOnce From() => new(Payload, MessageId, IsSettled == 1);
     }
 
-    private sealed record Row(long Id, long ChatId, string Payload, long PutAt, long Tries, long MaybeSent)
+    private sealed record Row(
+        long Id, long ChatId, long Urgency, string Payload, long PutAt, long Tries, long MaybeSent)
     {
         public Post From() =>
             new(Id, ChatId, Payload, Booked.Moment(PutAt), checked((int)Tries), MaybeSent == 1);

@@ -106,6 +106,7 @@ public sealed class BatchRecords
         join recipe on recipe.id = batch.recipe_id
         where reading.undone_id is null
           and batch.undone_id is null
+          and reading.cup is not 'gel'
         order by reading.id desc
         limit $most
         """;
@@ -114,6 +115,57 @@ public sealed class BatchRecords
     /// <param name="most">How many; one or more.</param>
     public IReadOnlyList<BatchFlow> Flows(int most) =>
         [.. connection.Query<FlowRow>(NewestFlows, new { most }).Select(row => row.From()).Reverse()];
+
+    // The last reading of how it flows: not any more. Its seconds are those since it was mixed, in place of a cup's.
+    private const string NewGel = """
+        insert into flow_reading (act_id, batch_id, cup, seconds, celsius)
+        select $act, id, 'gel', $seconds, $celsius
+        from batch
+        where number = $number
+          and undone_id is null
+        """;
+
+    /// <summary>Keeps that a batch had gelled.</summary>
+    /// <param name="number">Which batch.</param>
+    /// <param name="after">How long after it was mixed; above zero.</param>
+    /// <param name="warmth">How warm it was, where that is known.</param>
+    /// <param name="act">The act it hangs from.</param>
+    /// <exception cref="SqliteException">The time is not above zero, or the temperature outside −20 to 50 °C.
+    /// </exception>
+    public void Gelled(int number, TimeSpan after, Temperature? warmth, Act act) => connection.Execute(NewGel, new
+    {
+        act = act.Id,
+        number,
+        seconds = after.TotalSeconds,
+        celsius = warmth?.Celsius,
+    });
+
+    private const string NewestGels = """
+        select batch.number, reading.seconds, reading.celsius, act.happened_at as at, reading.act_id as actId
+        from flow_reading as reading
+        join act on act.id = reading.act_id
+        join batch on batch.id = reading.batch_id
+        where reading.undone_id is null
+          and batch.undone_id is null
+          and reading.cup = 'gel'
+        order by reading.id desc
+        limit $most
+        """;
+
+    /// <summary>Which batches gelled: the newest reports, in the order they were written.</summary>
+    /// <param name="most">How many; one or more.</param>
+    public IReadOnlyList<BatchGel> Gels(int most) =>
+        [.. connection.Query<GelRow>(NewestGels, new { most }).Select(row => row.From()).Reverse()];
+
+    private sealed record GelRow(long Number, double Seconds, double? Celsius, long At, long ActId)
+    {
+        public BatchGel From() => new(
+            checked((int)Number),
+            ActId,
+            Booked.Moment(At),
+            TimeSpan.FromSeconds(Seconds),
+            Celsius is { } celsius ? Temperature.FromCelsius(celsius) : null);
+    }
 
     private sealed record FlowRow(
         long Number, string Recipe, string? Cup, double Seconds, double? Celsius, long At, long ActId)

@@ -45,6 +45,68 @@ internal sealed class StockLines(SqliteConnection connection)
     public IReadOnlyList<StockLine> Holding(long? materialId, long? lotId) =>
         [.. connection.Query<LineRow>(Held, new { material = materialId, lot = lotId }).Select(row => row.From())];
 
+    private const string HeldFor = Columns + """
+        where entry.material_id = $material
+          and entry.reason = $reason
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by entry.id
+        """;
+
+    /// <summary>Those that hold, of a material and a reason.</summary>
+    public IReadOnlyList<StockLine> HoldingFor(long materialId, StockReason reason) =>
+    [
+        .. connection.Query<LineRow>(HeldFor, new { material = materialId, reason = StockRecords.Reasons.Of(reason) })
+            .Select(row => row.From()),
+    ];
+
+    private const string HeldLast = Columns + """
+        where entry.material_id = $material
+          and entry.reason not in ('opening', 'counted')
+          and (coalesce(entry.microlitres, entry.milligrams, entry.pieces) > 0) = $fills
+          and +entry.undoes_id is null
+          and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
+        order by act.happened_at desc, entry.id desc
+        limit 1
+        """;
+
+    /// <summary>What last came of a material, or went, by other ways than a count; none where nothing did.</summary>
+    public StockLine? LastMoved(long materialId, bool fills) =>
+        connection.QuerySingleOrDefault<LineRow>(HeldLast, new { material = materialId, fills })?.From();
+
+    private const string Reached = """
+        select total(coalesce(microlitres / 1000.0, milligrams / 1000.0, pieces))
+        from stock_entry
+        where material_id = $material
+          and act_id <= $act
+          and lot_id not in (select value from json_each($apart))
+        """;
+
+    /// <summary>What the book said of a material once this act was written, in millilitres, grams or pieces.</summary>
+    public double Level(long materialId, long act, IEnumerable<long> apartLots) => connection.QuerySingle<double>(
+        Reached, new { material = materialId, act, apart = List(apartLots) });
+
+    private const string Moves = """
+        select total(units) filter (where units > 0) as came, -total(units) filter (where units < 0) as went
+        from (
+            select coalesce(entry.microlitres / 1000.0, entry.milligrams / 1000.0, entry.pieces) as units
+            from stock_entry as entry
+            where entry.material_id = $material
+              and entry.act_id > $act
+              and ($withOpening or entry.reason <> 'opening')
+              and entry.lot_id not in (select value from json_each($apart))
+              and +entry.undoes_id is null
+              and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id))
+        """;
+
+    /// <summary>What came of a material and what went after this act, without what was undone.</summary>
+    public StockMoves Moved(long materialId, long act, bool withOpening, IEnumerable<long> apartLots) =>
+        connection.QuerySingle<StockMoves>(
+            Moves, new { material = materialId, act, withOpening, apart = List(apartLots) });
+
+    private static string List(IEnumerable<long> ids) =>
+        $"[{string.Join(',', ids.Select(id => id.ToString(CultureInfo.InvariantCulture)))}]";
+
     private const string HeldOfActs = Columns + """
         where entry.act_id in (select value from json_each($acts))
           and +entry.undoes_id is null
@@ -55,9 +117,7 @@ internal sealed class StockLines(SqliteConnection connection)
     /// <summary>Those that hold, of these acts.</summary>
     public IReadOnlyList<StockLine> HoldingOf(IEnumerable<long> acts)
     {
-        var listed = acts.Select(act => act.ToString(CultureInfo.InvariantCulture));
-        return [.. connection.Query<LineRow>(HeldOfActs, new { acts = $"[{string.Join(',', listed)}]" })
-            .Select(row => row.From())];
+        return [.. connection.Query<LineRow>(HeldOfActs, new { acts = List(acts) }).Select(row => row.From())];
     }
 
     private const string HeldBetween = Columns + """
@@ -94,19 +154,21 @@ internal sealed class StockLines(SqliteConnection connection)
         where entry.material_id = $material
           and entry.reason in ('used', 'mixed', 'poured', 'coated', 'returned')
           and entry.act_id >= $first
+          and entry.act_id < $behind
           and act.happened_at >= $since
           and +entry.undoes_id is null
           and not exists (select 1 from stock_entry as answer where answer.undoes_id = entry.id)
         """;
 
-    /// <summary>Those that hold by which a material was used, of acts about a time that were written since one.
+    /// <summary>Those that hold by which a material was used, of acts about a time that were written in one.
     /// </summary>
-    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct)
+    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct, long behindAct)
     {
         using var command = connection.CreateCommand();
         command.CommandText = HeldUses;
         command.Parameters.AddWithValue("$material", materialId);
         command.Parameters.AddWithValue("$first", firstAct);
+        command.Parameters.AddWithValue("$behind", behindAct);
         command.Parameters.AddWithValue("$since", Booked.At(since));
         using var row = command.ExecuteReader();
         List<UseAt> uses = [];

@@ -202,6 +202,28 @@ public sealed class StockRecords
     public IReadOnlyList<StockLine> Holding(long? materialId = null, long? lotId = null) =>
         lines.Holding(materialId, lotId);
 
+    /// <summary>The lines of a material and a reason that hold, in the order they were booked.</summary>
+    public IReadOnlyList<StockLine> HoldingFor(long materialId, StockReason reason) =>
+        lines.HoldingFor(materialId, reason);
+
+    /// <summary>What of a material came last, or went, by other ways than a count; none where nothing did.</summary>
+    public StockLine? LastMoved(long materialId, bool fills) => lines.LastMoved(materialId, fills);
+
+    /// <summary>What the book said of a material once this act was written, in millilitres, grams or pieces.</summary>
+    /// <param name="materialId">Of which.</param>
+    /// <param name="act">The act's number.</param>
+    /// <param name="apartLots">Lots that are left out.</param>
+    public double Level(long materialId, long act, IEnumerable<long> apartLots) =>
+        lines.Level(materialId, act, apartLots);
+
+    /// <summary>What of a material came and went after this act, without what was undone.</summary>
+    /// <param name="materialId">Of which.</param>
+    /// <param name="act">The act's number; 0: from the beginning.</param>
+    /// <param name="withOpening">Whether what was there when the books opened came, too.</param>
+    /// <param name="apartLots">Lots that are left out.</param>
+    public StockMoves Moved(long materialId, long act, bool withOpening, IEnumerable<long> apartLots) =>
+        lines.Moved(materialId, act, withOpening, apartLots);
+
     /// <summary>The lines that hold of acts about this time, in the order they were booked.</summary>
     /// <param name="from">From this moment.</param>
     /// <param name="until">Until before this one.</param>
@@ -227,8 +249,10 @@ public sealed class StockRecords
     /// <param name="since">From this moment.</param>
     /// <param name="materialId">Of which.</param>
     /// <param name="firstAct">The first act that was written since: no use is written before it happens.</param>
-    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct) =>
-        lines.UsesSince(since, materialId, firstAct);
+    /// <param name="behindAct">Up to before this act.</param>
+    public IReadOnlyList<UseAt> UsesSince(
+        DateTimeOffset since, long materialId, long firstAct, long behindAct = long.MaxValue) =>
+        lines.UsesSince(since, materialId, firstAct, behindAct);
 
     /// <summary>Since when a material is in the book; none where nothing of it ever came.</summary>
     public DateTimeOffset? Begun(long materialId) => lines.Begun(materialId);

@@ -76,6 +76,33 @@ public sealed class WorkshopRecords
         return [.. connection.Query<Row>(NotYet, at).Select(row => row.From(parts[row.Id]))];
     }
 
+    private const string PartsBetween = """
+        select part.material_id as materialId, workshop.starts_at as startsAt, part.microlitres, part.milligrams,
+               part.pieces
+        from workshop
+        join workshop_part as part on part.workshop_id = workshop.id
+        where workshop.undone_id is null
+          and workshop.starts_at > $from
+          and workshop.starts_at <= $until
+        order by workshop.starts_at, workshop.id, part.material_id
+        """;
+
+    /// <summary>What workshops that started in a time were to take, the first first.</summary>
+    /// <param name="from">After this moment.</param>
+    /// <param name="until">Up to this one.</param>
+    public IReadOnlyList<WorkshopTake> Between(DateTimeOffset from, DateTimeOffset until) =>
+        [.. connection.Query<TakeRow>(PartsBetween, new { from = Booked.At(from), until = Booked.At(until) })
+            .Select(row => row.From())];
+
+    private sealed record TakeRow(
+        long MaterialId, long StartsAt, long? Microlitres, long? Milligrams, long? Pieces)
+    {
+        public WorkshopTake From() => new(
+            MaterialId,
+            Booked.Moment(StartsAt),
+            new AmountColumns(Microlitres, Milligrams, Pieces).Known());
+    }
+
     private const string TakenOnes = """
         select part.material_id
         from workshop

@@ -59,7 +59,7 @@ public sealed class HelpCommandTests
     [Fact]
     public void Help_tells_more_where_there_is_room()
     {
-        Assert.Contains("Rounded to the tools.", Sample.Answer("help scale")!.PlainText, StringComparison.Ordinal);
+        Assert.Contains("Rounded to the tools;", Sample.Answer("help scale")!.PlainText, StringComparison.Ordinal);
 
         var full = Catalogue.Find().Forms.Where(form => form.Sheet.More.Length > 0)
             .Count(form => !Sample.Answer($"help {form.Sheet.Word}")!.PlainText.Contains(form.Sheet.More, StringComparison.Ordinal));

@@ -28,13 +28,27 @@ public sealed class CurePacesTests : IDisposable
     }
 
     [Fact]
-    public void What_is_tacky_after_all_the_sheets_hours_teaches_nothing_and_says_nothing_of_it()
+    public void What_is_tacky_long_after_the_sheets_hours_is_far_behind_its_middle_and_teaches_nothing()
+    {
+        // 14 h at 20 °C are 13 h at 21 °C (0.93 times as fast by 55 kJ/mol): over three times the middle of 3 to 6 h.
+        var sheet = Window();
+        studio.Now = studio.Now.AddHours(14);
+
+        Assert.DoesNotContain("learn", studio.Hear("14 tacky"), StringComparison.Ordinal);
+        Assert.Equal(sheet, Window());
+    }
+
+    // Somebody looks after 9 h: it was so by then. Taken for the moment of opening it would make the hours of opening a fifth longer and more.
+    [Fact]
+    public void What_is_found_tacky_late_moves_the_window_little_and_closes_it_no_later()
     {
         var sheet = Window();
         studio.Now = studio.Now.AddHours(9);
 
-        Assert.DoesNotContain("learn", studio.Hear("14 tacky"), StringComparison.Ordinal);
-        Assert.Equal(sheet, Window());
+        Assert.Contains("9 h after the coat: its resin's hours learn from it.", studio.Hear("14 tacky"), StringComparison.Ordinal);
+        var late = Window();
+        Assert.InRange((late.OpensBy - LaidAt) / (sheet.OpensBy - LaidAt), 1, 1.2);
+        Assert.Equal(sheet.ClosesFrom, late.ClosesFrom);
     }
 
     [Fact]
@@ -81,6 +95,8 @@ public sealed class CurePacesTests : IDisposable
     [InlineData("tacky?", false)]
     [InlineData("still tacky after two weeks", false)]
     public void Only_the_plain_word_is_a_sign(string note, bool isOne) => Assert.Equal(isOne, CurePaces.IsTacky(note));
+
+    private DateTimeOffset LaidAt => studio.Look(view => CoatReckoning.Of(14, view, Sample.Practice)!.LaidAt);
 
     private RecoatWindow Window() => studio.Look(view => CoatReckoning.Of(14, view, Sample.Practice)!.KnownWindow!);
 }

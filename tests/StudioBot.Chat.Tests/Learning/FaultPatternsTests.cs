@@ -40,6 +40,47 @@ public sealed class FaultPatternsTests : IDisposable
     }
 
     [Fact]
+    public void The_air_of_the_room_within_half_a_day_before_counts()
+    {
+        studio.Tells("room 20C 75%");
+        Poured(5, "bloom", "crack near the rim");
+        studio.Now += TimeSpan.FromDays(2);
+        studio.Tells("room 20C 45%");
+        Poured(20, "bloom", null);
+
+        // By chance 1 of C(25,5) = 53,130 times.
+        Assert.Contains("5 of 5 in air over 60 %, 0 of 20 without", Words("why cracks"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_lots_that_a_pour_drew_on_count()
+    {
+        studio.Tells("bought 2000 ml white 20.00 lot W-1");
+        studio.Tells("bought 2000 ml lamp black 20.00 lot K-1");
+        Poured(5, "bloom", "crack near the rim", "white, lamp black");
+        studio.Tells("stop lot W-1 lumpy");
+        studio.Tells("bought 2000 ml white 20.00 lot W-2");
+        Poured(20, "bloom", null, "white, lamp black");
+
+        Assert.Contains("5 of 5 with lot W-1, 0 of 20 without", Words("why cracks"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void How_a_batch_flowed_counts_beside_the_others()
+    {
+        studio.Tells("bought 10 l neutral base 90.00");
+        studio.Tells("bought 4 l gloss varnish 60.00");
+        foreach (var (batch, seconds) in new[] { (1, 21), (2, 22), (3, 33), (4, 34) })
+        {
+            studio.Now += TimeSpan.FromMinutes(2);
+            studio.Tells($"mix medium 3 l ford4 {seconds} s 20C");
+            Poured(seconds < 30 ? 10 : 3, "bloom", seconds < 30 ? null : "crack near the rim", $"3 colours batch {batch}");
+        }
+
+        Assert.Contains("6 of 6 from batches thicker than most, 0 of 20 without", Words("why cracks"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_spread_evenly_stands_out_from_nothing()
     {
         Poured(10, "bloom", null);
@@ -49,12 +90,12 @@ public sealed class FaultPatternsTests : IDisposable
         Assert.Contains("nothing they share stands out from chance.", Words("why cracks"), StringComparison.Ordinal);
     }
 
-    private void Poured(int count, string technique, string? note)
+    private void Poured(int count, string technique, string? note, string with = "3 colours")
     {
         for (var piece = 0; piece < count; piece++)
         {
             studio.Now += TimeSpan.FromMinutes(2);
-            studio.Tells($"pour 20cm panel {technique} 3 colours");
+            studio.Tells($"pour 20cm panel {technique} {with}");
             if (note is not null)
             {
                 studio.Tells($"note {studio.Look(view => view.Pieces.Numbers()[^1])} {note}");

@@ -39,6 +39,30 @@ public sealed class StudioFilmsTests : IDisposable
     }
 
     [Fact]
+    public void A_recipe_is_scaled_to_a_surface_by_the_own_pours_too()
+    {
+        studio.Tells("recipe reef 3 ml medium 1 ml white");
+        Assert.Contains("common practice", studio.Hear("scale reef for 30cm panel bloom exact"), StringComparison.Ordinal);
+        Poured(288, 270, 297);
+
+        // As above 347.7 ml, and one cup of 3 ml.
+        var said = studio.Hear("scale reef for 30cm panel bloom exact");
+        Assert.StartsWith("reef, 351 ml before rounding", said, StringComparison.Ordinal);
+        Assert.Contains("bloom: by 3 own pours, enough 4 times of 5.", said.Replace('\n', ' '), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_piece_is_poured_again_by_them_too()
+    {
+        Poured(288, 270, 297);
+
+        // As above 347.7 ml, and 8 cups of 3 ml: 371.7; by common practice it is (3.0 · 1.2) mm · 900 cm² and the cups, 348 ml.
+        var said = studio.Hear("again 1 on 30cm panel");
+        Assert.StartsWith("1 again: mix 375 ml", said, StringComparison.Ordinal);
+        Assert.Contains("by layers, 3 own pours.", said.Replace('\n', ' '), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void One_that_ran_short_says_only_that_the_need_was_more()
     {
         studio.Tells("technique bloom film 2.5mm");     // 3.0 mm of need

@@ -67,7 +67,19 @@ public sealed class ReserveCommandTests : IDisposable
         var said = _studio.Hear("buy tile 10cm");
         Assert.StartsWith("Buy tile 10cm: 1 x 20, 19.00 EUR", said, StringComparison.Ordinal);
         Assert.Matches("Reserved +20", said);
+        Assert.Contains("Counts the workshop of Sat 28 Nov.", said.Replace('\n', ' '), StringComparison.Ordinal);
         Assert.Contains("For workshops:", Pages("buy"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_short_for_it_and_can_not_come_in_time_is_said_so()
+    {
+        _studio.Tells("reserve sat 10:00 14 people 2 tiles 10cm 5 colours");      // 28 of 26, in three days, and an order takes a week
+
+        Assert.Contains(
+            "Counts the workshop of Sat 28 Nov: an order may come too late for Sat 28 Nov.",
+            _studio.Hear("buy tile 10cm").Replace('\n', ' '),
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -38,12 +38,14 @@ public sealed class PermissionTableTests : IDisposable
         recording  batch      BatchAmend        -    -    -    -    pg   pg
         recording  batch      BatchBin          -    -    -    -    pg   pg
         recording  batch      BatchRead         -    -    -    -    pg   pg
+        recording  batch      BatchResinGelled  -    -    -    -    pg   pg
         recording  batch      BatchShow         -    -    -    -    pg   pg
         recording  bin        BinCommand        -    -    -    -    pg   pg
         recording  coat       CoatCommand       -    -    -    -    pg   pg
         recording  coat       CoatFailed        -    -    -    -    pg   pg
         recording  dry        DryCommand        -    -    -    -    pg   pg
         recording  due        DueCommand        -    -    -    -    pg   pg
+        recording  gelled     GelledCommand     -    -    -    -    pg   pg
         recording  kept       KeptCommand       -    -    -    -    pg   pg
         recording  label      LabelCommand      -    -    -    -    pg   pg
         recording  left       LeftCommand       -    -    -    -    pg   pg

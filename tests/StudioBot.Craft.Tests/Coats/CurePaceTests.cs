@@ -27,7 +27,7 @@ public sealed class CurePaceTests
         // √(3·6) = 4.243 h is the sheet's middle; at 16 °C it runs at exp(55/R·(1/294.15 − 1/289.15)) = 0.678
         Assert.Equal(1, Ratio(4.243, 21)!.Value, 3);
         Assert.Equal(0.678, Ratio(4.243, 16)!.Value, 3);
-        Assert.Null(Ratio(6.1, 21));            // it had opened by then, and nobody saw when
+        Assert.Equal(2, Ratio(8.485, 21)!.Value, 3);
         Assert.Null(Ratio(4, 8));
         Assert.Null(Ratio(-1, 21));
     }
@@ -35,11 +35,26 @@ public sealed class CurePaceTests
     [Fact]
     public void Reports_pull_the_pace_by_how_many_they_are()
     {
-        // ln r / (n + 0.0625/0.050625) · n for n equal reports of r: 1.5 at one 1.199, at eight 1.421, by hand
-        Assert.Equal(1.199, CurePace.From([1.5]).Factor, 3);
-        Assert.Equal(1.421, CurePace.From(Enumerable.Repeat(1.5, 8)).Factor, 3);
+        // Summed by another program, the exponential folded with the normal by hand: one report of 1.5, eight of it, eight of 0.7, one of 2.
+        Assert.Equal(1.1169, CurePace.From([1.5]).Factor, 3);
+        Assert.Equal(1.4036, CurePace.From(Enumerable.Repeat(1.5, 8)).Factor, 3);
+        Assert.Equal(0.7312, CurePace.From(Enumerable.Repeat(0.7, 8)).Factor, 3);
+        Assert.Equal(1.1391, CurePace.From([2]).Factor, 3);
         Assert.True(CurePace.From(Enumerable.Repeat(1.5, 8)).Narrowing < CurePace.From([1.5]).Narrowing);
     }
+
+    [Fact]
+    public void A_late_report_among_prompt_ones_is_hardly_more_than_a_bound_but_one_too_early_counts()
+    {
+        double[] prompt = [.. Enumerable.Repeat(1.0, 6)];
+        var (alone, late, early) = (CurePace.From(prompt).Factor, CurePace.From([.. prompt, 2.2]).Factor, CurePace.From([.. prompt, 1 / 2.2]).Factor);
+
+        Assert.InRange(late / alone, 1, 1.03);
+        Assert.True(alone / early > late / alone);
+    }
+
+    [Fact]
+    public void Many_that_agree_are_believed_be_they_later_than_the_sheet() => Assert.InRange(CurePace.From(Enumerable.Repeat(1.6, 20)).Factor, 1.5, 1.6);
 
     [Fact]
     public void A_quicker_resin_opens_and_closes_earlier()

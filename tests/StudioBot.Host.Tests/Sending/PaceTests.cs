@@ -41,15 +41,15 @@ public sealed class PaceTests
     {
         for (var chat = 1; chat <= 25; chat++)
         {
-            Assert.False(pace.Look().AllRest);
+            Assert.True(pace.Look().Room > 0);
             pace.Note(chat);
         }
 
         var full = pace.Look();
-        Assert.True(full.AllRest);
+        Assert.Equal(0, full.Room);
         Assert.Equal(TimeSpan.FromSeconds(1), full.NextOpening);
         clock.Advance(TimeSpan.FromSeconds(1));
-        Assert.False(pace.Look().AllRest);
+        Assert.True(pace.Look().Room > 0);
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public sealed class PaceTests
         while (seconds.Count < sends)
         {
             var now = pace.Look();
-            if (now.AllRest || now.RestingChats.Contains(chat))
+            if (now.Room == 0 || now.RestingChats.Contains(chat))
             {
                 clock.Advance(now.NextOpening!.Value);
                 continue;

@@ -77,7 +77,10 @@ internal sealed class Desk : IDisposable
         StandInUpdates.Message(update, chat, message, text, by, Now);
 
     /// <summary>Puts updates into the inbox.</summary>
-    public void Store(params JsonObject[] updates) => File.Write(session =>
+    public void Store(params JsonObject[] updates) => File.Write(session => Store(session, updates));
+
+    /// <summary>Puts updates into the inbox in this session.</summary>
+    public void Store(StudioSession session, params JsonObject[] updates)
     {
         foreach (var update in updates)
         {
@@ -90,15 +93,15 @@ internal sealed class Desk : IDisposable
                 },
                 Now);
         }
-    });
+    }
 
     /// <summary>One who settles rows.</summary>
     public Clerk Clerk() =>
         new(File, Us, Studios.Answering(), loggers.CreateLogger<Clerk>(), BeforeCommit);
 
     /// <summary>What has rows settled.</summary>
-    public InboxLoop Loop(Bell? inbox = null, Bell? outbox = null) =>
-        new(File, Clerk(), Wire, inbox ?? new Bell(Clock), outbox ?? new Bell(Clock), Outage, Counts, Clock);
+    public InboxLoop Loop(Bell? inbox = null, Sender? sender = null) =>
+        new(File, Clerk(), Wire, inbox ?? new Bell(Clock), sender ?? Sender(Wire), Outage, Counts, Clock, loggers.CreateLogger<InboxLoop>());
 
     /// <summary>What carries the post.</summary>
     public Sender Sender(IWire wire, Bell? outbox = null) =>

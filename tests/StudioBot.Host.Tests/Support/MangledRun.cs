@@ -43,10 +43,10 @@ internal sealed class MangledRun(int seed, int count)
         using var counts = new Counts();
         var bell = new Bell(clock);
         var clerk = new Clerk(file, Us, Studios.Answering(), NullLogger<Clerk>.Instance);
-        var fetching = Task.Run(() => Updates(standIn, file, bell, counts).Run(noMore.Token), CancellationToken.None);
-        var settling = Task.Run(
-            () => new InboxLoop(file, clerk, new Nowhere(), bell, new Bell(clock), outage, counts, clock).Run(stop.Token),
-            CancellationToken.None);
+        var wire = new Nowhere();
+        var inbox = new InboxLoop(file, clerk, wire, bell, Senders.Of(file, wire, clock), outage, counts, clock, NullLogger<InboxLoop>.Instance);
+        var fetching = Task.Run(() => Updates(standIn, file, inbox, counts).Run(noMore.Token), CancellationToken.None);
+        var settling = Task.Run(() => inbox.Run(stop.Token), CancellationToken.None);
         Task[] loops = [fetching, settling];
         await Until(loops, () => given >= WarmUp);
         before = GC.GetTotalMemory(forceFullCollection: true);
@@ -81,11 +81,11 @@ internal sealed class MangledRun(int seed, int count)
                 + $"told {told} times in {days} days, 0 unhandled, memory {grown:+0.0;-0.0} MiB");
     }
 
-    private UpdateLoop Updates(StandIn standIn, StudioFile file, Bell bell, Counts counts) => new(
+    private UpdateLoop Updates(StandIn standIn, StudioFile file, InboxLoop inbox, Counts counts) => new(
         Bots.At(standIn).Polling,
         new CallGuard(TimeSpan.FromMinutes(10), TimeProvider.System),
         file,
-        bell,
+        inbox.Receive,
         new Pulse(clock),
         outage,
         new Nowhere(),

@@ -167,7 +167,7 @@ public sealed class UpdateLoopTests : IAsyncLifetime, IDisposable
         Bots.At(standIn).Polling,
         new CallGuard(TimeSpan.FromMinutes(10), TimeProvider.System),
         file,
-        new Bell(clock),
+        (store, _) => file.Write(store),
         new Pulse(clock),
         new Outage(NullLogger<Outage>.Instance),
         new RecordingWire(clock),

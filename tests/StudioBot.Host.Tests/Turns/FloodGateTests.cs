@@ -38,10 +38,19 @@ public sealed class FloodGateTests
     {
         for (var tries = 0; tries < 50; tries++)
         {
-            Assert.True(gate.Pass(Pia, isPress: false, row: 7, Start).IsFree);
+            Assert.True(gate.Pass(Pia, isPress: false, row: 1007, Start).IsFree);
         }
 
         Assert.Equal(19, Passed(30, 0));
+    }
+
+    [Fact]
+    public void A_whole_commit_that_is_tried_again_costs_nobody_anything()
+    {
+        bool[] Tried() => [.. Enumerable.Range(2000, 50).Select(row => gate.Pass(Pia, isPress: false, row, Start).IsFree)];
+        var first = Tried();
+        Assert.Equal(20, first.Count(isFree => isFree));
+        Assert.Equal(first, Tried());
     }
 
     [Fact]

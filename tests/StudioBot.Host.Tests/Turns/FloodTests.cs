@@ -52,9 +52,10 @@ public sealed class FloodTests(ITestOutputHelper output) : IDisposable
     private async Task Play(long where, List<long> others)
     {
         using var stop = new CancellationTokenSource();
-        var (inbox, outbox) = (new Bell(desk.Clock), new Bell(desk.Clock));
-        var answering = desk.Loop(inbox, outbox).Run(stop.Token);
-        var sending = desk.Sender(desk.Wire, outbox).Run(stop.Token);
+        var inbox = new Bell(desk.Clock);
+        var sender = desk.Sender(desk.Wire);
+        var answering = desk.Loop(inbox, sender).Run(stop.Token);
+        var sending = sender.Run(stop.Token);
         List<TimeSpan> took = [];
         for (var step = 0; step < Seconds * Steps; step++)
         {

@@ -46,6 +46,20 @@ public sealed class WorkshopRecordsTests : IDisposable
     }
 
     [Fact]
+    public void Those_that_started_in_a_time_tell_what_they_were_to_take()
+    {
+        Reserved(Now.AddDays(9));
+        var (undone, _) = Reserved(Now.AddDays(4));
+        Reserved(Now.AddDays(3));
+        studio.Write(session => Assert.IsType<Undone.Done>(session.Undo.Take(undone.Id, new NewAct("undo", mira, "undo", Now))));
+
+        Assert.Equal(
+            [(white.Id, Now.AddDays(3), Ml(250)), (cup.Id, Now.AddDays(3), new Amount.ByCount(16))],
+            studio.Read(view => view.Workshops.Between(Now, Now.AddDays(8))).Select(one => (one.MaterialId, one.StartsAt, one.Amount)));
+        Assert.Empty(studio.Read(view => view.Workshops.Between(Now.AddDays(3), Now.AddDays(8))));
+    }
+
+    [Fact]
     public void Undo_cancels_it()
     {
         var (act, _) = Reserved(Now.AddDays(3));

@@ -1,0 +1,80 @@
+using StudioBot.Chat.Coats;
+using StudioBot.Chat.Reading;
+using StudioBot.Chat.Reading.Values;
+using StudioBot.Chat.Replies;
+using StudioBot.Craft.Practice;
+using StudioBot.Records.Pieces;
+
+namespace StudioBot.Chat.Recording;
+
+/// <summary><c>gelled 17</c>, <c>17 gelled 14:20</c>: a coat that has gelled.</summary>
+internal sealed class GelledCommand : Act
+{
+    private static readonly PiecesSlot Pieces = new() { IsRequired = true, Most = 30 };
+
+    /// <inheritdoc/>
+    public override CommandSheet Sheet { get; } = new(
+        "gelled", Room.Recording, "When a coat of resin gelled.",
+        [Pieces, RecordSlots.Day],
+        ["gelled 17", "17 gelled 14:20"])
+    {
+        More = "How long it flows is told shorter by it, never longer than the sheet; slips are left out and named.",
+        Also = ["gel"],
+    };
+
+    /// <inheritdoc/>
+    internal override Reply Do(Phrase said, Writing writing)
+    {
+        var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
+        if ((GelTold.ToCome(said, writing, Sheet.Examples[0]) ?? TalkedOf.Before(pieces, writing)) is { } trouble)
+        {
+            return trouble;
+        }
+
+        List<StudioGels.Gel?> gels = [];
+        foreach (var piece in pieces)
+        {
+            var coat = CoatReckoning.Of(piece.Number, writing.Session, writing.Practice);
+            if (Against(piece, coat, writing) is { } against)
+            {
+                return against;
+            }
+
+            gels.Add(StudioGels.OfCoat(coat!, writing.HappenedAt));
+        }
+
+        foreach (var piece in pieces)
+        {
+            writing.Session.Pieces.Book(piece.Number, new PieceEvent.Note(StudioGels.Sign), writing.Act);
+        }
+
+        writing.Touch(pieces.Select(piece => piece.Number));
+        return new Reply(
+            [
+                Headline(pieces, gels),
+                .. gels[0] is { } gel
+                    ? GelTold.Of(gel, writing.Studio)
+                    : [new Block.Line("Below 10 °C its sheet says nothing: nothing is learnt from it.")],
+                Cautions.InAWord(writing.Studio, SafetySubject.ResinSkin),
+            ],
+            []);
+    }
+
+    private static Block.Headline Headline(IReadOnlyList<Piece> pieces, List<StudioGels.Gel?> gels) => new(
+        gels[0] is { } gel
+            ? $"{TalkedOf.Words(pieces)}: gelled {Show.Time(gel.Report.After)} after the coat."
+            : $"{TalkedOf.Words(pieces)}: gelled.");
+
+    private Reply? Against(Piece piece, CoatReckoning? coat, Writing writing) => coat switch
+    {
+        null => TalkedOf.Trouble(
+            $"{piece.Number} has no coat: nothing on it gels. Nothing recorded.", $"coat {piece.Number} 180 ml 2:1"),
+        { HasFailed: true } or { IsSanded: true } => TalkedOf.Trouble(
+            $"The coat on {piece.Number} {(coat.IsSanded ? "is sanded" : "failed")}. Nothing recorded.",
+            $"coat {piece.Number} 180 ml 2:1"),
+        _ when coat.LaidAt >= writing.HappenedAt => TalkedOf.Trouble(
+            $"{piece.Number} was coated only {Show.Moment(coat.LaidAt, writing.Turn)}. Nothing recorded.",
+            Sheet.Examples[0]),
+        _ => null,
+    };
+}
