@@ -55,8 +55,8 @@ internal sealed class StudioFlow
     /// <param name="asked">A batch that is asked about, read or not.</param>
     public static StudioFlow Of(Studio studio, int? asked = null) => new(studio, asked);
 
-    /// <summary>How each batch read after something thinned it, against what the readings before said of it: in per cent
-    /// of what came. Common practice goes by the batch's last reading alone. Slips are left out.</summary>
+    /// <summary>How each batch read after something thinned it, against what the readings before said of it: in per
+    /// cent of what came. Common practice goes by the batch's last reading alone. Slips are left out.</summary>
     public static IReadOnlyList<PastGuess> Past(Studio studio) => [.. Of(studio).Guesses()];
 
     private IEnumerable<PastGuess> Guesses()

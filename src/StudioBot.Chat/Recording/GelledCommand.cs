@@ -27,7 +27,8 @@ internal sealed class GelledCommand : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        if ((GelTold.Against(said, writing, $"gelled {pieces[0].Number}") ?? TalkedOf.Before(pieces, writing)) is { } trouble)
+        var against = GelTold.Against(said, writing, $"gelled {pieces[0].Number}");
+        if ((against ?? TalkedOf.Before(pieces, writing)) is { } trouble)
         {
             return trouble;
         }
@@ -36,9 +37,9 @@ internal sealed class GelledCommand : Act
         foreach (var piece in pieces)
         {
             var coat = CoatReckoning.Of(piece.Number, writing.Session, writing.Practice);
-            if (Against(piece, coat, writing) is { } against)
+            if (Against(piece, coat, writing) is { } refused)
             {
-                return against;
+                return refused;
             }
 
             gels.Add(StudioGels.OfCoat(coat!, writing.HappenedAt));
@@ -63,7 +64,8 @@ internal sealed class GelledCommand : Act
     }
 
     private static Block.Headline Headline(IReadOnlyList<Piece> pieces, List<StudioGels.Gel?> gels) => new(
-        gels.Select(gel => gel is null ? "" : Show.Time(gel.Report.After)).Distinct().ToList() is [{ Length: > 0 } after]
+        gels.Select(gel => gel is null ? "" : Show.Time(gel.Report.After)).Distinct().ToList()
+            is [{ Length: > 0 } after]
             ? $"{TalkedOf.Words(pieces)}: gelled {after} after the coat."
             : $"{TalkedOf.Words(pieces)}: gelled.");
 
