@@ -179,5 +179,5 @@ internal static class ResinPages
         return $"{where}: flows {Show.Time(time.Likely)}{Own(job.Gel)}; {air}.";
     }
 
-    private static string Own(GelPace gel) => gel.Reports == 0 ? "" : " (own)";
+    private static string Own(GelPace gel) => gel.Shortened < 1 ? " (own)" : "";
 }

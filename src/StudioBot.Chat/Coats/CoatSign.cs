@@ -30,7 +30,13 @@ internal sealed record CoatSign(DateTimeOffset At, CoatReckoning Coat)
         var since = all.SelectMany(own => own).Select(line => line.At).DefaultIfEmpty().Min();
         var readings = view.Rooms.Readings(since - CoatReckoning.OldestAir);
         var rooms = Recording.PiecePlace.Rooms(view);
-        return [.. all.SelectMany(own => Of(own, isSign, readings, rooms, practice)).OrderBy(sign => sign.At)];
+
+        // Pieces coated from one cup are one: what the first of them says, the others say again.
+        return
+        [
+            .. all.SelectMany(own => Of(own, isSign, readings, rooms, practice)).OrderBy(sign => sign.At)
+                .DistinctBy(sign => (sign.Coat.LaidAt, sign.Coat.System.Name)),
+        ];
     }
 
     // The first on a coat: later ones only say that it is so still. One that failed was mixed or cured wrong.

@@ -36,7 +36,7 @@ internal sealed partial class CurePaces
 
     private static IEnumerable<PastGuess> Past(IEnumerable<CoatSign> signs)
     {
-        List<double> before = [];
+        List<(DateTimeOffset At, double Ratio)> before = [];
         foreach (var (at, coat) in signs)
         {
             var sheet = CoatReckoning.Times(coat.System);
@@ -45,12 +45,13 @@ internal sealed partial class CurePaces
                 continue;
             }
 
-            var told = CurePace.From(before).Over(sheet);
+            // What was noted since the coat was laid nobody could go by then.
+            var told = CurePace.From(before.Where(one => one.At < coat.LaidAt).Select(one => one.Ratio)).Over(sheet);
             if (CurePace.From([ratio]).Reports > 0)
             {
                 yield return new PastGuess(
                     $"piece {coat.Piece}",
-                    at,
+                    coat.LaidAt,
                     ratio * Middle(sheet),
                     Middle(told),
                     Middle(sheet),
@@ -58,7 +59,7 @@ internal sealed partial class CurePaces
                     told.OpensBy.TotalHours);
             }
 
-            before.Add(ratio);
+            before.Add((at, ratio));
         }
     }
 

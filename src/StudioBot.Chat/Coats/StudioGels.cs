@@ -69,7 +69,7 @@ internal sealed partial class StudioGels
     private static IEnumerable<Gel?> OfBatches(Studio studio) => studio.View.Batches.Gels(MostReports)
         .Where(gel => gel.Warmth is not null)
         .GroupBy(gel => gel.Batch)
-        .Select(same => same.First())
+        .Select(same => same.MinBy(gel => gel.At)!)
         .Select(gel => BatchResin.Of(studio.View.Batches.Find(gel.Batch)!, studio) is { Against: null } resin
             ? OfBatch(gel, resin.System)
             : null);

@@ -23,7 +23,7 @@ internal sealed class StudioAccuracy : Ask
         [Topic],
         ["studio accuracy"])
     {
-        More = "Of paint, ready days, orders and resin hours, beside common practice.",
+        More = "Of paint, ready days, orders, resin hours and how thinned batches flow, beside common practice.",
         AlsoSaying = ["accuracy"],
     };
 
@@ -75,6 +75,7 @@ internal sealed class StudioAccuracy : Ask
             "the sheet",
             1,
             CurePaces.Past(studio.View, studio.Practice)),
+        Kind.Of("flow", "Thinned batches", "readings", "%", "", "common practice", 1, StudioFlow.Past(studio)),
     ];
 
     private static IEnumerable<PastGuess> Paint(Studio studio) => studio.Practice.Techniques
@@ -85,6 +86,8 @@ internal sealed class StudioAccuracy : Ask
         [] => kinds.Any(kind => kind.Off > 0)
             ? "Common practice does better so far"
             : "Common practice does as well so far",
+        { Count: var better } when better < kinds.Count =>
+            $"{better} of {kinds.Count} of your own figures do better",
         [var one] => $"Your own {one.Name} beat common practice",
         _ => "Your own figures beat common practice",
     };

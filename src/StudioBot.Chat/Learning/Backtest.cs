@@ -19,12 +19,13 @@ public static class Backtest
                 $"paint, {technique.Name}", "mm", StudioFilms.Past(studio.Technique(technique.Name), studio))),
             ("orders", "days", Deliveries.Past(studio)),
             ("resin opens", "h", CurePaces.Past(studio.View, studio.Practice)),
+            ("flow of thinned batches", "%", StudioFlow.Past(studio)),
             ("ready, as poured", "days", StudioDryings.Past(new PieceReckoning(studio.View, studio.Practice, now))),
         ];
         all.RemoveAll(kind => kind.Guesses.Count == 0);
         return all.Count == 0
             ? ["Nothing to hold estimates against yet: no pour was measured, no piece called dry, no coat tacky, no "
-                + "third order came."]
+                + "third order came, no batch read before and after it was thinned."]
             : [
                 .. all.Select(kind => Line(kind.Kind, kind.Unit, kind.Guesses)),
                 "",

@@ -12,10 +12,14 @@ internal sealed class StudioFlow
     // Older ones were other bases and other hands (common practice).
     private const int MostReadings = 80;
 
+    // Of less nobody would see a difference.
+    private const double LeastThinned = 0.001;
+
     private readonly Dictionary<int, Batch> _batches;
     private readonly BatchContents _contents;
     private readonly IReadOnlyList<BatchFlow> _flows;
     private readonly List<BatchFlow> _known;
+    private readonly List<MixtureReading> _readings;
     private readonly Studio _studio;
 
     private StudioFlow(Studio studio, int? asked)
@@ -36,8 +40,8 @@ internal sealed class StudioFlow
             .Where(one => one.Holds is not null)
             .Select(one => (one.flow, one.Holds!))];
         _known = [.. known.Select(one => one.Flow)];
-        Learnt = OwnFlow.From(
-            [.. known.Select(one => Told(one.Flow.Recipe, one.Flow.Batch, one.Holds, one.Flow.Reading))]);
+        _readings = [.. known.Select(one => Told(one.Flow.Recipe, one.Flow.Batch, one.Holds, one.Flow.Reading))];
+        Learnt = OwnFlow.From(_readings);
     }
 
     /// <summary>What is learnt from them.</summary>
@@ -50,6 +54,48 @@ internal sealed class StudioFlow
     /// <param name="studio">The records.</param>
     /// <param name="asked">A batch that is asked about, read or not.</param>
     public static StudioFlow Of(Studio studio, int? asked = null) => new(studio, asked);
+
+    /// <summary>How each batch read after something thinned it, against what the readings before said of it: in per
+    /// cent of what came. Common practice goes by the batch's last reading alone. Slips are left out.</summary>
+    public static IReadOnlyList<PastGuess> Past(Studio studio) => [.. Of(studio).Guesses()];
+
+    private IEnumerable<PastGuess> Guesses()
+    {
+        for (var at = 1; at < _readings.Count; at++)
+        {
+            var one = _readings[at];
+            if (one.Reading.Told is { } came
+                && Before(at) is { } last
+                && OwnFlow.From([_readings[last]]).Expect(one) is { } usual
+                && OwnFlow.From(_readings[..at]).Expect(one) is { } own)
+            {
+                double Share(double told) => 100 * Math.Exp(told - came);
+                yield return new PastGuess(
+                    $"batch {one.Batch}",
+                    _known[at].At,
+                    100,
+                    Share(own.Middle),
+                    Share(usual.Middle),
+                    Share(own.Low),
+                    Share(own.High));
+            }
+        }
+    }
+
+    // The batch's last reading of the same kind before this one, if it was thinned since; none where either is a slip.
+    private int? Before(int at)
+    {
+        var one = _readings[at];
+        var last = _readings[..at].FindLastIndex(earlier => earlier.Batch == one.Batch
+            && earlier.Reading.Told is not null
+            && earlier.Reading is FlowReading.OfTrace == one.Reading is FlowReading.OfTrace);
+        return last >= 0 && !IsOff(last) && !IsOff(at)
+            && one.Thinners.Values.Sum() - _readings[last].Thinners.Values.Sum() > LeastThinned
+            ? last
+            : null;
+    }
+
+    private bool IsOff(int at) => Learnt.Slips.Contains(at) || Learnt.Mended.Contains(at);
 
     /// <summary>Whether it is learnt from the reading that this act told of a batch: false where it is left out as a
     /// slip; none where what is in the batch is not on record.</summary>

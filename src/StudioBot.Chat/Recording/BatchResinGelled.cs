@@ -1,3 +1,4 @@
+using System.Globalization;
 using StudioBot.Chat.Coats;
 using StudioBot.Chat.Learning;
 using StudioBot.Chat.Reading;
@@ -33,7 +34,7 @@ internal sealed class BatchResinGelled : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var number = said.Of(Batch);
-        if (GelTold.ToCome(said, writing, $"batch {number} gelled") is { } trouble)
+        if (GelTold.Against(said, writing, $"batch {number} gelled") is { } trouble)
         {
             return trouble;
         }
@@ -55,24 +56,32 @@ internal sealed class BatchResinGelled : Act
         Temperature? warmth = said.Has(FlowTold.Warmth)
             ? said.Of(FlowTold.Warmth).Air
             : RoomNow.Of(writing.Session.Rooms, writing.HappenedAt);
-        var isFirst = writing.Session.Batches.Gels(int.MaxValue).All(gel => gel.Batch != number);
+        var isFirst = writing.Session.Batches.Gels(int.MaxValue)
+            .All(gel => gel.Batch != number || gel.Warmth is null || gel.At > writing.HappenedAt);
         var after = writing.HappenedAt - batch.MadeAt;
         writing.Session.Batches.Gelled(number, after, warmth, writing.Act);
         return new Reply(
             [
                 new Block.Headline($"Batch {number}: gelled {Show.Time(after)} after it was mixed."),
-                .. Told(resin, isFirst, warmth, writing),
+                .. Told(number, resin, isFirst, warmth, writing),
                 Cautions.About(writing.Studio, SafetySubject.CupHeat),
             ],
             []);
     }
 
-    private static IEnumerable<Block> Told(BatchResin resin, bool isFirst, Temperature? warmth, Writing writing) =>
+    private static IEnumerable<Block> Told(
+        int number, BatchResin resin, bool isFirst, Temperature? warmth, Writing writing) =>
         (resin.Against, isFirst, warmth) switch
         {
             ({ } why, _, _) => [new Block.Line($"Kept, and left out of what is learnt: {why}.")],
-            (_, false, _) => [new Block.Line("Kept; what counts is when it was first said.")],
-            (_, _, null) => [new Block.Line("Nobody read how warm it was, so nothing is learnt: say it with it, 21C.")],
+            (_, _, null) =>
+            [
+                new Block.Line("Nobody read how warm it was, so nothing is learnt. If you know it:"),
+                new Block.Sample(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"batch {number} gelled {WallTime.Of(writing.HappenedAt, writing.Studio):HH:mm} 21C")),
+            ],
+            (_, false, _) => [new Block.Line("Kept; what counts is when it was first seen.")],
             _ => StudioGels.OfBatch(writing.Session.Batches.Gels(1)[0], resin.System) is { } gel
                 ? GelTold.Of(gel, writing.Studio)
                 : [new Block.Line("Below 10 °C its sheet says nothing: nothing is learnt from it.")],

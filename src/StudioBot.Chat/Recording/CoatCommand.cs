@@ -255,7 +255,7 @@ internal sealed class CoatCommand : Act
         return time is null
             ? ""
             : $"Flows {Show.Time(time.Likely)} at {Show.Degrees(film)}{(coat.IsAssumed ? ", assumed" : "")}"
-                + $"{(gel.Reports > 0 ? ", own" : "")}.";
+                + $"{(gel.Shortened < 1 ? ", own" : "")}.";
     }
 
     // One line, the gravest first.

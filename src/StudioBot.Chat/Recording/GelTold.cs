@@ -10,15 +10,28 @@ namespace StudioBot.Chat.Recording;
 /// <summary>What is said of a gel that was recorded.</summary>
 internal static class GelTold
 {
-    /// <summary>The trouble with a moment that is still to come; none where it was.</summary>
+    /// <summary>The trouble with a moment that is still to come, or with a day whose hour nobody said: minutes count.
+    /// None where there is none.</summary>
     /// <param name="said">What was said.</param>
     /// <param name="writing">When.</param>
-    /// <param name="sample">A line that works.</param>
-    public static Reply? ToCome(Phrase said, Writing writing, string sample) =>
-        said.Has(RecordSlots.Day) && said.Of(RecordSlots.Day) > writing.Turn.Local
+    /// <param name="sample">A line that works, without a moment.</param>
+    public static Reply? Against(Phrase said, Writing writing, string sample)
+    {
+        if (!said.Has(RecordSlots.Day))
+        {
+            return null;
+        }
+
+        var moment = said.Of(RecordSlots.Day);
+        return moment > writing.Turn.Local
             ? TalkedOf.Trouble(
                 $"{RecordSlots.Day.Say(said)} is still to come: a record is of what was. Nothing recorded.", sample)
+            : moment.TimeOfDay == TimeSpan.Zero && moment.Date < writing.Turn.Local.Date
+            ? TalkedOf.Trouble(
+                $"At what hour, {RecordSlots.Day.Say(said)}? Minutes count. Nothing recorded.",
+                $"{sample} yesterday 14:20")
             : null;
+    }
 
     /// <summary>What the sheet has, and what is learnt from it.</summary>
     /// <param name="gel">What was told; it is on record.</param>

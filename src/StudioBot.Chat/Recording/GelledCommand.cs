@@ -1,7 +1,9 @@
+using StudioBot.Chat.Asking;
 using StudioBot.Chat.Coats;
 using StudioBot.Chat.Reading;
 using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
+using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
 using StudioBot.Records.Pieces;
 
@@ -19,14 +21,14 @@ internal sealed class GelledCommand : Act
         ["gelled 17", "17 gelled 14:20"])
     {
         More = "How long it flows is told shorter by it, never longer than the sheet; slips are left out and named.",
-        Also = ["gel"],
     };
 
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        if ((GelTold.ToCome(said, writing, Sheet.Examples[0]) ?? TalkedOf.Before(pieces, writing)) is { } trouble)
+        var against = GelTold.Against(said, writing, $"gelled {pieces[0].Number}");
+        if ((against ?? TalkedOf.Before(pieces, writing)) is { } trouble)
         {
             return trouble;
         }
@@ -35,9 +37,9 @@ internal sealed class GelledCommand : Act
         foreach (var piece in pieces)
         {
             var coat = CoatReckoning.Of(piece.Number, writing.Session, writing.Practice);
-            if (Against(piece, coat, writing) is { } against)
+            if (Against(piece, coat, writing) is { } refused)
             {
-                return against;
+                return refused;
             }
 
             gels.Add(StudioGels.OfCoat(coat!, writing.HappenedAt));
@@ -52,18 +54,28 @@ internal sealed class GelledCommand : Act
         return new Reply(
             [
                 Headline(pieces, gels),
-                .. gels[0] is { } gel
+                .. gels.OfType<StudioGels.Gel>().FirstOrDefault() is { } gel
                     ? GelTold.Of(gel, writing.Studio)
                     : [new Block.Line("Below 10 °C its sheet says nothing: nothing is learnt from it.")],
+                .. LeftOut([.. gels.OfType<StudioGels.Gel>().Skip(1)]),
                 Cautions.InAWord(writing.Studio, SafetySubject.ResinSkin),
             ],
             []);
     }
 
     private static Block.Headline Headline(IReadOnlyList<Piece> pieces, List<StudioGels.Gel?> gels) => new(
-        gels[0] is { } gel
-            ? $"{TalkedOf.Words(pieces)}: gelled {Show.Time(gel.Report.After)} after the coat."
+        gels.Select(gel => gel is null ? "" : Show.Time(gel.Report.After)).Distinct().ToList()
+            is [{ Length: > 0 } after]
+            ? $"{TalkedOf.Words(pieces)}: gelled {after} after the coat."
             : $"{TalkedOf.Words(pieces)}: gelled.");
+
+    // What is said of the first is said of it; of the others, which are slips.
+    private static IEnumerable<Block> LeftOut(IReadOnlyList<StudioGels.Gel> others)
+    {
+        List<string> slips = [.. others.Where(gel => GelPace.IsSlip(gel.Report))
+            .Select(gel => $"{gel.What} ({Show.Time(gel.Report.After)})")];
+        return slips.Count == 0 ? [] : [new Block.Line($"Left out as slips: {Sentences.And(slips)}.")];
+    }
 
     private Reply? Against(Piece piece, CoatReckoning? coat, Writing writing) => coat switch
     {

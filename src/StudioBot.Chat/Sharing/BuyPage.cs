@@ -144,7 +144,8 @@ internal static class BuyPage
         var by = need.OrderBy(one);
         return by <= turn.Now
             ? $"{counts}: an order may come too late for {Reservation.Day(one.Workshop, studio)}."
-            : $"{counts}: order by {WallTime.Day(by, turn, studio)}.";
+            : $"{counts}: order by {WallTime.Day(by, turn, studio)}"
+                + (one == first ? "." : $" for {Reservation.Day(one.Workshop, studio)}.");
     }
 
     private static string? Surplus(ShelfNeed need) =>

@@ -58,7 +58,7 @@ internal sealed record ShelfNeed(ShelfLevel Level, StockUse Use)
         get
         {
             var taken = 0d;
-            foreach (var one in Reserved)
+            foreach (var one in Counted)
             {
                 taken += one.Units;
                 if (Units - Use.Rate.PerDay * (one.Workshop.StartsAt - Now).TotalDays < taken)

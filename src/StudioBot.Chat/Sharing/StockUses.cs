@@ -28,6 +28,9 @@ internal sealed class StockUses
         _lately = new Window(studio, now, StockUse.MostDays, long.MaxValue);
     }
 
+    private const long QuarterHour = 15 * TimeSpan.TicksPerMinute;
+
+    private readonly Dictionary<long, int> _dayOfQuarter = [];
     private readonly Dictionary<int, Window> _aYearAgo = [];
 
     /// <summary>The use of the material of this number; none at all where nothing of it ever came.</summary>
@@ -90,7 +93,17 @@ internal sealed class StockUses
         }
     }
 
-    private int DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(WallTime.Of(moment, _studio)).DayNumber;
+    // In every zone a day ends with a quarter of an hour: what one of them fell on is worked out once.
+    private int DayOf(DateTimeOffset moment)
+    {
+        var quarter = moment.UtcTicks / QuarterHour;
+        if (!_dayOfQuarter.TryGetValue(quarter, out var day))
+        {
+            day = _dayOfQuarter[quarter] = DateOnly.FromDateTime(WallTime.Of(moment, _studio)).DayNumber;
+        }
+
+        return day;
+    }
 
     // So many days up to a moment, read once for all materials.
     private sealed class Window(Studio studio, DateTimeOffset end, int days, long behind)

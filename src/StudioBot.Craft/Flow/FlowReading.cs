@@ -20,7 +20,7 @@ public abstract record FlowReading(Temperature? At)
     internal static readonly double Tenfold = Math.Log(10);
 
     /// <summary>What <see cref="Log"/> comes to; none where its cup can't tell.</summary>
-    internal double? Told => Log() switch
+    public double? Told => Log() switch
     {
         Finding<double>.Found found => found.Value,
         Finding<double>.Cautioned cautioned => cautioned.Value,

@@ -309,7 +309,13 @@ public sealed class OwnFlow
     private (double Middle, double Deviation) Next(MixtureReading batch)
     {
         var noise = _scale * Noise(batch.Reading);
-        return (_belief.Of(Row(batch)).Mean, Math.Sqrt(VarianceOf(batch) + noise * noise));
+
+        // Of what no reading tells, common practice does.
+        var untold = batch.Thinners.Where(one => !_thinners.ContainsKey(one.Key)).Sum(one => one.Value);
+        var (slope, spread) = (ThinningSlope.Usual.Mean, untold * ThinningSlope.Usual.Deviation);
+        return (
+            _belief.Of(Row(batch)).Mean + untold * slope,
+            Math.Sqrt(VarianceOf(batch) + noise * noise + spread * spread));
     }
 
     // What a reading that was left out meant, if its digit slipped; none where it can't be said.

@@ -42,6 +42,27 @@ public sealed class StudioGelsTests : IDisposable
         Assert.StartsWith("14: gelled 35 min after the coat.", Tells("14 gelled 10:35"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Pieces_of_one_cup_tell_once()
+    {
+        Assert.True(studio.Say("coat 12 13 14 540 ml 2:1 20C 50%", agreed: true).Recorded);
+        studio.Now = studio.Now.AddMinutes(30);
+        var said = Tells("12 13 14 gelled");
+        Assert.StartsWith("12, 13 and 14: gelled 30 min after the coat.", said, StringComparison.Ordinal);
+        Assert.Contains("By 1 own gel, ", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_day_without_an_hour_is_asked_for_its_hour()
+    {
+        Coat();
+        studio.Now = studio.Now.AddDays(1);
+        var outcome = studio.Say("14 gelled yesterday");
+        Assert.False(outcome.Recorded);
+        Assert.Contains("Minutes count. Nothing recorded.", outcome.Reply.PlainText, StringComparison.Ordinal);
+        Assert.StartsWith("14: gelled 35 min after the coat.", Tells("gelled 14 yesterday 10:35"), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("14 gelled 9:30", "14 was coated only today 10:00. Nothing recorded.")]
     [InlineData("14 gelled 23:30", "23:30 is still to come: a record is of what was. Nothing recorded.")]
@@ -106,7 +127,7 @@ public sealed class StudioGelsTests : IDisposable
 
         Assert.StartsWith("Batch 14: gelled 24 min after it was mixed.\nBy the sheet 30 min, as warm as it was: 6 min sooner.", said, StringComparison.Ordinal);
         Assert.True(Flows() < sheet);
-        Assert.Contains("what counts is when it was first said", Tells("batch 14 gelled 21C"), StringComparison.Ordinal);
+        Assert.Contains("what counts is when it was first seen", Tells("batch 14 gelled 21C"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -42,6 +42,30 @@ public sealed class AccuracyTests : IDisposable
     }
 
     [Fact]
+    public void A_coat_is_not_foretold_by_what_was_noted_after_it_was_laid()
+    {
+        studio.Tells("pour 30cm panel bloom 6 colours");
+        studio.Tells("pour 30cm panel swipe 6 colours");
+        for (var pair = 0; pair < 3; pair++)
+        {
+            Assert.True(studio.Say("coat 1 180 ml 2:1 20C 50%", agreed: true).Recorded);
+            studio.Now += TimeSpan.FromMinutes(10);
+            Assert.True(studio.Say("coat 2 180 ml 2:1 20C 50%", agreed: true).Recorded);
+            studio.Now += TimeSpan.FromHours(4);
+            studio.Tells("1 tacky");
+            studio.Now += TimeSpan.FromMinutes(10);
+            studio.Tells("2 tacky");
+            studio.Now += TimeSpan.FromHours(20);
+        }
+
+        // Two of a pair knew the same: what both were told is alike.
+        var told = Backtested().Where(line => line.Contains(", resin opens: told ", StringComparison.Ordinal))
+            .Select(line => line[line.IndexOf("told ", StringComparison.Ordinal)..line.IndexOf(", common", StringComparison.Ordinal)]).ToList();
+        Assert.Equal(6, told.Count);
+        Assert.Equal([told[0], told[2], told[4]], [told[1], told[3], told[5]]);
+    }
+
+    [Fact]
     public void Three_kinds_and_more_fit_a_screen()
     {
         studio.Tells("material new saffron 250 ml 6.90");
