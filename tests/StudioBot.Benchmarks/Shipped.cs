@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using System.Runtime.InteropServices;
+using StudioBot.Endurance.Tests;
 
 namespace StudioBot.Benchmarks;
 
@@ -17,31 +17,14 @@ internal sealed class Shipped(ChatServer server, string program)
     /// <summary>Publishes it below this folder; none where that does not work.</summary>
     public static string? Publish(string folder, TextWriter output)
     {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(root.FullName, "StudioBot.sln")))
-        {
-            root = root.Parent ?? throw new InvalidOperationException("The solution is not above the benchmarks.");
-        }
-
         var target = Path.Combine(folder, "published");
-        using var publish = Process.Start(new ProcessStartInfo(
-            "dotnet",
-            [
-                "publish", "src/StudioBot.Host", "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained",
-                "-o", target, "-v", "q", "-nologo",
-            ])
-        {
-            WorkingDirectory = root.FullName,
-            RedirectStandardOutput = true,
-        })!;
-        var said = publish.StandardOutput.ReadToEnd();
-        publish.WaitForExit();
-        if (publish.ExitCode != 0)
+        var (works, said) = Publishing.Into(target, "-c", "Release", "--self-contained");
+        if (!works)
         {
             output.WriteLine(said);
         }
 
-        return publish.ExitCode == 0 ? Path.Combine(target, "studiobot") : null;
+        return works ? Path.Combine(target, "studiobot") : null;
     }
 
     /// <summary>From its start to its first poll, the median of some starts, in milliseconds; the files are warm.

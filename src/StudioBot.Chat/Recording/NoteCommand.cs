@@ -60,6 +60,12 @@ internal sealed class NoteCommand : Act
             blocks.Add(new Block.Line("The product's sheet comes first."));
         }
 
+        if (photo is null && IsTackyWithMore(words))
+        {
+            blocks.Add(new Block.Line(
+                $"Words only: an hour beside it is not read. Send “{piece.Number} tacky” while it is so, to learn from."));
+        }
+
         if (photo is null && StudioGels.IsGelled(words) && Gel(piece.Number, writing) is { } gel)
         {
             blocks.AddRange(GelTold.Of(gel, writing.Studio));
@@ -72,6 +78,10 @@ internal sealed class NoteCommand : Act
         CoatReckoning.Of(piece, writing.Session, writing.Practice) is { HasFailed: false, IsSanded: false } coat
             ? StudioGels.OfCoat(coat, writing.HappenedAt)
             : null;
+
+    // As in “tacky 14:20”, which one would think was learnt from.
+    private static bool IsTackyWithMore(string words) =>
+        words.StartsWith("tacky ", StringComparison.OrdinalIgnoreCase) && words.Any(char.IsAsciiDigit);
 
     // The coat of which this note may say that it is tacky; none where it says something else.
     private static CoatReckoning? Coat(int piece, string words, string? photo, Writing writing) =>

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Records.Members;
@@ -163,12 +164,12 @@ public sealed class ActRecords
     /// <summary>The acts of these numbers, in the order they were written; of an unknown number there is none.
     /// </summary>
     public IReadOnlyList<Act> These(IEnumerable<long> ids) =>
-        [.. connection.Query<Row>(OfThese, new { ids = $"[{string.Join(',', ids)}]" }).Select(row => row.From())];
+        [.. connection.Query<Row>(OfThese, new { ids = JsonSerializer.Serialize(ids) }).Select(row => row.From())];
 
     /// <summary>What these messages of a chat wrote that holds and is no undo, in the order it was written.</summary>
     public IReadOnlyList<Act> Of(long chatId, IEnumerable<long> messageIds) =>
     [
-        .. connection.Query<Row>(ByMessage, new { chat = chatId, messages = $"[{string.Join(',', messageIds)}]" })
+        .. connection.Query<Row>(ByMessage, new { chat = chatId, messages = JsonSerializer.Serialize(messageIds) })
             .Select(row => row.From()),
     ];
 

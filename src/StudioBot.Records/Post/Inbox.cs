@@ -52,20 +52,8 @@ public sealed class Inbox
         return connection.Execute(Came, came) > 0;
     }
 
-    // From one chat that waits to the next, whatever the backlog of each.
-    internal const string Heads = """
-        with recursive chats (id) as (
-            select min(chat_id)
-            from inbox
-            where state = 'waiting'
-            union all
-            select (
-                select min(next.chat_id)
-                from inbox as next
-                where next.state = 'waiting'
-                  and next.chat_id > chats.id)
-            from chats
-            where chats.id is not null)
+    internal static readonly string Heads = WaitingChats.In("inbox") + """
+
         select inbox.id, inbox.chat_id as chatId, inbox.kind, inbox.raw, inbox.received_at as receivedAt, inbox.tries
         from inbox
         where inbox.id in (

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -85,24 +86,8 @@ public sealed class Outbox
     public PostOnce? PutOnce(string onceKey) =>
         connection.QuerySingleOrDefault<OnceRow>(PutUnder, new { once = onceKey })?.From();
 
-    // From one chat with post waiting to the next, whatever the backlog of each.
-    private const string Chats = """
-        with recursive chats (id) as (
-            select min(chat_id)
-            from post
-            where state = 'waiting'
-            union all
-            select (
-                select min(next.chat_id)
-                from post as next
-                where next.state = 'waiting'
-                  and next.chat_id > chats.id)
-            from chats
-            where chats.id is not null)
-        """;
-
     // A chat rests as a whole: while one of its posts is on the wire, and while one waits for its next try.
-    internal const string ClaimHeads = Chats + """
+    internal static readonly string ClaimHeads = WaitingChats.In("post") + """
 
         update post
         set state = 'sending', tries = tries + 1
@@ -139,7 +124,7 @@ public sealed class Outbox
         {
             now = Booked.At(now),
             most,
-            resting = $"[{string.Join(',', restingChats)}]",
+            resting = JsonSerializer.Serialize(restingChats),
         }).OrderBy(row => row.Urgency).ThenBy(row => row.Id).Select(row => row.From())];
 
     /// <summary>Claims the next post that may be sent now.</summary>
@@ -165,7 +150,7 @@ public sealed class Outbox
     public Post? ClaimFor(long chatId) =>
         connection.QuerySingleOrDefault<Row>(ClaimHere, new { chat = chatId })?.From();
 
-    internal const string NextMoment = Chats + """
+    private static readonly string NextMoment = WaitingChats.In("post") + """
 
         select min(coalesce(
             (

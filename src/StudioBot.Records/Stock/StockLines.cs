@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Craft.Costs;
@@ -84,7 +84,7 @@ internal sealed class StockLines(SqliteConnection connection)
 
     /// <summary>What the book said of a material once this act was written, in millilitres, grams or pieces.</summary>
     public double Level(long materialId, long act, IEnumerable<long> apartLots) => connection.QuerySingle<double>(
-        Reached, new { material = materialId, act, apart = List(apartLots) });
+        Reached, new { material = materialId, act, apart = JsonSerializer.Serialize(apartLots) });
 
     private const string Moves = """
         select total(units) filter (where units > 0) as came, -total(units) filter (where units < 0) as went
@@ -102,10 +102,7 @@ internal sealed class StockLines(SqliteConnection connection)
     /// <summary>What came of a material and what went after this act, without what was undone.</summary>
     public StockMoves Moved(long materialId, long act, bool withOpening, IEnumerable<long> apartLots) =>
         connection.QuerySingle<StockMoves>(
-            Moves, new { material = materialId, act, withOpening, apart = List(apartLots) });
-
-    private static string List(IEnumerable<long> ids) =>
-        $"[{string.Join(',', ids.Select(id => id.ToString(CultureInfo.InvariantCulture)))}]";
+            Moves, new { material = materialId, act, withOpening, apart = JsonSerializer.Serialize(apartLots) });
 
     private const string HeldOfActs = Columns + """
         where entry.act_id in (select value from json_each($acts))
@@ -115,10 +112,11 @@ internal sealed class StockLines(SqliteConnection connection)
         """;
 
     /// <summary>Those that hold, of these acts.</summary>
-    public IReadOnlyList<StockLine> HoldingOf(IEnumerable<long> acts)
-    {
-        return [.. connection.Query<LineRow>(HeldOfActs, new { acts = List(acts) }).Select(row => row.From())];
-    }
+    public IReadOnlyList<StockLine> HoldingOf(IEnumerable<long> acts) =>
+    [
+        .. connection.Query<LineRow>(HeldOfActs, new { acts = JsonSerializer.Serialize(acts) })
+            .Select(row => row.From()),
+    ];
 
     private const string HeldBetween = Columns + """
         where act.happened_at >= $from

@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using StudioBot.Records.Materials;
@@ -70,7 +70,7 @@ public sealed class TrailRecords
 
     /// <summary>What was made by these acts, or grew by them.</summary>
     public ILookup<long, TrailVessel> MadeBy(IEnumerable<long> acts) => connection
-        .Query<MadeRow>(MadeByActs, new { acts = Listed(acts) })
+        .Query<MadeRow>(MadeByActs, new { acts = JsonSerializer.Serialize(acts) })
         .ToLookup(row => row.ActId, row => row.From());
 
     private const string PiecesOfActs = """
@@ -85,7 +85,7 @@ public sealed class TrailRecords
 
     /// <summary>The pieces that were poured or coated by these acts.</summary>
     public IReadOnlyList<TrailPiece> PiecesOf(IEnumerable<long> acts) =>
-        [.. connection.Query<PieceRow>(PiecesOfActs, new { acts = Listed(acts) }).Select(row => row.From())];
+        [.. connection.Query<PieceRow>(PiecesOfActs, new { acts = JsonSerializer.Serialize(acts) }).Select(row => row.From())];
 
     private const string CoatsOfLot = """
         select line.act_id as actId, piece.number, 1 as isCoat
@@ -131,11 +131,8 @@ public sealed class TrailRecords
 
     /// <summary>Whose these pieces are and what became of them, by number.</summary>
     public IReadOnlyList<TrailEnd> Ends(IEnumerable<int> numbers) =>
-        [.. connection.Query<EndRow>(EndsOf, new { numbers = Listed(numbers.Select(number => (long)number)) })
+        [.. connection.Query<EndRow>(EndsOf, new { numbers = JsonSerializer.Serialize(numbers) })
             .Select(row => row.From())];
-
-    private static string Listed(IEnumerable<long> ids) =>
-        $"[{string.Join(',', ids.Select(id => id.ToString(CultureInfo.InvariantCulture)))}]";
 
     private sealed record VesselRow(long? LotId, string? Label, long? Number)
     {

@@ -63,7 +63,7 @@ public sealed class HelpCommandTests
 
         var full = Catalogue.Find().Forms.Where(form => form.Sheet.More.Length > 0)
             .Count(form => !Sample.Answer($"help {form.Sheet.Word}")!.PlainText.Contains(form.Sheet.More, StringComparison.Ordinal));
-        Assert.InRange(full, 1, Catalogue.Find().Forms.Count - 1);
+        Assert.InRange(full, 0, Catalogue.Find().Forms.Count(form => form.Sheet.More.Length > 0) / 2);
     }
 
     [Fact]

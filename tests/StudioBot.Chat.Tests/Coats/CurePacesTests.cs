@@ -28,6 +28,15 @@ public sealed class CurePacesTests : IDisposable
     }
 
     [Fact]
+    public void An_hour_beside_it_is_not_read_and_that_is_said()
+    {
+        studio.Now += TimeSpan.FromHours(3);
+        var said = studio.Hear("14 tacky 12:20");
+        Assert.StartsWith("Kept with 14.\ntacky 12:20\nWords only: an hour beside it is not read.", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("hours learn from it", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_tacky_long_after_the_sheets_hours_is_far_behind_its_middle_and_teaches_nothing()
     {
         // 14 h at 20 °C are 13 h at 21 °C (0.93 times as fast by 55 kJ/mol): over three times the middle of 3 to 6 h.

@@ -16,10 +16,10 @@ public sealed class CurePaceLearningTests(ITestOutputHelper output)
     private static readonly int Seed = int.TryParse(Environment.GetEnvironmentVariable("STUDIOBOT_SEED"), out var said) ? said : 20261129;
 
     [Theory]
-    [InlineData(5, 0.65)]
-    [InlineData(20, 0.30)]
-    [InlineData(40, 0.25)]
-    public void What_is_learnt_is_nearer_the_truth_than_the_sheet(int coats, double most)
+    [InlineData(5, 0.50, 0.65)]
+    [InlineData(20, 0.25, 0.30)]
+    [InlineData(40, 0.20, 0.25)]
+    public void What_is_learnt_is_far_nearer_the_truth_than_the_sheet(int coats, double mostOfQuick, double mostOfSlow)
     {
         foreach (var isSlow in new[] { false, true })
         {
@@ -28,7 +28,7 @@ public sealed class CurePaceLearningTests(ITestOutputHelper output)
             var median = shares[shares.Count / 2];
             var which = $"{shares.Count} {(isSlow ? "slow" : "quick")} resins";
             output.WriteLine($"cure: seed {Seed}, {which}, after {coats} coats off by {median:0.000} of what the sheet is off");
-            Assert.InRange(median, 0, most);
+            Assert.InRange(median, 0, isSlow ? mostOfSlow : mostOfQuick);
         }
     }
 
