@@ -1,6 +1,6 @@
 namespace StudioBot.Endurance.Tests;
 
-/// <summary>The program as it is shipped: published once a run, ready to run on this machine.</summary>
+/// <summary>The program as operators get it: published once a run, with its own framework.</summary>
 internal static class PublishedProgram
 {
     private static readonly Lazy<string> Published = new(Publish);
@@ -12,8 +12,8 @@ internal static class PublishedProgram
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         var target = System.IO.Path.Combine(folder.FullName, "published");
-        var (works, said) = Publishing.Into(target, "--no-restore", "-c", folder.Parent!.Name);
+        var (works, said) = Publishing.Into(target, "-c", folder.Parent!.Name, "--self-contained");
         Assert.True(works, said);
-        return System.IO.Path.Combine(target, "studiobot.dll");
+        return System.IO.Path.Combine(target, "studiobot");
     }
 }

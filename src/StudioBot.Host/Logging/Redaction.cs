@@ -10,9 +10,9 @@ internal static partial class Redaction
 
     [GeneratedRegex(
         "((?:bot)?[0-9]{3,20})(?::|%3A)[A-Za-z0-9_-]{20,}",
-        RegexOptions.NonBacktracking | RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Token();
 
-    [GeneratedRegex("://[^/@\\s]+@", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant)]
+    [GeneratedRegex("://[^/@\\s]+@", RegexOptions.CultureInvariant)]
     private static partial Regex Login();
 }

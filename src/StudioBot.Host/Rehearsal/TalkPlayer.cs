@@ -232,6 +232,6 @@ internal sealed partial class TalkPlayer : IDisposable
         Blanks().Replace(message.Text + " " + string.Join(' ', message.Buttons), " ")
             .Contains(Blanks().Replace(words, " "), StringComparison.OrdinalIgnoreCase);
 
-    [GeneratedRegex(@"\s+", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
 }

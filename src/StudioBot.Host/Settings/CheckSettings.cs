@@ -164,6 +164,6 @@ internal static partial class CheckSettings
 
     // At most 80 in all, as the service has it; the part behind the colon is 35 letters today.
     [GeneratedRegex(
-        @"\A[0-9]{1,20}:[A-Za-z0-9_-]{20,59}\z", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant)]
+        @"\A[0-9]{1,20}:[A-Za-z0-9_-]{20,59}\z", RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 }

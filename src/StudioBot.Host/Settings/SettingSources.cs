@@ -85,9 +85,14 @@ internal sealed class SettingSources
     {
         try
         {
-            return new ConfigurationBuilder().AddJsonFile(path, optional: true).Build();
+            using var file = System.IO.File.OpenRead(path);
+            return new ConfigurationBuilder().AddJsonStream(file).Build();
         }
-        catch (InvalidDataException no)
+        catch (Exception no) when (no is FileNotFoundException or DirectoryNotFoundException)
+        {
+            // Nothing is set there.
+        }
+        catch (FormatException no)
         {
             troubles.Add(new(name, "(the file)", no.GetBaseException().Message, example));
         }

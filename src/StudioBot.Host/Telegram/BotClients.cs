@@ -1,4 +1,3 @@
-using Microsoft.Extensions.DependencyInjection;
 using StudioBot.Host.Settings;
 using Telegram.Bot;
 
@@ -6,9 +5,9 @@ namespace StudioBot.Host.Telegram;
 
 /// <summary>The library's clients: one that polls and one for everything else, so that a poll holds nothing
 /// up.</summary>
-/// <remarks>Neither repeats anything by itself, and neither's calls are logged: the address of each holds the
-/// token.</remarks>
-internal sealed class BotClients(IHttpClientFactory http, StudioSettings settings)
+/// <remarks>Neither repeats anything by itself, and nothing logs a call: the address of each holds the token.
+/// </remarks>
+internal sealed class BotClients(StudioSettings settings)
 {
     /// <summary>The longest a poll may take: its own 25 s and the way there and back.</summary>
     public static readonly TimeSpan LongestPoll = TimeSpan.FromSeconds(45);
@@ -16,26 +15,19 @@ internal sealed class BotClients(IHttpClientFactory http, StudioSettings setting
     /// <summary>The longest any other call may take.</summary>
     public static readonly TimeSpan LongestCall = TimeSpan.FromSeconds(20);
 
-    private const string PollName = "chat service, polls";
-    private const string CallName = "chat service, calls";
-
     // Above what the guards allow, so that it is they who end a call.
     private static readonly TimeSpan Margin = TimeSpan.FromSeconds(15);
 
+    // After that a new way is asked for, as the service may have moved.
+    private static readonly TimeSpan LongestWay = TimeSpan.FromMinutes(10);
+
     /// <summary>Polls.</summary>
-    public ITelegramBotClient Polling { get; } = Client(http.CreateClient(PollName), settings);
+    public ITelegramBotClient Polling { get; } = Client(settings, LongestPoll);
 
     /// <summary>Does everything else.</summary>
-    public ITelegramBotClient Calling { get; } = Client(http.CreateClient(CallName), settings);
+    public ITelegramBotClient Calling { get; } = Client(settings, LongestCall);
 
-    /// <summary>What the clients need.</summary>
-    public static void AddTo(IServiceCollection services)
-    {
-        services.AddHttpClient(PollName, client => client.Timeout = LongestPoll + Margin).RemoveAllLoggers();
-        services.AddHttpClient(CallName, client => client.Timeout = LongestCall + Margin).RemoveAllLoggers();
-    }
-
-    private static TelegramBotClient Client(HttpClient http, StudioSettings settings)
+    private static TelegramBotClient Client(StudioSettings settings, TimeSpan longest)
     {
         var token = settings.Token ?? throw new InvalidOperationException("Without a token there is no client.");
 
@@ -45,6 +37,7 @@ internal sealed class BotClients(IHttpClientFactory http, StudioSettings setting
             RetryCount = 1,
             RetryThreshold = 0,
         };
-        return new TelegramBotClient(options, http);
+        var http = new SocketsHttpHandler { PooledConnectionLifetime = LongestWay };
+        return new TelegramBotClient(options, new HttpClient(http) { Timeout = longest + Margin });
     }
 }

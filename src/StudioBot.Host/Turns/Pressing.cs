@@ -90,7 +90,7 @@ internal sealed partial class Pressing(Answering answering)
     }
 
     // Another page turns where the first one lies.
-    [GeneratedRegex(@" page [0-9]+$", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@" page [0-9]+$")]
     private static partial Regex OtherPage();
 
     private string Refused(

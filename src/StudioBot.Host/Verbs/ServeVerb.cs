@@ -174,7 +174,6 @@ internal sealed class ServeVerb : Verb
         StudioSettings settings, Workplace place, StudioFile file, TradePractice practice, string? studio = null)
     {
         var builder = Empty(settings, place, studio);
-        BotClients.AddTo(builder.Services);
         builder.Services
             .AddSingleton(settings)
             .AddSingleton(file)

@@ -7,13 +7,8 @@ namespace StudioBot.Host.Tests.Support;
 internal static class Bots
 {
     public static BotClients At(StandIn standIn, string token = StandIn.Token) =>
-        new(new PlainClients(), Settings(standIn, token));
+        new(Settings(standIn, token));
 
     public static StudioSettings Settings(StandIn standIn, string token = StandIn.Token) =>
         new("/nowhere", new Secret(token), standIn.Url) { HealthPort = 0 };
-
-    private sealed class PlainClients : IHttpClientFactory
-    {
-        public HttpClient CreateClient(string name) => new();
-    }
 }

@@ -20,13 +20,14 @@ internal static partial class BuiltProgram
     public static Process Start(
         string program, TempFolder home, IEnumerable<string> arguments, params (string Name, string Value)[] variables)
     {
-        var start = new ProcessStartInfo("dotnet", [program, .. arguments])
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            WorkingDirectory = home.Path,
-        };
+        // What is published with its own framework starts by itself.
+        var start = Path.GetExtension(program) == ".dll"
+            ? new ProcessStartInfo("dotnet", [program, .. arguments])
+            : new ProcessStartInfo(program, arguments);
+        start.RedirectStandardInput = true;
+        start.RedirectStandardOutput = true;
+        start.RedirectStandardError = true;
+        start.WorkingDirectory = home.Path;
         foreach (var name in start.Environment.Keys.Where(IsOurs).ToList())
         {
             start.Environment.Remove(name);

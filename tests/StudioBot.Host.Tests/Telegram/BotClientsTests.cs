@@ -1,4 +1,3 @@
-using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using StudioBot.Host.Sending;
 using StudioBot.Host.Settings;
@@ -15,14 +14,9 @@ public sealed class BotClientsTests
         await using var standIn = await StandIn.Start();
         standIn.Script("sendMessage", Answer.Reset, Answer.BadGateway, Answer.BadJson, Answer.TooMany(3), Answer.Blocked);
         using var captured = new CapturedLog();
-        var services = new ServiceCollection()
-            .AddLogging(logging => logging.SetMinimumLevel(LogLevel.Trace).AddProvider(captured))
-            .AddSingleton(new StudioSettings("/nowhere", new Secret(StandIn.Token), standIn.Url))
-            .AddSingleton<BotClients>();
-        BotClients.AddTo(services);
-        await using var provider = services.BuildServiceProvider();
-        var clients = provider.GetRequiredService<BotClients>();
-        var log = provider.GetRequiredService<ILogger<TelegramWire>>();
+        using var factory = LoggerFactory.Create(logging => logging.SetMinimumLevel(LogLevel.Trace).AddProvider(captured));
+        var clients = new BotClients(new StudioSettings("/nowhere", new Secret(StandIn.Token), standIn.Url));
+        var log = factory.CreateLogger<TelegramWire>();
         var wire = new TelegramWire(clients.Calling, new CallGuard(TimeSpan.FromSeconds(20), TimeProvider.System), log);
         var deliveries = new List<Delivery>();
         for (var tries = 0; tries < 6; tries++)
