@@ -15,23 +15,52 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
     private readonly Dictionary<string, SqliteCommand> kept = [];
     private readonly Dictionary<string, long> changes = [];
     private long takenBack;
+    private long seenVersion;
 
     /// <summary>From now on it counts the rows that change, of each table.</summary>
-    /// <remarks>A connection that only reads need not: to it nothing changes within a transaction.</remarks>
+    /// <remarks>A connection that only reads need not: to it nothing changes within a transaction. The database does
+    /// not tell of tables without row numbers: who writes to one that is remembered says so itself.</remarks>
     public void CountChanges() => raw.sqlite3_update_hook(
         Handle,
         (_, _, _, table, _) =>
         {
-            var name = table.utf8_to_string();
-            changes[name] = changes.GetValueOrDefault(name) + 1;
+            CountChange(table.utf8_to_string());
         },
         null);
 
+    /// <summary>A row of this table changed.</summary>
+    public void CountChange(string table) => changes[table] = changes.GetValueOrDefault(table) + 1;
+
     /// <summary>How often a row of these tables changed.</summary>
-    public long ChangesOf(string[] tables) => takenBack + tables.Sum(table => changes.GetValueOrDefault(table));
+    public long ChangesOf(string[] tables)
+    {
+        var sum = takenBack;
+        foreach (var table in tables)
+        {
+            sum += changes.GetValueOrDefault(table);
+        }
+
+        return sum;
+    }
+
+    /// <summary>How often changes were taken back, of whatever table.</summary>
+    public long TakenBack => takenBack;
 
     /// <summary>Some changes were taken back: that counts as a change of every table.</summary>
     public void CountTakenBack() => takenBack++;
+
+    /// <summary>What somebody else wrote into the file counts likewise.</summary>
+    public void CountOthers()
+    {
+        using var command = CreateCommand();
+        command.CommandText = "pragma data_version";
+        var version = (long)command.ExecuteScalar()!;
+        if (version != seenVersion)
+        {
+            seenVersion = version;
+            CountTakenBack();
+        }
+    }
 
     /// <inheritdoc/>
     public override SqliteCommand CreateCommand() => new Command(this);
@@ -78,12 +107,29 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
 
         private SqliteCommand Real => real ??= own.Take("");
 
-        public override SqliteDataReader ExecuteReader(CommandBehavior behavior) =>
-            Watched(() => Real.ExecuteReader(behavior));
+        public override SqliteDataReader ExecuteReader(CommandBehavior behavior)
+        {
+            failed = true;
+            var reader = Real.ExecuteReader(behavior);
+            failed = false;
+            return reader;
+        }
 
-        public override int ExecuteNonQuery() => Watched(Real.ExecuteNonQuery);
+        public override int ExecuteNonQuery()
+        {
+            failed = true;
+            var rows = Real.ExecuteNonQuery();
+            failed = false;
+            return rows;
+        }
 
-        public override object? ExecuteScalar() => Watched(Real.ExecuteScalar);
+        public override object? ExecuteScalar()
+        {
+            failed = true;
+            var value = Real.ExecuteScalar();
+            failed = false;
+            return value;
+        }
 
         public override void Prepare() => Real.Prepare();
 
@@ -95,14 +141,6 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
             }
 
             base.Dispose(disposing);
-        }
-
-        private T Watched<T>(Func<T> work)
-        {
-            failed = true;
-            var result = work();
-            failed = false;
-            return result;
         }
 
         // One that failed may stand in the middle of its work.
