@@ -12,7 +12,11 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
     // A member's usual day needs some eighty; each takes some kilobytes.
     private const int MostKept = 160;
 
+    private const char ParameterMark = '$';
+
     private readonly Dictionary<string, SqliteCommand> kept = [];
+    private readonly Dictionary<string, string> marked = [];
+    private readonly Stack<Command> idle = [];
     private readonly Dictionary<string, long> changes = [];
     private long takenBack;
     private long seenVersion;
@@ -63,7 +67,8 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
     }
 
     /// <inheritdoc/>
-    public override SqliteCommand CreateCommand() => new Command(this);
+    public override SqliteCommand CreateCommand() =>
+        idle.TryPop(out var command) ? command.Anew() : new Command(this);
 
     private SqliteCommand Take(string words)
     {
@@ -86,11 +91,29 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
         }
     }
 
-    // What the mapper makes, fills and throws away; the one that does the work stays.
+    // The mapper leaves out the mark that stands before a parameter's name in the statement; without it the database
+    // is asked for the name with each mark there could be.
+    private string Marked(string name)
+    {
+        if (name.StartsWith(ParameterMark))
+        {
+            return name;
+        }
+
+        if (!marked.TryGetValue(name, out var full))
+        {
+            marked[name] = full = ParameterMark + name;
+        }
+
+        return full;
+    }
+
+    // What the mapper asks for, fills and throws away, which comes back; the one that does the work stays.
     private sealed class Command(StudioConnection own) : SqliteCommand("", own, own.Transaction)
     {
         private SqliteCommand? real;
         private bool failed;
+        private bool isIdle;
 
         [AllowNull]
         public override string CommandText
@@ -109,7 +132,7 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
 
         public override SqliteDataReader ExecuteReader(CommandBehavior behavior)
         {
-            failed = true;
+            Begin();
             var reader = Real.ExecuteReader(behavior);
             failed = false;
             return reader;
@@ -117,7 +140,7 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
 
         public override int ExecuteNonQuery()
         {
-            failed = true;
+            Begin();
             var rows = Real.ExecuteNonQuery();
             failed = false;
             return rows;
@@ -125,7 +148,7 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
 
         public override object? ExecuteScalar()
         {
-            failed = true;
+            Begin();
             var value = Real.ExecuteScalar();
             failed = false;
             return value;
@@ -133,14 +156,37 @@ internal sealed class StudioConnection(string source) : SqliteConnection(source)
 
         public override void Prepare() => Real.Prepare();
 
+        public Command Anew()
+        {
+            (isIdle, failed) = (false, false);
+            return this;
+        }
+
         protected override void Dispose(bool disposing)
         {
-            if (disposing)
+            if (disposing && own.State == ConnectionState.Open)
             {
                 GiveBack();
+                if (!isIdle)
+                {
+                    isIdle = true;
+                    own.idle.Push(this);
+                }
             }
+            else
+            {
+                base.Dispose(disposing);
+            }
+        }
 
-            base.Dispose(disposing);
+        private void Begin()
+        {
+            failed = true;
+            var parameters = Real.Parameters;
+            for (var at = 0; at < parameters.Count; at++)
+            {
+                parameters[at].ParameterName = own.Marked(parameters[at].ParameterName);
+            }
         }
 
         // One that failed may stand in the middle of its work.
