@@ -45,8 +45,12 @@ public sealed class Catalogue
 
     /// <summary>Whether this line may record: its word has a form that does, or is no command's and may be anything.
     /// </summary>
-    public bool MayRecord(string line) =>
-        Of(line.Split([' ', '\n'], 2)[0]) is var forms && (forms.Count == 0 || forms.Any(form => form.Records));
+    public bool MayRecord(string line)
+    {
+        var end = line.AsSpan().IndexOfAny(' ', '\n');
+        var forms = Of(end < 0 ? line : line[..end]);
+        return forms.Count == 0 || forms.Any(form => form.Records);
+    }
 
     /// <summary>The commands for a menu: each word once, with the help of its question, where it
     /// has one.</summary>

@@ -22,7 +22,9 @@ public sealed class Conversation(Catalogue catalogue)
     /// <summary>The answer to a question; a record is answered with how it was read, and none is written. None where
     /// the
     /// message is not meant for the bot.</summary>
-    public Reply? Answer(Turn turn, Studio studio) => Hear(turn, studio) switch
+    public Reply? Answer(Turn turn, Studio studio) => Answer(Hear(turn, studio), turn, studio);
+
+    private Reply? Answer(Heard heard, Turn turn, Studio studio) => heard switch
     {
         Heard.Silence => null,
         Heard.Asked { Said: { Form: Ask ask } said } => Noted(ask.Answer(said, turn, studio), said),
@@ -53,7 +55,7 @@ public sealed class Conversation(Catalogue catalogue)
         {
             Heard.Told told => Recorded([told.Said], turn, studio, session),
             Heard.Doubtful doubtful when turn.IsAgreed => Recorded(doubtful.Said, turn, studio, session),
-            _ => new Outcome(Ready(Answer(turn, studio)!), heard is Heard.Asked or Heard.Unread),
+            _ => new Outcome(Ready(Answer(heard, turn, studio)!), heard is Heard.Asked or Heard.Unread),
         };
 
         // Who tried to come in and did not is a stranger still; the try counts all the same.

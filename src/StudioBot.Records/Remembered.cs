@@ -2,8 +2,9 @@ using Microsoft.Data.Sqlite;
 
 namespace StudioBot.Records;
 
-/// <summary>What is read often and rarely changes: read once a session, and anew once a row of its tables changed.
-/// </summary>
+/// <summary>What is read often and rarely changes: read once, and anew once a row of its tables changed.</summary>
+/// <remarks>A file's writer remembers from one session to the next; who only reads, for as long as its view lasts.
+/// </remarks>
 /// <param name="connection">Where it is read.</param>
 /// <param name="tables">All tables that it is read from.</param>
 /// <param name="read">Reads it.</param>

@@ -21,14 +21,17 @@ public sealed class StudioFile : IDisposable
     private readonly ConcurrentBag<SqliteConnection> readers = [];
     private readonly SqliteConnection writer;
     private readonly FileClaim? claim;
-
     private readonly TimeSpan longest;
+
+    // One for all transactions, one after the other: what it remembers holds until a row changes.
+    private readonly StudioSession session;
 
     private StudioFile(SqliteConnection writer, FileClaim? claim, TimeSpan longest)
     {
         this.writer = writer;
         this.claim = claim;
         this.longest = longest;
+        session = new StudioSession(writer);
         (writer as StudioConnection)?.CountChanges();
     }
 
@@ -121,16 +124,26 @@ public sealed class StudioFile : IDisposable
     public T Write<T>(Func<StudioSession, T> work) => InLane(() =>
     {
         using var deadline = new Deadline(writer, longest);
+        var stands = false;
         try
         {
             using var transaction = writer.BeginTransaction(deferred: false);
-            var result = work(new StudioSession(writer));
+            (writer as StudioConnection)?.CountOthers();
+            var result = work(session);
             transaction.Commit();
+            stands = true;
             return result;
         }
         catch (SqliteException trouble) when (UnwritableStudioException.Is(trouble))
         {
             throw new UnwritableStudioException(trouble);
+        }
+        finally
+        {
+            if (!stands)
+            {
+                (writer as StudioConnection)?.CountTakenBack();
+            }
         }
     });
 

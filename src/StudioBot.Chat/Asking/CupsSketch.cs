@@ -16,8 +16,10 @@ internal static class CupsSketch
     /// <summary>The picture; none where nothing is poured.</summary>
     public static ReplyFile? Of(PourAmounts amounts, Colours colours, SurfaceSet surfaces, double inAll)
     {
-        var figures = Figures(amounts, colours, surfaces, inAll);
-        return figures.Cups.Count == 0 ? null : ReplyFile.Picture("cups.png", () => CupsPicture.Png(figures));
+        Volume[] cups = [amounts.Base, amounts.PerColour, amounts.Activator];
+        return Array.TrueForAll(cups, cup => cup.Millilitres <= 0)
+            ? null
+            : ReplyFile.Picture("cups.png", () => CupsPicture.Png(Figures(amounts, colours, surfaces, inAll)));
     }
 
     /// <summary>What it shows.</summary>
@@ -27,7 +29,8 @@ internal static class CupsSketch
     /// <param name="inAll">What is mixed in all, in millilitres.</param>
     public static CupsFigures Figures(PourAmounts amounts, Colours colours, SurfaceSet surfaces, double inAll)
     {
-        var fullest = new[] { amounts.Base, amounts.PerColour, amounts.Activator }.Max(Measured);
+        var perColour = amounts.PerColour;
+        var fullest = new[] { amounts.Base, perColour, amounts.Activator }.Max(Measured);
         var isGrouped = amounts.Colours > MostColours;
         List<Cup> cups = [.. Cups()];
         return new CupsFigures(
@@ -43,16 +46,16 @@ internal static class CupsSketch
                 yield return One(CupKind.Base, "base coat", amounts.Base);
             }
 
-            if (amounts.PerColour.Millilitres > 0 && isGrouped)
+            if (perColour.Millilitres > 0 && isGrouped)
             {
-                var each = One(CupKind.Colour, "colours", amounts.PerColour);
+                var each = One(CupKind.Colour, "colours", perColour);
                 yield return each with { Amount = $"{amounts.Colours} × {each.Amount}", Count = amounts.Colours };
             }
 
-            for (var at = 0; at < amounts.Colours && !isGrouped && amounts.PerColour.Millilitres > 0; at++)
+            for (var at = 0; at < amounts.Colours && !isGrouped && perColour.Millilitres > 0; at++)
             {
                 var name = at < colours.Names.Count ? colours.Names[at] : $"colour {at + 1}";
-                yield return One(CupKind.Colour, name, amounts.PerColour);
+                yield return One(CupKind.Colour, name, perColour);
             }
 
             if (amounts.Activator.Millilitres > 0)

@@ -16,7 +16,7 @@ internal static class ShelfCheck
     /// </summary>
     public static Block? Of(PourAmounts amounts, Colours colours, Studio studio)
     {
-        var levels = studio.View.Materials.Levels().ToDictionary(level => level.MaterialId, level => level.Left);
+        var levels = studio.View.Materials.Levels();
         var materials = studio.View.Materials.All();
         var needs = colours.Names.Select(name => (Name: name, Need: amounts.PerColour)).ToList();
         if (colours.Names.Count == 0)
@@ -32,10 +32,11 @@ internal static class ShelfCheck
     }
 
     private static string? Short(
-        string name, Volume need, IReadOnlyList<Material> materials, Dictionary<long, Amount> levels)
+        string name, Volume need, IReadOnlyList<Material> materials, IReadOnlyList<Level> levels)
     {
         var material = materials.FirstOrDefault(one => one.Name == name);
-        return material is not null && levels.GetValueOrDefault(material.Id) is Amount.ByVolume left
+        return material is not null
+            && levels.FirstOrDefault(level => level.MaterialId == material.Id)?.Left is Amount.ByVolume left
             && left.Volume < need
             ? $"{name}, {Show.Volume(left.Volume)} here, {Show.Volume(need)} needed"
             : null;

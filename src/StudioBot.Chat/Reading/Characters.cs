@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace StudioBot.Chat.Reading;
 
 /// <summary>
@@ -10,13 +8,23 @@ internal static class Characters
     /// <summary>The message with look-alikes replaced one for one.</summary>
     public static string Plain(string text)
     {
-        var plain = new StringBuilder(text.Length);
         foreach (var character in text)
         {
-            plain.Append(Plain(character));
+            if (Plain(character) != character)
+            {
+                return string.Create(text.Length, text, Replace);
+            }
         }
 
-        return plain.ToString();
+        return text;
+    }
+
+    private static void Replace(Span<char> plain, string text)
+    {
+        for (var at = 0; at < plain.Length; at++)
+        {
+            plain[at] = Plain(text[at]);
+        }
     }
 
     /// <summary>Zero-width characters and signs of direction.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-
-
 namespace StudioBot.Chat.Reading;
 
 /// <summary>Cuts a message into numbers, words and marks, each with its place.</summary>
@@ -8,6 +5,8 @@ internal sealed class Lexer
 {
     // Beyond this nothing at a pour table is counted or measured.
     private const double Absurd = 1e15;
+
+    private const int MostOnStack = 64;
 
     private readonly string _text;
     private readonly List<Token> _tokens = [];
@@ -180,24 +179,18 @@ internal sealed class Lexer
     {
         var isUnit = AfterNumber;
         var end = _at;
-        var lower = new StringBuilder();
         while (end < _text.Length && GoesOn(end, isUnit))
         {
-            if (char.IsLetterOrDigit(_text[end]) || _text[end] is '-' or '_')
-            {
-                lower.Append(char.ToLowerInvariant(_text[end]));
-            }
-
             end++;
         }
 
+        var word = Lower(end);
         if (EndsInSquare(end, isUnit))
         {
-            lower.Append('2');
+            word += "2";
             end++;
         }
 
-        var word = lower.ToString();
         if (word is "nan" or "infinity" or "inf")
         {
             Add(TokenKind.Number, end, word, 0, NumberFlaw.NotANumber);
@@ -206,6 +199,22 @@ internal sealed class Lexer
         {
             Add(TokenKind.Word, end, word);
         }
+    }
+
+    // In lower case, without what can't be seen and what only joins.
+    private string Lower(int end)
+    {
+        Span<char> lower = end - _at <= MostOnStack ? stackalloc char[MostOnStack] : new char[end - _at];
+        var length = 0;
+        for (var at = _at; at < end; at++)
+        {
+            if (char.IsLetterOrDigit(_text[at]) || _text[at] is '-' or '_')
+            {
+                lower[length++] = char.ToLowerInvariant(_text[at]);
+            }
+        }
+
+        return lower[..length].ToString();
     }
 
     // A word that touches a number is its unit: letters only, up to the x of 30cmx40cm.

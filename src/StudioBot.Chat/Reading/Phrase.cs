@@ -48,8 +48,21 @@ public sealed class Phrase
     {
         get
         {
-            List<string?> parts = [Form.Sheet.Word, .. Form.Sheet.Takes.Select(slot => slot.Say(this)), Remark];
-            return string.Join(' ', parts.Where(words => !string.IsNullOrEmpty(words)));
+            List<string> parts = [Form.Sheet.Word];
+            foreach (var slot in Form.Sheet.Takes)
+            {
+                if (slot.Say(this) is { Length: > 0 } words)
+                {
+                    parts.Add(words);
+                }
+            }
+
+            if (Remark.Length > 0)
+            {
+                parts.Add(Remark);
+            }
+
+            return string.Join(' ', parts);
         }
     }
 

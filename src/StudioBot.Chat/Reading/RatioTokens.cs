@@ -20,6 +20,11 @@ internal sealed record RatioTokens(IReadOnlyList<double> Parts, NumberFlaw Flaw,
 
     private static RatioTokens? Colons(TokenCursor tokens)
     {
+        if (!tokens.IsMark(1, ":"))
+        {
+            return null;
+        }
+
         List<double> parts = [tokens.Now.Value];
         var flaw = tokens.Now.Flaw;
         var taken = 1;

@@ -10,24 +10,35 @@ public static class LineBudget
     public const int Lines = 12;
 
     /// <summary>The lines this reply takes when words wrap at <see cref="Width"/>.</summary>
-    public static int Of(Reply reply) => reply.PlainText.Split('\n').Sum(Wrapped);
+    public static int Of(Reply reply)
+    {
+        ReadOnlySpan<char> words = reply.PlainText;
+        var lines = 0;
+        foreach (var line in words.Split('\n'))
+        {
+            lines += Wrapped(words[line]);
+        }
+
+        return lines;
+    }
 
     /// <summary>Whether no row of figures is wider than a phone shows unwrapped.</summary>
     public static bool FiguresFit(Reply reply) => reply.Blocks.OfType<Block.Figures>()
         .SelectMany(figures => FigureTable.Lines(figures.Rows))
         .All(row => row.Length <= FigureTable.Width);
 
-    private static int Wrapped(string line)
+    private static int Wrapped(ReadOnlySpan<char> line)
     {
         var (lines, used) = (1, 0);
         foreach (var word in line.Split(' '))
         {
-            if (used > 0 && used + 1 + word.Length > Width)
+            var length = line[word].Length;
+            if (used > 0 && used + 1 + length > Width)
             {
                 (lines, used) = (lines + 1, 0);
             }
 
-            used += (used > 0 ? 1 : 0) + word.Length;
+            used += (used > 0 ? 1 : 0) + length;
             lines += (used - 1) / Width;
             used = used > Width ? used % Width : used;
         }

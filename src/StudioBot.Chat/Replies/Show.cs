@@ -10,10 +10,13 @@ namespace StudioBot.Chat.Replies;
 /// </summary>
 internal static class Show
 {
-    /// <summary>A number with at most so many decimals, no groups, a point.</summary>
+    // At most so many decimals.
+    private static readonly string[] Formats = ["0", .. Enumerable.Range(1, 15).Select(most => $"0.{new('#', most)}")];
+
+    /// <summary>A number with at most so many decimals, 15 at most, no groups, a point.</summary>
     public static string Number(double value, int decimals = 1) =>
         Math.Round(value, decimals, MidpointRounding.AwayFromZero)
-            .ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture);
+            .ToString(Formats[decimals], CultureInfo.InvariantCulture);
 
     /// <summary>212.1 ml, 1440 ml.</summary>
     public static string Volume(Volume volume) => Number(volume.Millilitres, volume.Millilitres < 1000 ? 1 : 0) + " ml";

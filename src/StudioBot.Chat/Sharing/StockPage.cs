@@ -19,8 +19,11 @@ internal static class StockPage
             .Where(lot => Need.UnitsOf(lot.Left) > 0)];
         List<string> notes = [.. Notes(level, lots, turn, studio), .. Reserved(need, studio)];
         var worth = StockWorth.Words(level.Material, lots, studio);
-        Reply[] pages = [Page(withLast: true, worth), Page(withLast: false, worth), Page(withLast: false, null)];
-        return pages.FirstOrDefault(page => LineBudget.Of(page) <= LineBudget.Lines) ?? pages[^1];
+        return Fitting(Page(withLast: true, worth))
+            ?? Fitting(Page(withLast: false, worth))
+            ?? Page(withLast: false, null);
+
+        Reply? Fitting(Reply page) => LineBudget.Of(page) <= LineBudget.Lines ? page : null;
 
         Reply Page(bool withLast, string? worth) => RowPages.Of(
             Headline(need),

@@ -25,7 +25,7 @@ internal sealed class StockUses
     {
         (_studio, _now) = (studio, now);
         _today = DayOf(now);
-        _lately = new Window(studio, now, StockUse.MostDays, long.MaxValue);
+        _lately = new Window(studio, now, StockUse.MostDays, null);
     }
 
     private const long QuarterHour = 15 * TimeSpan.TicksPerMinute;
@@ -71,7 +71,7 @@ internal sealed class StockUses
     {
         var days = new double[count];
         var last = DayOf(end);
-        foreach (var use in _studio.View.Stock.UsesSince(window.Since, material, window.First.Value, window.Behind))
+        foreach (var use in _studio.View.Stock.UsesSince(window.Since, material, window.First, window.Behind))
         {
             Put(use.At, use.Units);
         }
@@ -106,11 +106,11 @@ internal sealed class StockUses
     }
 
     // So many days up to a moment, read once for all materials.
-    private sealed class Window(Studio studio, DateTimeOffset end, int days, long behind)
+    private sealed class Window(Studio studio, DateTimeOffset end, int days, long? behind)
     {
         public DateTimeOffset Since { get; } = end.AddDays(-days - 1);
 
-        public long Behind => behind;
+        public long? Behind => behind;
 
         public Lazy<long> First { get; } = new(() => studio.View.Acts.FirstWrittenSince(end.AddDays(-days - 1)));
 

@@ -18,7 +18,15 @@ public sealed record Technique(
     double RunOffHigh)
 {
     /// <summary>The share of the laid film that this kind of layer makes, 0 to 1.</summary>
-    public double Share(LayerKind kind) =>
-        Layers.Where(layer => layer.Kind == kind).Sum(layer => layer.Film.Usual.Millimetres)
-        / Layers.Sum(layer => layer.Film.Usual.Millimetres);
+    public double Share(LayerKind kind)
+    {
+        double ofKind = 0, all = 0;
+        foreach (var layer in Layers)
+        {
+            ofKind += layer.Kind == kind ? layer.Film.Usual.Millimetres : 0;
+            all += layer.Film.Usual.Millimetres;
+        }
+
+        return ofKind / all;
+    }
 }

@@ -53,11 +53,13 @@ public sealed class ActRecords
         order by act.id
         """;
 
-    private const string Since = Written + """
+    private const string Since = """
+        select act.id, act.words
+        from act
         where act.author_id = $author
           and act.written_at >= $since
           and act.kind = $kind
-          and answer.id is null
+          and not exists (select 1 from act as answer where answer.undoes_id = act.id)
         order by act.written_at desc, act.id desc
         """;
 
@@ -139,8 +141,8 @@ public sealed class ActRecords
         }
 
         var since = new { author = author.Id, kind, since = Booked.At(now - AtOnce) };
-        return connection.Query<Row>(Since, since)
-            .FirstOrDefault(row => Alike(row.Words, words))?.From();
+        return connection.Query<WordsRow>(Since, since)
+            .FirstOrDefault(row => Alike(row.Words, words)) is { } same ? Find(same.Id) : null;
     }
 
     /// <summary>The last act of this author that holds and is no undo.</summary>
@@ -187,8 +189,21 @@ public sealed class ActRecords
             written = Booked.At(act.WrittenAt),
             undoes,
         });
-        return Find(id) ?? throw new InvalidOperationException($"Act {id} is not there.");
+        return new Act(
+            id,
+            act.Kind,
+            Named(act.Author),
+            Named(act.For),
+            act.ChatId,
+            act.MessageId,
+            act.Words,
+            Booked.Moment(Booked.At(act.HappenedAt)),
+            Booked.Moment(Booked.At(act.WrittenAt)),
+            undoes,
+            UndoneById: null);
     }
+
+    private static ActMember? Named(Member? member) => member is null ? null : new ActMember(member.Id, member.Name);
 
     private IReadOnlyList<Act> ListOf(Member author, long? chat, long since, int limit) =>
         [.. connection.Query<Row>(NewestOf, new { author = author.Id, chat, since, limit }).Select(row => row.From())];
@@ -198,6 +213,8 @@ public sealed class ActRecords
 
     private static string[] Words(string line) =>
         line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+
+    private sealed record WordsRow(long Id, string Words);
 
     private sealed record Row(
         long Id,

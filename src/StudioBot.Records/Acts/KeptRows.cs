@@ -25,6 +25,7 @@ internal sealed class KeptRows(SqliteConnection connection)
     {
         var before = Stands(table, key).Text;
         change();
+        Touch(table);
         var after = Stands(table, key).Text;
         if (act is not null && before != after)
         {
@@ -88,6 +89,7 @@ internal sealed class KeptRows(SqliteConnection connection)
         try
         {
             change();
+            Touch(KeptTable.Named(row.TableName));
             return null;
         }
         catch (SqliteException refused) when (refused.SqliteErrorCode == Constraint)
@@ -112,6 +114,9 @@ internal sealed class KeptRows(SqliteConnection connection)
         [.. connection.Query<LaterRow>(LaterChanges, new { act, table = row.TableName, key = row.RowKey })
             .Where(later => columns is null || later.Touches(columns))
             .Select(later => later.ActId)];
+
+    // Some of these tables have no row numbers.
+    private void Touch(KeptTable table) => (connection as StudioConnection)?.CountChange(table.Name);
 
     // The acts in which books, which are never shortened, mention this row.
     private const string Mentioning = """

@@ -11,11 +11,20 @@ public sealed class StudioRecords
 
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
+    private readonly Remembered<Known> known;
+    private readonly Remembered<IReadOnlyList<TechniqueOverride>> overrides;
+    private readonly RememberedBy<string, string?> settings;
 
     internal StudioRecords(SqliteConnection connection)
     {
         this.connection = connection;
         kept = new KeptRows(connection);
+        known = new(connection, [KeptTable.Studio.Name], () =>
+            new(connection.QuerySingleOrDefault<SettingsRow>(HasSet)?.From()));
+        overrides = new(connection, [KeptTable.Technique.Name], () =>
+            [.. connection.Query<OverrideRow>(Overrides).Select(row => row.From())]);
+        settings = new(connection, [KeptTable.Setting.Name], name =>
+            connection.QuerySingleOrDefault<string>(Other, new { name }));
     }
 
     private const string HasSet = """
@@ -24,7 +33,7 @@ public sealed class StudioRecords
         """;
 
     /// <summary>The studio's settings; none while it has not been founded.</summary>
-    public StudioSettings? Settings() => connection.QuerySingleOrDefault<SettingsRow>(HasSet)?.From();
+    public StudioSettings? Settings() => known.Value.Settings;
 
     private const string Keep = """
         insert into studio (id, name, zone, currency, units, scoop_microlitres)
@@ -53,7 +62,7 @@ public sealed class StudioRecords
         """;
 
     /// <summary>Something else the studio has set, as its command wrote it; none where it has not.</summary>
-    public string? Setting(string name) => connection.QuerySingleOrDefault<string>(Other, new { name });
+    public string? Setting(string name) => settings.Of(name);
 
     private const string Others = """
         select name, value
@@ -92,8 +101,7 @@ public sealed class StudioRecords
         """;
 
     /// <summary>What this studio found for its techniques, by name.</summary>
-    public IReadOnlyList<TechniqueOverride> TechniqueOverrides() =>
-        [.. connection.Query<OverrideRow>(Overrides).Select(row => row.From())];
+    public IReadOnlyList<TechniqueOverride> TechniqueOverrides() => overrides.Value;
 
     private const string KeepOverride = """
         insert into technique_override (name, laid_micrometres, run_off_share)
@@ -130,6 +138,9 @@ public sealed class StudioRecords
     public IReadOnlyList<(DateTimeOffset Written, DateTimeOffset About)> SetAt(string name) =>
         [.. connection.Query<SetRow>(SetMoments, new { name })
             .Select(row => (Booked.Moment(row.Written), Booked.Moment(row.About)))];
+
+    // None, too, is known.
+    private sealed record Known(StudioSettings? Settings);
 
     private sealed record SetRow(long Written, long About);
 

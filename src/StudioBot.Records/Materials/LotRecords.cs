@@ -10,8 +10,14 @@ namespace StudioBot.Records.Materials;
 public sealed class LotRecords
 {
     private readonly SqliteConnection connection;
+    private readonly RememberedBy<long, IReadOnlyList<Lot>> ofMaterial;
 
-    internal LotRecords(SqliteConnection connection) => this.connection = connection;
+    internal LotRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        ofMaterial = new(connection, ["lot", "lot_sum", "lot_stop"], material =>
+            Those(OfMaterial, new { material }));
+    }
 
     private const string Bought = """
         select lot.id, lot.label, lot.material_id as materialId, lot.bought_at as boughtAt,
@@ -35,14 +41,15 @@ public sealed class LotRecords
     public IReadOnlyList<Lot> All() => Those("", new { });
 
     /// <summary>The lots of one material, the oldest first.</summary>
-    public IReadOnlyList<Lot> Of(long materialId) => Those(OfMaterial, new { material = materialId });
+    public IReadOnlyList<Lot> Of(long materialId) => ofMaterial.Of(materialId);
 
     /// <summary>These lots, the oldest first; without those that were taken back.</summary>
     public IReadOnlyList<Lot> Of(IEnumerable<long> ids) => Those(These, new { lots = JsonSerializer.Serialize(ids) });
 
     /// <summary>The lots of these labels, the oldest first, however their case is written; a kit's is on two.</summary>
-    public IReadOnlyList<Lot> Labelled(IEnumerable<string> labels) =>
-        Those(Bearing, new { labels = JsonSerializer.Serialize(labels) });
+    public IReadOnlyList<Lot> Labelled(IReadOnlyCollection<string> labels) => labels.Count == 0
+        ? []
+        : Those(Bearing, new { labels = JsonSerializer.Serialize(labels) });
 
     /// <summary>The lot of this number; none where it was taken back.</summary>
     public Lot? Find(long id) => Of([id]).SingleOrDefault();

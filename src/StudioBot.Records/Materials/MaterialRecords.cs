@@ -19,12 +19,15 @@ public sealed class MaterialRecords
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
     private readonly Remembered<IReadOnlyList<Material>> all;
+    private readonly Remembered<IReadOnlyList<Level>> levels;
 
     internal MaterialRecords(SqliteConnection connection)
     {
         this.connection = connection;
         kept = new KeptRows(connection);
         all = new(connection, ["material", "pack"], Read);
+        levels = new(connection, ["material", "lot_sum", "lot_stop"], () =>
+            [.. connection.Query<LevelRow>(Held).Select(row => row.From())]);
     }
 
     private const string Named = """
@@ -64,7 +67,7 @@ public sealed class MaterialRecords
 
     /// <summary>What is left of every material, in use and stopped: together the sum of its lines in the book.
     /// </summary>
-    public IReadOnlyList<Level> Levels() => [.. connection.Query<LevelRow>(Held).Select(row => row.From())];
+    public IReadOnlyList<Level> Levels() => levels.Value;
 
     private const string NewOne = """
         insert into material (

@@ -18,6 +18,7 @@ public sealed class MemberRecords
     private readonly KeptRows kept;
     private readonly Remembered<List<Member>> all;
     private readonly Remembered<Dictionary<long, string>> names;
+    private readonly RememberedBy<long, Member?> byAccount;
 
     internal MemberRecords(SqliteConnection connection)
     {
@@ -26,6 +27,8 @@ public sealed class MemberRecords
         all = new(connection, ["member"], () => [.. connection.Query<Row>(Here).Select(row => row.From())]);
         names = new(connection, ["member"], () =>
             connection.Query<NameRow>(Called).ToDictionary(row => row.Id, row => row.Name));
+        byAccount = new(connection, ["member", "account"], account =>
+            connection.QuerySingleOrDefault<Row>(Behind, new { user = account })?.From());
     }
 
     private const string Here = """
@@ -57,8 +60,7 @@ public sealed class MemberRecords
         """;
 
     /// <summary>Whose account this is; none for a stranger and for who has left.</summary>
-    public Member? ByAccount(long userId) =>
-        connection.QuerySingleOrDefault<Row>(Behind, new { user = userId })?.From();
+    public Member? ByAccount(long userId) => byAccount.Of(userId);
 
     private const string BehindGone = """
         select member.id, member.name, member.role, member.units

@@ -14,12 +14,18 @@ public sealed class PieceRecords
     private readonly SqliteConnection connection;
     private readonly PieceBook book;
     private readonly KeptRows kept;
+    private readonly RememberedBy<(string Technique, int Most), IReadOnlyList<int>> measured;
+    private readonly RememberedBy<(string Words, int Most), IReadOnlyList<int>> noted;
 
     internal PieceRecords(SqliteConnection connection)
     {
         this.connection = connection;
         book = new PieceBook(connection);
         kept = new KeptRows(connection);
+        measured = new(connection, ["piece", "piece_event"], asked =>
+            [.. connection.Query<int>(LastMeasured, new { technique = asked.Technique, most = asked.Most })]);
+        noted = new(connection, ["piece", "piece_event"], asked =>
+            [.. connection.Query<int>(LastNoted, new { words = asked.Words, most = asked.Most })]);
     }
 
     private const string Poured = """
@@ -83,8 +89,7 @@ public sealed class PieceRecords
     /// last poured first.</summary>
     /// <param name="technique">Its name.</param>
     /// <param name="most">No more than these.</param>
-    public IReadOnlyList<int> Measured(string technique, int most) =>
-        [.. connection.Query<int>(LastMeasured, new { technique, most })];
+    public IReadOnlyList<int> Measured(string technique, int most) => measured.Of((technique, most));
 
     private const string LastNoted = """
         select piece.number
@@ -102,8 +107,7 @@ public sealed class PieceRecords
     /// first.</summary>
     /// <param name="words">A part of the note, in any case.</param>
     /// <param name="most">No more than these.</param>
-    public IReadOnlyList<int> Noted(string words, int most) =>
-        [.. connection.Query<int>(LastNoted, new { words, most })];
+    public IReadOnlyList<int> Noted(string words, int most) => noted.Of((words, most));
 
     private IReadOnlyList<Piece> Those(string which, object parameters)
     {

@@ -7,17 +7,22 @@ namespace StudioBot.Records.Post;
 public sealed class ChatMoves
 {
     private readonly SqliteConnection connection;
+    private readonly Remembered<Dictionary<long, long>> moved;
 
-    internal ChatMoves(SqliteConnection connection) => this.connection = connection;
+    internal ChatMoves(SqliteConnection connection)
+    {
+        this.connection = connection;
+        moved = new(connection, ["chat_move"], () =>
+            connection.Query<Moved>(All).ToDictionary(row => row.FromChatId, row => row.ToChatId));
+    }
 
-    private const string Followed = """
-        select to_chat_id
+    private const string All = """
+        select from_chat_id as fromChatId, to_chat_id as toChatId
         from chat_move
-        where from_chat_id = $chat
         """;
 
     /// <summary>The number this chat has now: its own, unless it moved.</summary>
-    public long Now(long chatId) => connection.ExecuteScalar<long?>(Followed, new { chat = chatId }) ?? chatId;
+    public long Now(long chatId) => moved.Value.GetValueOrDefault(chatId, chatId);
 
     private const string Follow = """
         delete from chat_move
@@ -82,4 +87,6 @@ public sealed class ChatMoves
     }
 
     private sealed record Row(long Id, string Payload);
+
+    private sealed record Moved(long FromChatId, long ToChatId);
 }

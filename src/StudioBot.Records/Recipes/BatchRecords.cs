@@ -11,8 +11,17 @@ namespace StudioBot.Records.Recipes;
 public sealed class BatchRecords
 {
     private readonly SqliteConnection connection;
+    private readonly RememberedBy<int, IReadOnlyList<BatchFlow>> flows;
+    private readonly RememberedBy<int, IReadOnlyList<BatchGel>> gels;
 
-    internal BatchRecords(SqliteConnection connection) => this.connection = connection;
+    internal BatchRecords(SqliteConnection connection)
+    {
+        this.connection = connection;
+        flows = new(connection, ["flow_reading", "batch", "recipe"], most =>
+            [.. connection.Query<FlowRow>(NewestFlows, new { most }).Select(row => row.From()).Reverse()]);
+        gels = new(connection, ["flow_reading", "batch"], most =>
+            [.. connection.Query<GelRow>(NewestGels, new { most }).Select(row => row.From()).Reverse()]);
+    }
 
     private const string Mixed = """
         select batch.number, batch.lot_id as lotId, batch.act_id as actId, recipe.name as recipe,
@@ -113,8 +122,7 @@ public sealed class BatchRecords
 
     /// <summary>How batches flowed: the newest readings, in the order they were written.</summary>
     /// <param name="most">How many; one or more.</param>
-    public IReadOnlyList<BatchFlow> Flows(int most) =>
-        [.. connection.Query<FlowRow>(NewestFlows, new { most }).Select(row => row.From()).Reverse()];
+    public IReadOnlyList<BatchFlow> Flows(int most) => flows.Of(most);
 
     // The last reading of how it flows: not any more. Its seconds are those since it was mixed, in place of a cup's.
     private const string NewGel = """
@@ -154,8 +162,7 @@ public sealed class BatchRecords
 
     /// <summary>Which batches gelled: the newest reports, in the order they were written.</summary>
     /// <param name="most">How many; one or more.</param>
-    public IReadOnlyList<BatchGel> Gels(int most) =>
-        [.. connection.Query<GelRow>(NewestGels, new { most }).Select(row => row.From()).Reverse()];
+    public IReadOnlyList<BatchGel> Gels(int most) => gels.Of(most);
 
     private sealed record GelRow(long Number, double Seconds, double? Celsius, long At, long ActId)
     {

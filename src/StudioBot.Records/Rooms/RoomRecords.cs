@@ -10,11 +10,18 @@ public sealed class RoomRecords
 {
     private readonly SqliteConnection connection;
     private readonly KeptRows kept;
+    private readonly Remembered<IReadOnlyList<Room>> all;
+    private readonly Remembered<IReadOnlyList<RoomReading>> current;
+    private readonly Remembered<IReadOnlyList<Shelf>> shelves;
 
     internal RoomRecords(SqliteConnection connection)
     {
         this.connection = connection;
         kept = new KeptRows(connection);
+        all = new(connection, ["room"], () => connection.Query<Room>(Rooms).AsList());
+        current = new(connection, ["room", "air_reading"], () =>
+            [.. connection.Query<ReadingRow>(Newest).Select(row => row.From())]);
+        shelves = new(connection, ["room", "shelf"], () => connection.Query<Shelf>(Shelved).AsList());
     }
 
     private const string Rooms = """
@@ -24,7 +31,7 @@ public sealed class RoomRecords
         """;
 
     /// <summary>All rooms, in the order they were named.</summary>
-    public IReadOnlyList<Room> All() => connection.Query<Room>(Rooms).AsList();
+    public IReadOnlyList<Room> All() => all.Value;
 
     private const string Newest = """
         select room.name, reading.celsius, reading.humidity_percent as humidityPercent, reading.read_at as readAt
@@ -40,7 +47,7 @@ public sealed class RoomRecords
         """;
 
     /// <summary>The newest reading of every room that has one.</summary>
-    public IReadOnlyList<RoomReading> Current() => [.. connection.Query<ReadingRow>(Newest).Select(row => row.From())];
+    public IReadOnlyList<RoomReading> Current() => current.Value;
 
     private const string Shelved = """
         select shelf.id, shelf.label, room.name as room
@@ -50,7 +57,7 @@ public sealed class RoomRecords
         """;
 
     /// <summary>All shelves, by label.</summary>
-    public IReadOnlyList<Shelf> Shelves() => connection.Query<Shelf>(Shelved).AsList();
+    public IReadOnlyList<Shelf> Shelves() => shelves.Value;
 
     private const string NewRoom = """
         insert into room (name)

@@ -7,8 +7,33 @@ using StudioBot.Records.Materials;
 namespace StudioBot.Records.Stock;
 
 /// <summary>The lines of the stock book, read.</summary>
-internal sealed class StockLines(SqliteConnection connection)
+internal sealed class StockLines
 {
+    private static readonly string[] Book = ["stock_entry"];
+
+    private readonly SqliteConnection connection;
+    private readonly RecentUses recent;
+    private readonly RememberedBy<(long Material, StockReason Reason), IReadOnlyList<StockLine>> heldFor;
+    private readonly RememberedBy<(long Material, bool Fills), StockLine?> lastMoved;
+    private readonly RememberedBy<long, DateTimeOffset?> begun;
+
+    /// <summary>The lines in this connection's file.</summary>
+    public StockLines(SqliteConnection connection)
+    {
+        this.connection = connection;
+        recent = new RecentUses(connection);
+        heldFor = new(connection, Book, asked =>
+        [
+            .. connection.Query<LineRow>(
+                HeldFor, new { material = asked.Material, reason = StockRecords.Reasons.Of(asked.Reason) })
+                .Select(row => row.From()),
+        ]);
+        lastMoved = new(connection, Book, asked => connection.QuerySingleOrDefault<LineRow>(
+            HeldLast, new { material = asked.Material, fills = asked.Fills })?.From());
+        begun = new(connection, ["lot"], material =>
+            Booked.Moment(connection.ExecuteScalar<long?>(First, new { material })));
+    }
+
     private const string Columns = """
         select entry.act_id as actId, entry.material_id as materialId, entry.lot_id as lotId, entry.microlitres,
                entry.milligrams, entry.pieces, entry.cents, entry.reason, act.author_id as authorId,
@@ -20,17 +45,25 @@ internal sealed class StockLines(SqliteConnection connection)
 
     private const string Lines = Columns + """
         where ($material is null or entry.material_id = $material)
-          and ($act is null or entry.act_id = $act)
           and act.happened_at >= $since
         order by entry.id
         """;
 
-    /// <summary>Those of a time, a material and an act, undone ones and their opposites too.</summary>
-    public IReadOnlyList<StockLine> Listed(DateTimeOffset? since, long? material, long? act)
+    /// <summary>Those of a time and a material, undone ones and their opposites too.</summary>
+    public IReadOnlyList<StockLine> Listed(DateTimeOffset? since, long? material)
     {
         var from = since is { } moment ? Booked.At(moment) : long.MinValue;
-        return [.. connection.Query<LineRow>(Lines, new { material, act, since = from }).Select(row => row.From())];
+        return [.. connection.Query<LineRow>(Lines, new { material, since = from }).Select(row => row.From())];
     }
+
+    private const string OfAct = Columns + """
+        where entry.act_id = $act
+        order by entry.id
+        """;
+
+    /// <summary>Those of an act.</summary>
+    public IReadOnlyList<StockLine> Of(long act) =>
+        [.. connection.Query<LineRow>(OfAct, new { act }).Select(row => row.From())];
 
     // The plus keeps a query from going through all lines that undo nothing, as nearly all do.
     private const string Held = Columns + """
@@ -55,10 +88,7 @@ internal sealed class StockLines(SqliteConnection connection)
 
     /// <summary>Those that hold, of a material and a reason.</summary>
     public IReadOnlyList<StockLine> HoldingFor(long materialId, StockReason reason) =>
-    [
-        .. connection.Query<LineRow>(HeldFor, new { material = materialId, reason = StockRecords.Reasons.Of(reason) })
-            .Select(row => row.From()),
-    ];
+        heldFor.Of((materialId, reason));
 
     private const string HeldLast = Columns + """
         where entry.material_id = $material
@@ -71,8 +101,7 @@ internal sealed class StockLines(SqliteConnection connection)
         """;
 
     /// <summary>What last came of a material, or went, by other ways than a count; none where nothing did.</summary>
-    public StockLine? LastMoved(long materialId, bool fills) =>
-        connection.QuerySingleOrDefault<LineRow>(HeldLast, new { material = materialId, fills })?.From();
+    public StockLine? LastMoved(long materialId, bool fills) => lastMoved.Of((materialId, fills));
 
     private const string Reached = """
         select total(coalesce(microlitres / 1000.0, milligrams / 1000.0, pieces))
@@ -160,7 +189,12 @@ internal sealed class StockLines(SqliteConnection connection)
 
     /// <summary>Those that hold by which a material was used, of acts about a time that were written in one.
     /// </summary>
-    public IReadOnlyList<UseAt> UsesSince(DateTimeOffset since, long materialId, long firstAct, long behindAct)
+    public IEnumerable<UseAt> UsesSince(
+        DateTimeOffset since, long materialId, Lazy<long> firstAct, long? behindAct) => behindAct is { } behind
+            ? UsesBetween(since, materialId, firstAct.Value, behind)
+            : recent.Since(since, materialId, firstAct);
+
+    private List<UseAt> UsesBetween(DateTimeOffset since, long materialId, long firstAct, long behindAct)
     {
         using var command = connection.CreateCommand();
         command.CommandText = HeldUses;
@@ -218,8 +252,7 @@ internal sealed class StockLines(SqliteConnection connection)
         """;
 
     /// <summary>The moment of a material's first lot.</summary>
-    public DateTimeOffset? Begun(long materialId) =>
-        Booked.Moment(connection.ExecuteScalar<long?>(First, new { material = materialId }));
+    public DateTimeOffset? Begun(long materialId) => begun.Of(materialId);
 
     private sealed record LineRow(
         long ActId,

@@ -193,7 +193,7 @@ public sealed class StockRecords
     /// <param name="since">The moment from which the acts are about; none: from the beginning.</param>
     /// <param name="materialId">Of this material only; none: of all.</param>
     public IReadOnlyList<StockLine> Entries(DateTimeOffset? since = null, long? materialId = null) =>
-        lines.Listed(since, materialId, null);
+        lines.Listed(since, materialId);
 
     /// <summary>The lines of the book that hold, in the order they were booked: what was undone is not among them.
     /// </summary>
@@ -248,10 +248,12 @@ public sealed class StockRecords
     /// <summary>How a material was used, and what came back of it; what was undone is not among it.</summary>
     /// <param name="since">From this moment.</param>
     /// <param name="materialId">Of which.</param>
-    /// <param name="firstAct">The first act that was written since: no use is written before it happens.</param>
-    /// <param name="behindAct">Up to before this act.</param>
-    public IReadOnlyList<UseAt> UsesSince(
-        DateTimeOffset since, long materialId, long firstAct, long behindAct = long.MaxValue) =>
+    /// <param name="firstAct">The first act that was written since: no use is written before it happens. It is asked
+    /// for where lines have to be read, as they mostly are known.</param>
+    /// <param name="behindAct">Up to before this act; none: up to now.</param>
+    /// <returns>The uses, to be looked at before anything else is read.</returns>
+    public IEnumerable<UseAt> UsesSince(
+        DateTimeOffset since, long materialId, Lazy<long> firstAct, long? behindAct = null) =>
         lines.UsesSince(since, materialId, firstAct, behindAct);
 
     /// <summary>Since when a material is in the book; none where nothing of it ever came.</summary>
@@ -275,7 +277,7 @@ public sealed class StockRecords
     public IReadOnlyList<long> MovedBy(Act act) => [.. connection.Query<long>(MovedOnes, new { act = act.Id })];
 
     /// <summary>The lines of one act.</summary>
-    public IReadOnlyList<StockLine> Of(Act act) => lines.Listed(null, null, act.Id);
+    public IReadOnlyList<StockLine> Of(Act act) => lines.Of(act.Id);
 
     private Drawn Draw(
         Material material, Amount amount, IReadOnlyList<LotInBook> lots, StockReason reason, Act act)
