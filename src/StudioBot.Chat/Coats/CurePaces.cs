@@ -71,7 +71,8 @@ internal sealed partial class CurePaces
     /// <summary>Whether a note says that a coat is tacky, and nothing else.</summary>
     public static bool IsTacky(string note) => Sign().IsMatch(note);
 
-    private const string Tacky = "tacky";
+    /// <summary>The note that says so.</summary>
+    public const string Tacky = "tacky";
 
     [GeneratedRegex(
         @"^(?:(?:it|is|it's|its|now|just|has|gone|already) )*tacky(?: now| already)?[.!]?$",

@@ -18,7 +18,7 @@ internal sealed class BatchResinGelled : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "batch", Room.Recording, "When a batch of resin gelled.",
-        [Batch, Gelled, FlowTold.Warmth, RecordSlots.Day],
+        [Batch, Gelled, RecordSlots.Seen, FlowTold.Warmth],
         ["batch 13 gelled", "batch 13 gelled 14:20", "batch 13 gelled 21C"])
     {
         More = "How long it flows is told shorter by it, never longer than the sheet; slips and cups fuller than the "
@@ -34,7 +34,7 @@ internal sealed class BatchResinGelled : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var number = said.Of(Batch);
-        if (GelTold.Against(said, writing, $"batch {number} gelled") is { } trouble)
+        if (SeenThen.Against(said, writing, $"batch {number} gelled") is { } trouble)
         {
             return trouble;
         }
@@ -62,7 +62,7 @@ internal sealed class BatchResinGelled : Act
         writing.Session.Batches.Gelled(number, after, warmth, writing.Act);
         return new Reply(
             [
-                new Block.Headline($"Batch {number}: gelled {Show.Time(after)} after it was mixed."),
+                new Block.Headline($"Batch {number}: gelled {Show.Time(after)} after it was mixed{SeenThen.Behind(writing)}."),
                 .. Told(number, resin, isFirst, warmth, writing),
                 Cautions.About(writing.Studio, SafetySubject.CupHeat),
             ],

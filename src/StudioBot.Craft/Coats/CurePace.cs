@@ -23,7 +23,7 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
     /// <param name="ratios">Of <see cref="RatioOf"/>, each above zero.</param>
     public static CurePace From(IEnumerable<double> ratios)
     {
-        double[] logs = [.. ratios.Select(ratio => Math.Log(ratio)).Where(log => Math.Abs(log) < Farthest)];
+        double[] logs = [.. ratios.Where(ratio => !IsSlip(ratio)).Select(ratio => Math.Log(ratio))];
         if (logs.Length == 0)
         {
             return OfSheet;
@@ -37,6 +37,11 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
             Math.Sqrt((variance + coats) / (studios + coats)),
             logs.Length);
     }
+
+    /// <summary>Whether a report is three times the middle of the sheet's hours or a third of it: a fault, or a figure
+    /// that slipped.</summary>
+    /// <param name="ratio">Of <see cref="RatioOf"/>, above zero.</param>
+    public static bool IsSlip(double ratio) => Math.Abs(Math.Log(ratio)) >= Farthest;
 
     /// <summary>The time gone on a coat when it was reported tacky, over what its sheet says of it.</summary>
     /// <param name="at">When.</param>
