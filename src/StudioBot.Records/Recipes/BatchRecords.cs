@@ -106,7 +106,6 @@ public sealed class BatchRecords
         join recipe on recipe.id = batch.recipe_id
         where reading.undone_id is null
           and batch.undone_id is null
-          and reading.cup is not 'gel'
         order by reading.id desc
         limit $most
         """;
@@ -116,10 +115,9 @@ public sealed class BatchRecords
     public IReadOnlyList<BatchFlow> Flows(int most) =>
         [.. connection.Query<FlowRow>(NewestFlows, new { most }).Select(row => row.From()).Reverse()];
 
-    // The last reading of how it flows: not any more. Its seconds are those since it was mixed, in place of a cup's.
     private const string NewGel = """
-        insert into flow_reading (act_id, batch_id, cup, seconds, celsius)
-        select $act, id, 'gel', $seconds, $celsius
+        insert into batch_gel (act_id, batch_id, after_seconds, celsius)
+        select $act, id, $seconds, $celsius
         from batch
         where number = $number
           and undone_id is null
@@ -141,14 +139,13 @@ public sealed class BatchRecords
     });
 
     private const string NewestGels = """
-        select batch.number, reading.seconds, reading.celsius, act.happened_at as at, reading.act_id as actId
-        from flow_reading as reading
-        join act on act.id = reading.act_id
-        join batch on batch.id = reading.batch_id
-        where reading.undone_id is null
+        select batch.number, gel.after_seconds as seconds, gel.celsius, act.happened_at as at, gel.act_id as actId
+        from batch_gel as gel
+        join act on act.id = gel.act_id
+        join batch on batch.id = gel.batch_id
+        where gel.undone_id is null
           and batch.undone_id is null
-          and reading.cup = 'gel'
-        order by reading.id desc
+        order by gel.id desc
         limit $most
         """;
 
