@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
@@ -30,7 +31,7 @@ internal sealed partial class StudioGels
 
     /// <summary>As the records stand now.</summary>
     public static StudioGels Of(Studio studio) => new(
-        CoatSign.Of(Sign, IsGelled, MostReports, studio.View, studio.Practice)
+        CoatSign.Of(Sign, IsGelled, _ => false, MostReports, studio.View, studio.Practice)
             .Select(sign => OfCoat(sign.Coat, sign.At))
             .Concat(OfBatches(studio))
             .OfType<Gel>());
@@ -48,6 +49,35 @@ internal sealed partial class StudioGels
             is { } report
             ? new Gel($"{coat.Piece}", at, coat.System, report)
             : null;
+
+    /// <summary>When each cup was to gel, by what was seen before it was mixed, against when it was seen, in minutes.
+    /// What is three times off tells of a slip.</summary>
+    public static IReadOnlyList<PastGuess> Past(Studio studio) =>
+        [.. Of(studio)._gels.SelectMany(Past).OrderBy(one => one.At)];
+
+    private static IEnumerable<PastGuess> Past(IEnumerable<Gel> gels)
+    {
+        List<Gel> before = [];
+        foreach (var gel in gels)
+        {
+            var (mixed, sheet) = (gel.At - gel.Report.After, gel.Report.Sheet);
+            if (!GelPace.IsSlip(gel.Report))
+            {
+                var pace = GelPace.From(before.Where(one => one.At < mixed).Select(one => one.Report));
+                var (early, late) = pace.Between(sheet);
+                yield return new PastGuess(
+                    char.IsAsciiDigit(gel.What[0]) ? $"piece {gel.What}" : gel.What,
+                    mixed,
+                    gel.Report.After.TotalMinutes,
+                    sheet.TotalMinutes * pace.Factor,
+                    sheet.TotalMinutes,
+                    early.TotalMinutes,
+                    late.TotalMinutes);
+            }
+
+            before.Add(gel);
+        }
+    }
 
     /// <summary>How long this resin can be worked; its sheet's where nothing gelled.</summary>
     public GelPace Pace(ResinSystem system) =>

@@ -52,6 +52,12 @@ internal sealed class NoteCommand : Act
             blocks.AddRange(TackyTold.Of(before.Pace, coat, writing));
         }
 
+        if (photo is null && CurePaces.IsNotTacky(words) && Live(piece.Number, writing) is not null)
+        {
+            blocks.Add(new Block.Line(
+                $"When it is, send {piece.Number} tacky: its resin's hours learn from both looks."));
+        }
+
         if (photo is null && IsTackyWithMore(words))
         {
             blocks.Add(new Block.Line($"Words only; to learn from it: {piece.Number} tacky 14:20"));
@@ -66,8 +72,12 @@ internal sealed class NoteCommand : Act
     }
 
     private static StudioGels.Gel? Gel(int piece, Writing writing) =>
+        Live(piece, writing) is { } coat ? StudioGels.OfCoat(coat, writing.HappenedAt) : null;
+
+    // The coat that may still go further; none where there is none, or it failed or is sanded.
+    private static CoatReckoning? Live(int piece, Writing writing) =>
         CoatReckoning.Of(piece, writing.Session, writing.Practice) is { HasFailed: false, IsSanded: false } coat
-            ? StudioGels.OfCoat(coat, writing.HappenedAt)
+            ? coat
             : null;
 
     // As in “tacky 14:20”, which one would think was learnt from.
@@ -76,9 +86,5 @@ internal sealed class NoteCommand : Act
 
     // The coat of which this note may say that it is tacky; none where it says something else.
     private static CoatReckoning? Coat(int piece, string words, string? photo, Writing writing) =>
-        photo is null
-        && CurePaces.IsTacky(words)
-        && CoatReckoning.Of(piece, writing.Session, writing.Practice) is { HasFailed: false, IsSanded: false } coat
-            ? coat
-            : null;
+        photo is null && CurePaces.IsTacky(words) ? Live(piece, writing) : null;
 }

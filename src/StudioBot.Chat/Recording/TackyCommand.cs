@@ -17,7 +17,8 @@ internal sealed class TackyCommand : Act
         [Pieces, RecordSlots.Seen],
         ["tacky 17", "17 tacky 14:20"])
     {
-        More = "It teaches how long your resin takes: the recoat window only ever narrows by it, within the sheet's.",
+        More = "It teaches how long your resin takes: the recoat window only ever narrows by it, within the sheet's. "
+            + "Who looks seldom notes a look before it too: 17 not tacky.",
         IsElseNoted = true,
     };
 

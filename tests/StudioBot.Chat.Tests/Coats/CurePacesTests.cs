@@ -129,6 +129,40 @@ public sealed class CurePacesTests : IDisposable
         Assert.Equal(sheet.ClosesFrom, late.ClosesFrom);
     }
 
+    // Who had looked an hour before and says so knows that it came late, and not that the look did.
+    [Theory]
+    [InlineData("14 not tacky")]
+    [InlineData("14 not tacky yet")]
+    [InlineData("note 14 still not tacky")]
+    [InlineData("note 14 not yet tacky")]
+    public void A_look_before_that_found_it_not_so_makes_of_a_late_report_a_slow_resin(string look)
+    {
+        var sheet = Window();
+        studio.Now = LaidAt.AddHours(8);
+        Assert.EndsWith("When it is, send 14 tacky: its resin's hours learn from both looks.", Tells(look), StringComparison.Ordinal);
+        Assert.Equal(sheet, Window());
+        studio.Now = LaidAt.AddHours(9);
+
+        Assert.Contains("hours learn from it.", Tells("14 tacky"), StringComparison.Ordinal);
+        var late = Window();
+        Assert.InRange((late.OpensBy - LaidAt) / (sheet.OpensBy - LaidAt), 1.25, 1.5);
+        Assert.Equal(sheet.ClosesFrom, late.ClosesFrom);
+    }
+
+    [Fact]
+    public void A_look_at_a_former_coat_says_nothing_of_the_next()
+    {
+        studio.Now = LaidAt.AddHours(8);
+        Tells("14 not tacky");
+        studio.Now = studio.Now.AddHours(12);
+        Assert.True(studio.Say("coat 14 180 ml 2:1 20C 50%", agreed: true).Recorded);
+        var sheet = Window();
+        studio.Now = LaidAt.AddHours(9);
+        Tells("14 tacky");
+
+        Assert.InRange((Window().OpensBy - LaidAt) / (sheet.OpensBy - LaidAt), 1, 1.2);      // as without any look before
+    }
+
     [Fact]
     public void A_second_word_on_one_coat_teaches_nothing_more()
     {
@@ -152,6 +186,13 @@ public sealed class CurePacesTests : IDisposable
         Assert.True(studio.Say("undo").Recorded);
         Assert.Equal(sheet, Window());
     }
+
+    // Paint that is tacky is not dry yet: the words of another record.
+    [Theory]
+    [InlineData("16 still tacky")]
+    [InlineData("still tacky 16")]
+    public void Still_tacky_is_said_of_paint(string words) =>
+        Assert.Contains("is read as notyet", studio.Hear(words), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("note 14 tacky edge lower left")]
