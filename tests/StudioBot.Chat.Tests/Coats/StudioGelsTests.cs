@@ -30,6 +30,10 @@ public sealed class StudioGelsTests : IDisposable
         Assert.Contains("sheet", said.Split('\n')[^1], StringComparison.Ordinal);
         Assert.Equal(0.843, Flows() / sheet, 0.001);        // summed by another program (CurePaceTests), as one report of 0.695
         Assert.Contains("flows 36 min (own)", Page("resin 30cm round 3mm 2:1"), StringComparison.Ordinal);
+        var between = System.Text.RegularExpressions.Regex.Match(
+            Page("resin 30cm round 3mm 2:1 gels"), @"Four of five gel between (\d+) min and (\d+) min: plan by the first\.");
+        Assert.InRange(int.Parse(between.Groups[1].Value, null), 25, 35);       // 36 min over and times 1.33: less than the sheet's ln 2 apart
+        Assert.InRange(int.Parse(between.Groups[2].Value, null), 37, 51);
         Assert.Contains("Flows 36 min at 20 °C, own.", studio.Hear("coat 12 180 ml 2:1 20C 50%"), StringComparison.Ordinal);
     }
 
