@@ -12,13 +12,11 @@ internal sealed partial class CurePaces
     // Older ones were other lots (common practice).
     private const int MostReports = 40;
 
-    private readonly Dictionary<string, CurePace> _paces;
+    private readonly Lazy<Dictionary<string, CurePace>> _paces;
 
-    private CurePaces(Dictionary<string, CurePace> paces) => _paces = paces;
-
-    /// <summary>As the records stand now.</summary>
-    public static CurePaces Of(StudioView view, TradePractice practice) =>
-        new(CoatSign.Of(Tacky, IsTacky, IsNotTacky, MostReports, view, practice)
+    /// <summary>As the records stand when the first is asked for; they are read once.</summary>
+    public CurePaces(StudioView view, TradePractice practice) =>
+        _paces = new(() => CoatSign.Of(Tacky, IsTacky, IsNotTacky, MostReports, view, practice)
             .Select(sign => (sign.Coat.System, Report: ReportOf(sign)))
             .Where(one => one.Report is not null)
             .GroupBy(one => one.System.Name)
@@ -84,7 +82,7 @@ internal sealed partial class CurePaces
     private static double Middle(CureTimes times) => Math.Sqrt(times.OpensFrom.TotalHours * times.OpensBy.TotalHours);
 
     /// <summary>That of a resin; its sheet's where nothing was noted.</summary>
-    public CurePace Of(ResinSystem system) => _paces.GetValueOrDefault(system.Name, CurePace.OfSheet);
+    public CurePace Of(ResinSystem system) => _paces.Value.GetValueOrDefault(system.Name, CurePace.OfSheet);
 
     /// <summary>Whether a note says that a coat is tacky, and nothing else.</summary>
     public static bool IsTacky(string note) => Sign().IsMatch(note);

@@ -96,13 +96,18 @@ internal sealed partial class StudioGels
         : "";
 
     // The first of a batch: later ones only say that it is so still.
-    private static IEnumerable<Gel?> OfBatches(Studio studio) => studio.View.Batches.Gels(MostReports)
-        .Where(gel => gel.Warmth is not null)
-        .GroupBy(gel => gel.Batch)
-        .Select(same => same.MinBy(gel => gel.At)!)
-        .Select(gel => BatchResin.Of(studio.View.Batches.Find(gel.Batch)!, studio) is { Against: null } resin
+    private static IEnumerable<Gel?> OfBatches(Studio studio)
+    {
+        List<BatchGel> first = [.. studio.View.Batches.Gels(MostReports)
+            .Where(gel => gel.Warmth is not null)
+            .GroupBy(gel => gel.Batch)
+            .Select(same => same.MinBy(gel => gel.At)!)];
+        var resins = BatchResin.Of(
+            [.. first.Select(gel => studio.View.Batches.Find(gel.Batch)).OfType<Batch>()], studio);
+        return first.Select(gel => resins.GetValueOrDefault(gel.Batch) is { Against: null } resin
             ? OfBatch(gel, resin.System)
             : null);
+    }
 
     /// <summary>What a batch tells that gelled; none where it was too cold.</summary>
     /// <param name="gel">With how warm it was.</param>

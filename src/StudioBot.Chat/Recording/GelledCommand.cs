@@ -38,9 +38,12 @@ internal sealed class GelledCommand : Act
         }
 
         List<StudioGels.Gel?> gels = [];
+        var coats = CoatReckoning
+            .Of([.. pieces.Select(piece => piece.Number)], writing.Session, writing.Practice)
+            .ToDictionary(coat => coat.Piece);
         foreach (var piece in pieces)
         {
-            var coat = CoatReckoning.Of(piece.Number, writing.Session, writing.Practice);
+            var coat = coats.GetValueOrDefault(piece.Number);
             if (Against(piece, coat, writing) is { } refused)
             {
                 return refused;

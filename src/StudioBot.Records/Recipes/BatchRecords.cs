@@ -139,20 +139,41 @@ public sealed class BatchRecords
     });
 
     private const string NewestGels = """
-        select batch.number, gel.after_seconds as seconds, gel.celsius, act.happened_at as at, gel.act_id as actId
-        from batch_gel as gel
-        join act on act.id = gel.act_id
-        join batch on batch.id = gel.batch_id
-        where gel.undone_id is null
-          and batch.undone_id is null
-        order by gel.id desc
-        limit $most
+        with placed as (
+            select gel.id, batch.number, gel.after_seconds as seconds, gel.celsius, gel.act_id as actId,
+                   row_number() over (partition by batch.recipe_id order by gel.id desc) as place
+            from batch_gel as gel
+            join batch on batch.id = gel.batch_id
+            where gel.undone_id is null
+              and batch.undone_id is null)
+        select placed.number, placed.seconds, placed.celsius, act.happened_at as at, placed.actId
+        from placed
+        join act on act.id = placed.actId
+        where placed.place <= $most
+        order by placed.id
         """;
 
-    /// <summary>Which batches gelled: the newest reports, in the order they were written.</summary>
-    /// <param name="most">How many; one or more.</param>
+    /// <summary>Which batches gelled: the newest reports of each recipe, in the order they were written.</summary>
+    /// <param name="most">How many of a recipe; one or more.</param>
     public IReadOnlyList<BatchGel> Gels(int most) =>
-        [.. connection.Query<GelRow>(NewestGels, new { most }).Select(row => row.From()).Reverse()];
+        [.. connection.Query<GelRow>(NewestGels, new { most }).Select(row => row.From())];
+
+    private const string GelsOfOne = """
+        select batch.number, gel.after_seconds as seconds, gel.celsius, act.happened_at as at, gel.act_id as actId
+        from batch
+        join batch_gel as gel on gel.batch_id = batch.id
+        join act on act.id = gel.act_id
+        where batch.number = $number
+          and batch.undone_id is null
+          and gel.undone_id is null
+        order by gel.id
+        """;
+
+    /// <summary>What was said of one batch's gel, in the order it was written; one batch is seldom seen twice.
+    /// </summary>
+    /// <param name="number">Which batch.</param>
+    public IReadOnlyList<BatchGel> GelsOf(int number) =>
+        [.. connection.Query<GelRow>(GelsOfOne, new { number }).Select(row => row.From())];
 
     private sealed record GelRow(long Number, double Seconds, double? Celsius, long At, long ActId)
     {

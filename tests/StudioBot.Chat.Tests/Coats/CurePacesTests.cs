@@ -194,6 +194,24 @@ public sealed class CurePacesTests : IDisposable
     public void Still_tacky_is_said_of_paint(string words) =>
         Assert.Contains("is read as notyet", studio.Hear(words), StringComparison.Ordinal);
 
+    // Forty-one coats of the slower resin came since, and more than forty of a resin are not read.
+    [Fact]
+    public void What_is_noted_often_of_one_resin_does_not_crowd_out_another()
+    {
+        studio.Now = LaidAt.AddHours(2.5);
+        Tells("14 tacky");
+        for (var coat = 0; coat < 41; coat++)
+        {
+            studio.Tells("pour 10cm tile swipe 3 colours");
+            var piece = studio.Look(view => view.Pieces.Numbers()[^1]);
+            Assert.True(studio.Say($"coat {piece} 20 ml 1:1 20C 50%", agreed: true).Recorded);
+            studio.Now = studio.Now.AddHours(3);
+            Tells($"{piece} tacky");
+        }
+
+        Assert.Equal(1, studio.Look(view => CoatReckoning.Of(14, view, Sample.Practice)!.Pace.Reports));
+    }
+
     [Theory]
     [InlineData("note 14 tacky edge lower left")]
     [InlineData("note 14 not tacky")]
