@@ -85,7 +85,10 @@ public sealed class TrailRecords
 
     /// <summary>The pieces that were poured or coated by these acts.</summary>
     public IReadOnlyList<TrailPiece> PiecesOf(IEnumerable<long> acts) =>
-        [.. connection.Query<PieceRow>(PiecesOfActs, new { acts = JsonSerializer.Serialize(acts) }).Select(row => row.From())];
+        [
+            .. connection.Query<PieceRow>(PiecesOfActs, new { acts = JsonSerializer.Serialize(acts) })
+                .Select(row => row.From()),
+        ];
 
     private const string CoatsOfLot = """
         select line.act_id as actId, piece.number, 1 as isCoat
