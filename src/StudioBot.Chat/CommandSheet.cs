@@ -28,6 +28,10 @@ public sealed record CommandSheet(
     /// <summary>Whether words that mean something elsewhere may stand in a remark, as in a reminder.</summary>
     public bool RemarksFreely { get; init; }
 
+    /// <summary>Whether behind a piece's number it is meant only where nothing but figures follows: else those words
+    /// are a note.</summary>
+    public bool IsElseNoted { get; init; }
+
     /// <summary>Sentences that mean it without its word.</summary>
     public IReadOnlyList<Cue> Cues { get; init; } = [];
 

@@ -100,12 +100,13 @@ internal sealed class Writing
     // A day without an hour is today's now, or noon of an earlier day.
     private static DateTimeOffset Moment(Phrase said, Turn turn)
     {
-        if (!said.Has(RecordSlots.Day))
+        var slot = said.Has(RecordSlots.Seen) ? RecordSlots.Seen : RecordSlots.Day;
+        if (!said.Has(slot))
         {
             return turn.Now;
         }
 
-        var day = said.Of(RecordSlots.Day);
+        var day = said.Of(slot);
         if (day.TimeOfDay == TimeSpan.Zero)
         {
             day = day.Date == turn.Local.Date ? turn.Local : day.Date.AddHours(12);

@@ -56,6 +56,13 @@ internal static class ResinPages
                 : "Too cold: nobody can say how long"),
             new Block.Line(GelTold.Times(job.Gel)),
         ];
+        if (job.Gel.Reports > 0 && ResinWarnings.Time(job.Working) is { } likely)
+        {
+            var (early, late) = job.Gel.Between(likely.Likely / job.Gel.Shortened);
+            blocks.Add(new Block.Line(
+                $"Four of five gel between {Show.Time(early)} and {Show.Time(late)}: plan by the first."));
+        }
+
         if (StudioGels.Trend(job.Gel) is { Length: > 0 } trend)
         {
             blocks.Add(new Block.Line(trend));

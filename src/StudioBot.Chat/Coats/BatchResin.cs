@@ -18,16 +18,37 @@ internal sealed record BatchResin(ResinSystem System, string? Against)
 
     /// <summary>The resin of a batch as it was mixed; none where A and B are not both in it, or what is in it is not on
     /// record.</summary>
-    public static BatchResin? Of(Batch batch, Studio studio)
+    public static BatchResin? Of(Batch batch, Studio studio) => Of([batch], studio).GetValueOrDefault(batch.Number);
+
+    /// <summary>Those of these batches, by their numbers; without those of which nobody can say.</summary>
+    public static IReadOnlyDictionary<int, BatchResin> Of(IReadOnlyCollection<Batch> batches, Studio studio)
     {
-        if (batch.ActId is not { } made || new BatchContents([batch], studio.View).At(batch, made) is not { } holds)
+        Dictionary<int, BatchResin> found = [];
+        if (batches.Count == 0)
         {
-            return null;
+            return found;
         }
 
+        var contents = new BatchContents(batches, studio.View);
         var forms = studio.View.Materials.All().ToDictionary(one => one.Name, one => one.Form);
         var resin = ResinJob.Resins(null, studio).Resin;
-        var (a, b) = (Sum(MaterialForm.ResinA), Sum(MaterialForm.HardenerB));
+        foreach (var batch in batches)
+        {
+            if (batch.ActId is { } made && contents.At(batch, made) is { } holds
+                && Of(Sum(holds, MaterialForm.ResinA), Sum(holds, MaterialForm.HardenerB), resin, studio) is { } known)
+            {
+                found[batch.Number] = known;
+            }
+        }
+
+        return found;
+
+        Volume Sum(IReadOnlyDictionary<string, double> holds, MaterialForm form) => Volume.FromMillilitres(
+            holds.Where(one => forms.GetValueOrDefault(one.Key) == form).Sum(one => one.Value));
+    }
+
+    private static BatchResin? Of(Volume a, Volume b, Resin resin, Studio studio)
+    {
         if (a.Millilitres <= 0 || b.Millilitres <= 0)
         {
             return null;
@@ -42,8 +63,5 @@ internal sealed record BatchResin(ResinSystem System, string? Against)
             : (a * resin.PartA + b * resin.PartB).Grams > Beyond * sample.Grams
                 ? $"more than the sheet's {sample.Grams:0} g in a cup gels sooner, by no simple law"
                 : null);
-
-        Volume Sum(MaterialForm form) => Volume.FromMillilitres(
-            holds.Where(one => forms.GetValueOrDefault(one.Key) == form).Sum(one => one.Value));
     }
 }

@@ -54,8 +54,12 @@ internal sealed record CoatReckoning(
 
     /// <summary>The last coats of these pieces as they stand in the records now; without those that have none.
     /// </summary>
+    /// <param name="pieces">Their numbers.</param>
+    /// <param name="view">The records.</param>
+    /// <param name="practice">The resins.</param>
+    /// <param name="paces">How long resins take here, where that was read already.</param>
     public static IReadOnlyList<CoatReckoning> Of(
-        IReadOnlyCollection<int> pieces, StudioView view, TradePractice practice)
+        IReadOnlyCollection<int> pieces, StudioView view, TradePractice practice, CurePaces? paces = null)
     {
         List<Laid> coats = [.. view.Pieces.Lines(pieces).GroupBy(line => line.Number)
             .Select(own => Laid.Last([.. own]))
@@ -67,7 +71,7 @@ internal sealed record CoatReckoning(
 
         var readings = view.Rooms.Readings(coats.Min(coat => coat.Line.At) - OldestAir);
         var rooms = PiecePlace.Rooms(view);
-        var paces = CurePaces.Of(view, practice);
+        paces ??= new CurePaces(view, practice);
         return [.. coats.Select(coat => Of(coat, readings, rooms, practice))
             .Select(coat => coat with { Pace = paces.Of(coat.System) })];
     }

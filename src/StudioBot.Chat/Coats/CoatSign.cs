@@ -8,16 +8,23 @@ namespace StudioBot.Chat.Coats;
 /// <summary>What a note said of how far a coat had gone.</summary>
 /// <param name="At">When.</param>
 /// <param name="Coat">Of which coat, by its sheet alone.</param>
-internal sealed record CoatSign(DateTimeOffset At, CoatReckoning Coat)
+/// <param name="NotYet">When a look before was noted that found it not so; none where none was.</param>
+internal sealed record CoatSign(DateTimeOffset At, CoatReckoning Coat, DateTimeOffset? NotYet = null)
 {
     /// <summary>The signs in the records, the earliest first.</summary>
     /// <param name="word">A word in the note.</param>
     /// <param name="isSign">Whether a note is one.</param>
+    /// <param name="isNotYet">Whether a note says that it is not so yet.</param>
     /// <param name="most">Of so many pieces, the last noted.</param>
     /// <param name="view">The records.</param>
     /// <param name="practice">The resins.</param>
     public static IReadOnlyList<CoatSign> Of(
-        string word, Func<string, bool> isSign, int most, StudioView view, TradePractice practice)
+        string word,
+        Func<string, bool> isSign,
+        Func<string, bool> isNotYet,
+        int most,
+        StudioView view,
+        TradePractice practice)
     {
         List<int> pieces = [.. view.Pieces.Noted(word, most)];
         if (pieces.Count == 0)
@@ -34,7 +41,7 @@ internal sealed record CoatSign(DateTimeOffset At, CoatReckoning Coat)
         // Pieces coated from one cup are one: what the first of them says, the others say again.
         return
         [
-            .. all.SelectMany(own => Of(own, isSign, readings, rooms, practice)).OrderBy(sign => sign.At)
+            .. all.SelectMany(own => Of(own, isSign, isNotYet, readings, rooms, practice)).OrderBy(sign => sign.At)
                 .DistinctBy(sign => (sign.Coat.LaidAt, sign.Coat.System.Name)),
         ];
     }
@@ -43,6 +50,7 @@ internal sealed record CoatSign(DateTimeOffset At, CoatReckoning Coat)
     private static IEnumerable<CoatSign> Of(
         List<PieceLine> lines,
         Func<string, bool> isSign,
+        Func<string, bool> isNotYet,
         IReadOnlyList<RoomReading> readings,
         Func<string?, string?> rooms,
         TradePractice practice)
@@ -53,15 +61,25 @@ internal sealed record CoatSign(DateTimeOffset At, CoatReckoning Coat)
         }
 
         HashSet<DateTimeOffset> told = [];
+        (DateTimeOffset Coat, DateTimeOffset At)? notYet = null;
         for (var at = 0; at < lines.Count; at++)
         {
-            if (lines[at].What is PieceEvent.Note { Words: var note }
-                && isSign(note)
-                && CoatReckoning.Of([.. lines.Take(at)], readings, rooms, practice)
-                    is { HasFailed: false, IsSanded: false } coat
-                && told.Add(coat.LaidAt))
+            if (lines[at].What is not PieceEvent.Note { Words: var note }
+                || !(isSign(note) || isNotYet(note))
+                || CoatReckoning.Of([.. lines.Take(at)], readings, rooms, practice)
+                    is not { HasFailed: false, IsSanded: false } coat)
             {
-                yield return new CoatSign(lines[at].At, coat);
+                continue;
+            }
+
+            if (isNotYet(note))
+            {
+                notYet = (coat.LaidAt, lines[at].At);
+            }
+            else if (told.Add(coat.LaidAt))
+            {
+                yield return new CoatSign(
+                    lines[at].At, coat, notYet is (var of, var moment) && of == coat.LaidAt ? moment : null);
             }
         }
     }

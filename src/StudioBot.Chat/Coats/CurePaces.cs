@@ -12,66 +12,91 @@ internal sealed partial class CurePaces
     // Older ones were other lots (common practice).
     private const int MostReports = 40;
 
-    private readonly Dictionary<string, CurePace> _paces;
+    private readonly Lazy<Dictionary<string, CurePace>> _paces;
 
-    private CurePaces(Dictionary<string, CurePace> paces) => _paces = paces;
-
-    /// <summary>As the records stand now.</summary>
-    public static CurePaces Of(StudioView view, TradePractice practice) =>
-        new(CoatSign.Of(Tacky, IsTacky, MostReports, view, practice)
-            .Select(sign => (sign.Coat.System, Ratio: CurePace.RatioOf(
-                sign.At, CoatReckoning.Times(sign.Coat.System), sign.Coat.LaidAt, sign.Coat.Film)))
-            .Where(one => one.Ratio is not null)
+    /// <summary>As the records stand when the first is asked for; they are read once.</summary>
+    public CurePaces(StudioView view, TradePractice practice) =>
+        _paces = new(() => CoatSign.Of(Tacky, IsTacky, IsNotTacky, MostReports, view, practice)
+            .Select(sign => (sign.Coat.System, Report: ReportOf(sign)))
+            .Where(one => one.Report is not null)
             .GroupBy(one => one.System.Name)
             .ToDictionary(
-                same => same.Key, same => CurePace.From(same.Select(one => one.Ratio!.Value).TakeLast(MostReports))));
+                same => same.Key,
+                same => CurePace.FromLooks(same.Select(one => one.Report!.Value).TakeLast(MostReports))));
 
     /// <summary>When each coat that was noted tacky was to be so, by the notes before it, against when it was noted: in
     /// hours at the temperature of its sheet. What is three times off tells of a fault or a slip.</summary>
     public static IReadOnlyList<PastGuess> Past(StudioView view, TradePractice practice) =>
-        [.. CoatSign.Of(Tacky, IsTacky, MostReports, view, practice)
+        [.. CoatSign.Of(Tacky, IsTacky, IsNotTacky, MostReports, view, practice)
             .GroupBy(sign => sign.Coat.System.Name)
             .SelectMany(Past)
             .OrderBy(one => one.At)];
 
     private static IEnumerable<PastGuess> Past(IEnumerable<CoatSign> signs)
     {
-        List<(DateTimeOffset At, double Ratio)> before = [];
-        foreach (var (at, coat) in signs)
+        List<(DateTimeOffset At, PaceReport Report)> before = [];
+        foreach (var sign in signs)
         {
-            var sheet = CoatReckoning.Times(coat.System);
-            if (CurePace.RatioOf(at, sheet, coat.LaidAt, coat.Film) is not { } ratio)
+            var (coat, sheet) = (sign.Coat, CoatReckoning.Times(sign.Coat.System));
+            if (ReportOf(sign) is not { } report)
             {
                 continue;
             }
 
             // What was noted since the coat was laid nobody could go by then.
-            var told = CurePace.From(before.Where(one => one.At < coat.LaidAt).Select(one => one.Ratio)).Over(sheet);
-            if (CurePace.From([ratio]).Reports > 0)
+            var told = CurePace.FromLooks(before.Where(one => one.At < coat.LaidAt).Select(one => one.Report))
+                .Over(sheet);
+            if (!CurePace.IsSlip(report.Ratio))
             {
                 yield return new PastGuess(
                     $"piece {coat.Piece}",
                     coat.LaidAt,
-                    ratio * Middle(sheet),
+                    Moment(report) * Middle(sheet),
                     Middle(told),
                     Middle(sheet),
                     told.OpensFrom.TotalHours,
                     told.OpensBy.TotalHours);
             }
 
-            before.Add((at, ratio));
+            before.Add((sign.At, report));
         }
+    }
+
+    // Between two looks, the middle of both.
+    private static double Moment(PaceReport report) => Math.Sqrt(report.Ratio * (report.NotYet ?? report.Ratio));
+
+    private static PaceReport? ReportOf(CoatSign sign)
+    {
+        if (Ratio(sign.At) is not { } ratio)
+        {
+            return null;
+        }
+
+        var before = sign.NotYet is { } look ? Ratio(look) : null;
+        return new PaceReport(ratio, before < ratio ? before : null);
+
+        double? Ratio(DateTimeOffset at) =>
+            CurePace.RatioOf(at, CoatReckoning.Times(sign.Coat.System), sign.Coat.LaidAt, sign.Coat.Film);
     }
 
     private static double Middle(CureTimes times) => Math.Sqrt(times.OpensFrom.TotalHours * times.OpensBy.TotalHours);
 
     /// <summary>That of a resin; its sheet's where nothing was noted.</summary>
-    public CurePace Of(ResinSystem system) => _paces.GetValueOrDefault(system.Name, CurePace.OfSheet);
+    public CurePace Of(ResinSystem system) => _paces.Value.GetValueOrDefault(system.Name, CurePace.OfSheet);
 
     /// <summary>Whether a note says that a coat is tacky, and nothing else.</summary>
     public static bool IsTacky(string note) => Sign().IsMatch(note);
 
-    private const string Tacky = "tacky";
+    /// <summary>Whether a note says that a coat is not tacky yet, and nothing else.</summary>
+    public static bool IsNotTacky(string note) => NotYet().IsMatch(note);
+
+    [GeneratedRegex(
+        @"^(?:(?:it|is|it's|its|now|just|still) )*(?:not (?:yet )?tacky(?: yet)?|(?:wet|runny|liquid) still)[.!]?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    private static partial Regex NotYet();
+
+    /// <summary>The note that says so.</summary>
+    public const string Tacky = "tacky";
 
     [GeneratedRegex(
         @"^(?:(?:it|is|it's|its|now|just|has|gone|already) )*tacky(?: now| already)?[.!]?$",

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using StudioBot.Chat.Learning;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
@@ -30,7 +31,7 @@ internal sealed partial class StudioGels
 
     /// <summary>As the records stand now.</summary>
     public static StudioGels Of(Studio studio) => new(
-        CoatSign.Of(Sign, IsGelled, MostReports, studio.View, studio.Practice)
+        CoatSign.Of(Sign, IsGelled, _ => false, MostReports, studio.View, studio.Practice)
             .Select(sign => OfCoat(sign.Coat, sign.At))
             .Concat(OfBatches(studio))
             .OfType<Gel>());
@@ -49,6 +50,35 @@ internal sealed partial class StudioGels
             ? new Gel($"{coat.Piece}", at, coat.System, report)
             : null;
 
+    /// <summary>When each cup was to gel, by what was seen before it was mixed, against when it was seen, in minutes.
+    /// What is three times off tells of a slip.</summary>
+    public static IReadOnlyList<PastGuess> Past(Studio studio) =>
+        [.. Of(studio)._gels.SelectMany(Past).OrderBy(one => one.At)];
+
+    private static IEnumerable<PastGuess> Past(IEnumerable<Gel> gels)
+    {
+        List<Gel> before = [];
+        foreach (var gel in gels)
+        {
+            var (mixed, sheet) = (gel.At - gel.Report.After, gel.Report.Sheet);
+            if (!GelPace.IsSlip(gel.Report))
+            {
+                var pace = GelPace.From(before.Where(one => one.At < mixed).Select(one => one.Report));
+                var (early, late) = pace.Between(sheet);
+                yield return new PastGuess(
+                    char.IsAsciiDigit(gel.What[0]) ? $"piece {gel.What}" : gel.What,
+                    mixed,
+                    gel.Report.After.TotalMinutes,
+                    sheet.TotalMinutes * pace.Factor,
+                    sheet.TotalMinutes,
+                    early.TotalMinutes,
+                    late.TotalMinutes);
+            }
+
+            before.Add(gel);
+        }
+    }
+
     /// <summary>How long this resin can be worked; its sheet's where nothing gelled.</summary>
     public GelPace Pace(ResinSystem system) =>
         GelPace.From(_gels[system.Name].TakeLast(MostReports).Select(gel => gel.Report));
@@ -66,13 +96,18 @@ internal sealed partial class StudioGels
         : "";
 
     // The first of a batch: later ones only say that it is so still.
-    private static IEnumerable<Gel?> OfBatches(Studio studio) => studio.View.Batches.Gels(MostReports)
-        .Where(gel => gel.Warmth is not null)
-        .GroupBy(gel => gel.Batch)
-        .Select(same => same.MinBy(gel => gel.At)!)
-        .Select(gel => BatchResin.Of(studio.View.Batches.Find(gel.Batch)!, studio) is { Against: null } resin
+    private static IEnumerable<Gel?> OfBatches(Studio studio)
+    {
+        List<BatchGel> first = [.. studio.View.Batches.Gels(MostReports)
+            .Where(gel => gel.Warmth is not null)
+            .GroupBy(gel => gel.Batch)
+            .Select(same => same.MinBy(gel => gel.At)!)];
+        var resins = BatchResin.Of(
+            [.. first.Select(gel => studio.View.Batches.Find(gel.Batch)).OfType<Batch>()], studio);
+        return first.Select(gel => resins.GetValueOrDefault(gel.Batch) is { Against: null } resin
             ? OfBatch(gel, resin.System)
             : null);
+    }
 
     /// <summary>What a batch tells that gelled; none where it was too cold.</summary>
     /// <param name="gel">With how warm it was.</param>

@@ -23,7 +23,8 @@ internal sealed class StudioAccuracy : Ask
         [Topic],
         ["studio accuracy"])
     {
-        More = "Of paint, ready days, orders, resin hours and how thinned batches flow, beside common practice.",
+        More = "Of paint, ready days, orders, how long the shelf lasts, resin hours, gels and how thinned batches "
+            + "flow, beside common practice.",
         AlsoSaying = ["accuracy"],
     };
 
@@ -40,18 +41,23 @@ internal sealed class StudioAccuracy : Ask
                 new Block.Sample("left 40 ml from 17"));
         }
 
-        var isShort = kinds.Count > MostAtLength;
-        return new Reply(
-            [
-                new Block.Headline(Answer(kinds)),
-                .. kinds.Select(kind => new Block.Line(isShort ? kind.InShort : kind.AtLength)),
-                new Block.Line((isShort
-                    ? "Half were off by no more; 80 % is aimed at."
-                    : "Half of them were off by no more. Each is reckoned from what was known before it.")
-                    + Sentences.Invented(studio)),
-            ],
-            [new Button("What is set", "studio"), new Button("Techniques", "technique")]);
+        var own = kinds.Select(kind => new Block.Line(
+            kinds.Count > MostAtLength ? kind.InShort : kind.AtLength));
+        var full = Reply(kinds, own, kinds.Count > MostAtLength
+            ? "Half were off by no more; 80 % is aimed at."
+            : "Half of them were off by no more. Each is reckoned from what was known before it.", studio);
+        return LineBudget.Of(full) <= LineBudget.Lines
+            ? full
+            : Reply(
+                kinds,
+                [new Block.Figures([.. kinds.Select(kind => kind.Row)])],
+                "Half were off by no more, for what usual figures were off; then how many came as told.",
+                studio);
     }
+
+    private static Reply Reply(List<Kind> kinds, IEnumerable<Block> told, string reading, Studio studio) => new(
+        [new Block.Headline(Answer(kinds)), .. told, new Block.Line(reading + Sentences.Invented(studio))],
+        [new Button("What is set", "studio"), new Button("Techniques", "technique")]);
 
     private static IEnumerable<Kind?> All(Turn turn, Studio studio) =>
     [
@@ -74,7 +80,18 @@ internal sealed class StudioAccuracy : Ask
             "",
             "the sheet",
             1,
-            CurePaces.Past(studio.View, studio.Practice)),
+            CurePaces.Past(studio.View, studio.Practice),
+            isNoSooner: true),
+        Kind.Of("gel times", "Gels", "cups", "min", "", "the sheet", 0, StudioGels.Past(studio)),
+        Kind.Of(
+            "days of cover",
+            "Shelf lasts",
+            "purchases",
+            "days",
+            "",
+            "the last four weeks",
+            1,
+            StockCovers.Past(studio, turn.Now)),
         Kind.Of("flow", "Thinned batches", "readings", "%", "", "common practice", 1, StudioFlow.Past(studio)),
     ];
 
@@ -93,8 +110,9 @@ internal sealed class StudioAccuracy : Ask
     };
 
     // What one kind of estimate comes to; off by less than the usual one: below zero.
-    private sealed record Kind(string Name, double Off, string AtLength, string InShort)
+    private sealed record Kind(string Name, double Off, string AtLength, string InShort, Figure Row)
     {
+        // No sooner: what is told never comes before the sheet's, however early it came.
         public static Kind? Of(
             string name,
             string title,
@@ -103,20 +121,35 @@ internal sealed class StudioAccuracy : Ask
             string where,
             string usual,
             int decimals,
-            IEnumerable<PastGuess> guesses)
+            IEnumerable<PastGuess> guesses,
+            bool isNoSooner = false)
         {
             if (Accuracy.Of([.. guesses]) is not { } found)
             {
                 return null;
             }
 
+            var isSooner = isNoSooner && found.IsSooner;
             var (own, other) = (Show.Number(found.Off, decimals), Show.Number(found.UsualOff, decimals));
             return new Kind(
                 name,
                 found.Off - found.UsualOff,
                 $"{title}, {found.Count} {of}: off by {own} {unit}{where}; {usual} by {other} {unit}. "
-                    + $"{Show.Share(found.Held)} came as told; 80 % is aimed at.",
-                $"{title}, {found.Count}: off by {own} {unit}, {usual} {other}; {Show.Share(found.Held)} as told.");
+                    + (isSooner
+                        ? $"{Of(found)} opened sooner than told: that is never before the sheet's hours."
+                        : $"{Sentences.Capital(found.Came)}; 80 % is aimed at."),
+                $"{title}, {found.Count}: off by {own} {unit}, {usual} {other}; "
+                    + (isSooner ? $"{Of(found)} sooner than told." : $"{found.Came}."),
+                new Figure(title, $"{own} for {other} {unit}, " + found switch
+                {
+                    _ when isSooner => $"{found.Sooner} sooner",
+                    { Held: <= 0 } => "none",
+                    { Held: >= 1 } => "all",
+                    _ => Show.Share(found.Held),
+                }));
         }
+
+        private static string Of(Accuracy found) =>
+            found.Sooner == found.Count ? "All" : $"{found.Sooner} of {found.Count}";
     }
 }

@@ -1,3 +1,5 @@
+using StudioBot.Chat.Replies;
+
 namespace StudioBot.Chat.Learning;
 
 /// <summary>How good past estimates of one kind were.</summary>
@@ -5,7 +7,8 @@ namespace StudioBot.Chat.Learning;
 /// <param name="Off">Half of them were off by no more than this.</param>
 /// <param name="UsualOff">The same of common practice.</param>
 /// <param name="Held">The share that came between what was told, 0 to 1; 0.8 is what is aimed at.</param>
-internal sealed record Accuracy(int Count, double Off, double UsualOff, double Held)
+/// <param name="Sooner">How many came before the earliest that was told.</param>
+internal sealed record Accuracy(int Count, double Off, double UsualOff, double Held, int Sooner)
 {
     /// <summary>Of fewer nothing is told: chance would speak.</summary>
     public const int Enough = 5;
@@ -17,7 +20,20 @@ internal sealed record Accuracy(int Count, double Off, double UsualOff, double H
             guesses.Count,
             Median(guesses.Select(one => one.Off)),
             Median(guesses.Select(one => one.UsualOff)),
-            guesses.Count(one => one.IsHeld) / (double)guesses.Count);
+            guesses.Count(one => one.IsHeld) / (double)guesses.Count,
+            guesses.Count(one => one.Happened < one.Low));
+
+    /// <summary>Half and more came before the earliest that was told, as a quick resin does of which nothing is told
+    /// earlier than its sheet has it.</summary>
+    public bool IsSooner => 2 * Sooner >= Count;
+
+    /// <summary>83 % came as told; all or none of them.</summary>
+    public string Came => Held switch
+    {
+        <= 0 => "none came as told",
+        >= 1 => "all came as told",
+        _ => $"{Show.Share(Held)} came as told",
+    };
 
     private static double Median(IEnumerable<double> all)
     {

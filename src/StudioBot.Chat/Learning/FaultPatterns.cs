@@ -7,7 +7,8 @@ using StudioBot.Records.Pieces;
 namespace StudioBot.Chat.Learning;
 
 /// <summary>What the pieces with a fault share, by this studio's records: pieces with it compared with pieces without
-/// it over how, with what, from what and in what air they were poured.</summary>
+/// it over how, with what, from what and in what air they were poured, from what they were coated and in which rooms
+/// they lay.</summary>
 /// <remarks>Small counts say that they are too few; that many things are looked at is reckoned with
 /// (<see cref="FaultTable"/>, <see cref="ManyLooks"/>). Who made a piece is not looked at.</remarks>
 internal static class FaultPatterns
@@ -39,16 +40,19 @@ internal static class FaultPatterns
             Phrases = [.. one.Phrases.Where(phrase => phrase is not [var only] || !OnlyInQuestions.Contains(only))],
         })];
         var lines = studio.View.Pieces.Lines(numbers);
-        var faulty = lines
-            .Where(line => Tells(line.What) is { } words && IsOf(fault, words, told))
-            .Select(line => line.Number)
-            .ToHashSet();
+        var faulty = lines.Where(Tells).Select(line => line.Number).ToHashSet();
         return faulty.Count switch
         {
             0 => null,
             < Enough => $"Here {Count(faulty.Count)} of {numbers.Count} on record: too few to tell what they share.",
-            _ => Shared(faulty, studio.View.Pieces.These(numbers), lines, studio),
+            _ => Shared(
+                faulty,
+                studio.View.Pieces.These(numbers),
+                [.. lines.GroupBy(line => line.Number).SelectMany(own => own.TakeWhile(line => !Tells(line)))],
+                studio),
         };
+
+        bool Tells(PieceLine line) => Said(line.What) is { } words && IsOf(fault, words, told);
     }
 
     private static string Shared(
@@ -80,7 +84,7 @@ internal static class FaultPatterns
         return new FaultTable(both, with.Count - both, faulty.Count - both, all - with.Count - (faulty.Count - both));
     }
 
-    private static string? Tells(PieceEvent what) => what switch
+    private static string? Said(PieceEvent what) => what switch
     {
         // What a use writes by itself names materials.
         PieceEvent.Note note =>

@@ -1,3 +1,4 @@
+using StudioBot.Chat.Recording;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Flow;
 using StudioBot.Craft.Units;
@@ -8,7 +9,7 @@ using StudioBot.Records.Rooms;
 namespace StudioBot.Chat.Learning;
 
 /// <summary>What pieces with a fault may share: how, with what, from which lots and batches and in what air they were
-/// poured.</summary>
+/// poured, from which lots they were coated, in which rooms they lay.</summary>
 internal sealed class FaultThings
 {
     // Where paint is said to dry badly (common practice).
@@ -22,30 +23,29 @@ internal sealed class FaultThings
     private static readonly TimeSpan Fresh = TimeSpan.FromHours(12);
 
     private readonly Dictionary<string, MaterialForm> _forms;
-    private readonly Dictionary<int, IReadOnlyList<string>> _lots;
+    private readonly ILookup<int, string> _lots;
+    private readonly ILookup<int, string> _rooms;
     private readonly Dictionary<int, FlowReading> _flows;
     private readonly Dictionary<string, double> _usual;
     private readonly List<RoomReading> _air;
 
     /// <summary>Of these pieces.</summary>
     /// <param name="pieces">At least one.</param>
-    /// <param name="lines">What happened to them.</param>
+    /// <param name="lines">What happened to them, up to when the fault was told: a cause comes before.</param>
     /// <param name="studio">The records.</param>
     public FaultThings(IReadOnlyList<Piece> pieces, IReadOnlyList<PieceLine> lines, Studio studio)
     {
         var view = studio.View;
         _forms = view.Materials.All().ToDictionary(one => one.Name, one => one.Form);
-        var pours = lines.Where(line => line.What is PieceEvent.Poured)
-            .ToLookup(line => line.Number, line => line.ActId);
-        var drawn = view.Stock.HoldingOf(pours.SelectMany(one => one).Distinct()).Where(line => !line.Fills).ToList();
-        var labels = view.Lots.Of(drawn.Select(line => line.LotId).Distinct())
-            .Where(lot => lot.Label is not null)
-            .ToDictionary(lot => lot.Id, lot => lot.Label!);
-        var byAct = drawn.Where(line => labels.ContainsKey(line.LotId))
-            .ToLookup(line => line.ActId, line => labels[line.LotId]);
-        _lots = pieces.ToDictionary(
-            piece => piece.Number,
-            IReadOnlyList<string> (piece) => [.. pours[piece.Number].SelectMany(act => byAct[act]).Distinct()]);
+        _lots = Lots(lines, studio);
+        var rooms = PiecePlace.Rooms(view);
+        var shelved = lines.Where(line => line.What is PieceEvent.Shelved)
+            .ToLookup(line => line.Number, line => ((PieceEvent.Shelved)line.What).Shelf);
+        _rooms = pieces
+            .SelectMany(piece => shelved[piece.Number].DefaultIfEmpty(null)
+                .Select(shelf => (piece.Number, Room: rooms(shelf))))
+            .Where(lay => lay.Room is not null)
+            .ToLookup(lay => lay.Number, lay => $"that lay in the room {lay.Room}");
         _flows = view.Batches.Flows(int.MaxValue).GroupBy(flow => flow.Batch)
             .ToDictionary(same => same.Key, same => same.Last().Reading);
         _usual = pieces.Where(piece => piece.Batch is { } batch && _flows.ContainsKey(batch))
@@ -61,10 +61,28 @@ internal sealed class FaultThings
     [
         .. PieceThings.Of(piece),
         .. Kinds(piece),
-        .. _lots[piece.Number].Select(label => $"with lot {label}"),
+        .. _lots[piece.Number],
+        .. _rooms[piece.Number],
         .. Air(piece),
         .. Flow(piece),
     ];
+
+    // What a pour and a coat drew on; a lot without a label nobody could look up.
+    private static ILookup<int, string> Lots(IReadOnlyList<PieceLine> lines, Studio studio)
+    {
+        var drew = lines.Where(line => line.What is PieceEvent.Poured or PieceEvent.Coated).ToList();
+        var drawn = studio.View.Stock.HoldingOf(drew.Select(line => line.ActId).Distinct())
+            .Where(line => !line.Fills)
+            .ToLookup(line => line.ActId, line => line.LotId);
+        var labels = studio.View.Lots.Of(drawn.SelectMany(act => act).Distinct())
+            .Where(lot => lot.Label is not null)
+            .ToDictionary(lot => lot.Id, lot => lot.Label!);
+        return drew
+            .SelectMany(line => drawn[line.ActId].Where(labels.ContainsKey).Select(lot => (
+                line.Number,
+                What: $"{(line.What is PieceEvent.Coated ? "coated from" : "with")} lot {labels[lot]}")))
+            .ToLookup(one => one.Number, one => one.What);
+    }
 
     private IEnumerable<string> Kinds(Piece piece)
     {

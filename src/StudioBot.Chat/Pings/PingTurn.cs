@@ -16,6 +16,7 @@ internal sealed class PingTurn
 {
     private readonly Lazy<PieceReckoning> _reckoning;
     private readonly Dictionary<int, LaidCoat?> _coats = [];
+    private readonly CurePaces _paces;
     private readonly Lazy<IReadOnlyList<Member>> _members;
     private readonly Dictionary<int, Piece?> _pieces = [];
     private readonly ShelfNeeds _needs;
@@ -27,6 +28,7 @@ internal sealed class PingTurn
     {
         (Studio, Now) = (studio, now);
         _reckoning = new(() => new PieceReckoning(studio.View, studio.Practice, now));
+        _paces = new CurePaces(studio.View, studio.Practice);
         _members = new(studio.View.Members.All);
         _needs = new ShelfNeeds(studio, now);
         _batches = new(() => studio.View.Batches.All().Where(batch => batch.LotId is not null)
@@ -148,7 +150,8 @@ internal sealed class PingTurn
     public string Day(DateTimeOffset instant) => Show.Day(Zone.DateOf(instant));
 
     private LaidCoat? Laid(int number) => Piece(number) is { Stage: Stage.Coated }
-        && CoatReckoning.Of(number, Studio.View, Studio.Practice) is { HasFailed: false, IsSanded: false } hours
+        && CoatReckoning.Of([number], Studio.View, Studio.Practice, _paces)
+            is [{ HasFailed: false, IsSanded: false } hours]
         && Reckoning.Lines(number).LastOrDefault(line => line.What is PieceEvent.Coated) is { } line
             ? new LaidCoat(line.ActId, hours)
             : null;

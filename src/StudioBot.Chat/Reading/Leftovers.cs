@@ -98,7 +98,7 @@ internal static class Leftovers
     private static void Word(PhraseDraft draft, int at)
     {
         var atom = draft.Atoms[at];
-        var isCue = !draft.Form.Records && draft.Form.Sheet.Cues.Any(cue => cue.HasWord(atom.Lower));
+        var isCue = draft.Form.Sheet.Cues.Any(cue => cue.HasWord(atom.Lower));
         if (isCue || Fillers.Holds(atom.Lower))
         {
             return;

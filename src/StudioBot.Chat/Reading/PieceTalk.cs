@@ -45,8 +45,17 @@ internal sealed class PieceTalk(Message message)
 
         var between = Atoms.Take(verb.At).Skip(message.Start + 1);
         List<Atom> turned = [First, .. between, .. Atoms.Skip(verb.At + verb.Taken)];
-        return Verdict.Of(message.Read(verb.Forms, turned, 0, Atoms.Count));
+        var draft = message.Read(verb.Forms, turned, 0, Atoms.Count);
+        return draft.Form.Sheet.IsElseNoted && SaysMore(draft) ? null : Verdict.Of(draft);
     }
+
+    // 17 tacky at the rim, 3 cm: words come before any figure that has no place.
+    private static bool SaysMore(PhraseDraft draft) => draft.Slips.Count > 0
+        && Enumerable.Range(0, draft.Atoms.Count)
+            .Where(at => !draft.IsTaken(at))
+            .Select(at => draft.Atoms[at])
+            .FirstOrDefault(atom => atom.Kind != AtomKind.Mark && !Fillers.Holds(atom.Lower))
+            is { Kind: AtomKind.Word or AtomKind.Name };
 
     /// <summary>Words about the piece are a note.</summary>
     public Heard? Noted() =>

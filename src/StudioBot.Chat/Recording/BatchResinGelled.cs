@@ -18,7 +18,7 @@ internal sealed class BatchResinGelled : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "batch", Room.Recording, "When a batch of resin gelled.",
-        [Batch, Gelled, FlowTold.Warmth, RecordSlots.Day],
+        [Batch, Gelled, RecordSlots.Seen, FlowTold.Warmth],
         ["batch 13 gelled", "batch 13 gelled 14:20", "batch 13 gelled 21C"])
     {
         More = "How long it flows is told shorter by it, never longer than the sheet; slips and cups fuller than the "
@@ -34,7 +34,7 @@ internal sealed class BatchResinGelled : Act
     internal override Reply Do(Phrase said, Writing writing)
     {
         var number = said.Of(Batch);
-        if (GelTold.Against(said, writing, $"batch {number} gelled") is { } trouble)
+        if (SeenThen.Against(said, writing, $"batch {number} gelled") is { } trouble)
         {
             return trouble;
         }
@@ -56,13 +56,14 @@ internal sealed class BatchResinGelled : Act
         Temperature? warmth = said.Has(FlowTold.Warmth)
             ? said.Of(FlowTold.Warmth).Air
             : RoomNow.Of(writing.Session.Rooms, writing.HappenedAt);
-        var isFirst = writing.Session.Batches.Gels(int.MaxValue)
-            .All(gel => gel.Batch != number || gel.Warmth is null || gel.At > writing.HappenedAt);
+        var isFirst = writing.Session.Batches.GelsOf(number)
+            .All(gel => gel.Warmth is null || gel.At > writing.HappenedAt);
         var after = writing.HappenedAt - batch.MadeAt;
         writing.Session.Batches.Gelled(number, after, warmth, writing.Act);
         return new Reply(
             [
-                new Block.Headline($"Batch {number}: gelled {Show.Time(after)} after it was mixed."),
+                new Block.Headline(
+                    $"Batch {number}: gelled {Show.Time(after)} after it was mixed{SeenThen.Behind(writing)}."),
                 .. Told(number, resin, isFirst, warmth, writing),
                 Cautions.About(writing.Studio, SafetySubject.CupHeat),
             ],
@@ -82,7 +83,7 @@ internal sealed class BatchResinGelled : Act
                     $"batch {number} gelled {WallTime.Of(writing.HappenedAt, writing.Studio):HH:mm} 21C")),
             ],
             (_, false, _) => [new Block.Line("Kept; what counts is when it was first seen.")],
-            _ => StudioGels.OfBatch(writing.Session.Batches.Gels(1)[0], resin.System) is { } gel
+            _ => StudioGels.OfBatch(writing.Session.Batches.GelsOf(number)[^1], resin.System) is { } gel
                 ? GelTold.Of(gel, writing.Studio)
                 : [new Block.Line("Below 10 °C its sheet says nothing: nothing is learnt from it.")],
         };

@@ -77,8 +77,8 @@ internal sealed class CoatCommand : Act
         }
 
         var shares = CoatShare.Of(pieces, mix.A, mix.B, mix.System);
-        var before = pieces.Select(piece =>
-            CoatReckoning.Of(piece.Number, writing.Session, writing.Practice)).OfType<CoatReckoning>().ToList();
+        var before = CoatReckoning.Of(
+            [.. pieces.Select(piece => piece.Number)], writing.Session, writing.Practice);
         ResinTaken[] taken =
         [
             ResinTaken.From(MaterialForm.ResinA, mix.NamedA, labels, mix.A, writing),
@@ -184,8 +184,10 @@ internal sealed class CoatCommand : Act
         IReadOnlyList<CoatReckoning> before,
         Writing writing)
     {
-        var coats = shares.Select(share => CoatReckoning.Of(share.Piece.Number, writing.Session, writing.Practice)!)
-            .ToList();
+        var laid = CoatReckoning
+            .Of([.. shares.Select(share => share.Piece.Number)], writing.Session, writing.Practice)
+            .ToDictionary(coat => coat.Piece);
+        var coats = shares.Select(share => laid[share.Piece.Number]).ToList();
         var numbers = TalkedOf.Words(shares.Select(share => share.Piece.Number));
         var which = coats.Select(coat => coat.Number).Distinct().ToList() is [var only] ? $"coat {only}" : "coated";
         List<Block> blocks =

@@ -41,7 +41,10 @@ internal sealed class CoatFailed : Act
         }
 
         writing.Touch(pieces.Select(piece => piece.Number));
-        var next = pieces.GroupBy(piece => Next(piece.Number, writing)).ToList();
+        var coats = CoatReckoning
+            .Of([.. pieces.Select(piece => piece.Number)], writing.Session, writing.Practice)
+            .ToDictionary(coat => coat.Piece);
+        var next = pieces.GroupBy(piece => Next(coats.GetValueOrDefault(piece.Number), writing)).ToList();
         return new Reply(
             [
                 new Block.Headline($"Coat on {TalkedOf.Words(pieces)} failed{(why is null ? "" : $": {Short(why)}")}."),
@@ -53,9 +56,8 @@ internal sealed class CoatFailed : Act
     }
 
     // Half-cured dust can make allergic, and half-cured resin clogs the paper: full cure comes first.
-    private static string Next(int number, Writing writing)
+    private static string Next(CoatReckoning? coat, Writing writing)
     {
-        var coat = CoatReckoning.Of(number, writing.Session, writing.Practice);
         var full = coat is null ? null : CoatHours.Full(coat);
         return (coat, full) switch
         {

@@ -1,6 +1,4 @@
 using StudioBot.Chat.Coats;
-using StudioBot.Chat.Reading;
-using StudioBot.Chat.Reading.Values;
 using StudioBot.Chat.Replies;
 using StudioBot.Craft.Coats;
 using StudioBot.Craft.Practice;
@@ -10,29 +8,6 @@ namespace StudioBot.Chat.Recording;
 /// <summary>What is said of a gel that was recorded.</summary>
 internal static class GelTold
 {
-    /// <summary>The trouble with a moment that is still to come, or with a day whose hour nobody said: minutes count.
-    /// None where there is none.</summary>
-    /// <param name="said">What was said.</param>
-    /// <param name="writing">When.</param>
-    /// <param name="sample">A line that works, without a moment.</param>
-    public static Reply? Against(Phrase said, Writing writing, string sample)
-    {
-        if (!said.Has(RecordSlots.Day))
-        {
-            return null;
-        }
-
-        var moment = said.Of(RecordSlots.Day);
-        return moment > writing.Turn.Local
-            ? TalkedOf.Trouble(
-                $"{RecordSlots.Day.Say(said)} is still to come: a record is of what was. Nothing recorded.", sample)
-            : moment.TimeOfDay == TimeSpan.Zero && moment.Date < writing.Turn.Local.Date
-            ? TalkedOf.Trouble(
-                $"At what hour, {RecordSlots.Day.Say(said)}? Minutes count. Nothing recorded.",
-                $"{sample} yesterday 14:20")
-            : null;
-    }
-
     /// <summary>What the sheet has, and what is learnt from it.</summary>
     /// <param name="gel">What was told; it is on record.</param>
     /// <param name="studio">The records, with it.</param>

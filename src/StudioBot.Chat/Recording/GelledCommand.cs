@@ -17,26 +17,33 @@ internal sealed class GelledCommand : Act
     /// <inheritdoc/>
     public override CommandSheet Sheet { get; } = new(
         "gelled", Room.Recording, "When a coat of resin gelled.",
-        [Pieces, RecordSlots.Day],
+        [Pieces, RecordSlots.Seen],
         ["gelled 17", "17 gelled 14:20"])
     {
         More = "How long it flows is told shorter by it, never longer than the sheet; slips are left out and named.",
+        IsElseNoted = true,
     };
+
+    /// <inheritdoc/>
+    internal override Misread? Check(Phrase said) => SeenThen.WithWords(said, $"note {said.Of(Pieces)[0]} gelled");
 
     /// <inheritdoc/>
     internal override Reply Do(Phrase said, Writing writing)
     {
         var pieces = TalkedOf.Pieces(said.Of(Pieces), writing);
-        var against = GelTold.Against(said, writing, $"gelled {pieces[0].Number}");
+        var against = SeenThen.Against(said, writing, $"gelled {pieces[0].Number}");
         if ((against ?? TalkedOf.Before(pieces, writing)) is { } trouble)
         {
             return trouble;
         }
 
         List<StudioGels.Gel?> gels = [];
+        var coats = CoatReckoning
+            .Of([.. pieces.Select(piece => piece.Number)], writing.Session, writing.Practice)
+            .ToDictionary(coat => coat.Piece);
         foreach (var piece in pieces)
         {
-            var coat = CoatReckoning.Of(piece.Number, writing.Session, writing.Practice);
+            var coat = coats.GetValueOrDefault(piece.Number);
             if (Against(piece, coat, writing) is { } refused)
             {
                 return refused;
@@ -48,12 +55,17 @@ internal sealed class GelledCommand : Act
         foreach (var piece in pieces)
         {
             writing.Session.Pieces.Book(piece.Number, new PieceEvent.Note(StudioGels.Sign), writing.Act);
+            if (writing.Turn.Photo is { } photo)
+            {
+                writing.Session.Pieces.Book(
+                    piece.Number, new PieceEvent.Photo(photo, StudioGels.Sign), writing.Act);
+            }
         }
 
         writing.Touch(pieces.Select(piece => piece.Number));
         return new Reply(
             [
-                Headline(pieces, gels),
+                Headline(pieces, gels, writing),
                 .. gels.OfType<StudioGels.Gel>().FirstOrDefault() is { } gel
                     ? GelTold.Of(gel, writing.Studio)
                     : [new Block.Line("Below 10 °C its sheet says nothing: nothing is learnt from it.")],
@@ -63,11 +75,12 @@ internal sealed class GelledCommand : Act
             []);
     }
 
-    private static Block.Headline Headline(IReadOnlyList<Piece> pieces, List<StudioGels.Gel?> gels) => new(
+    private static Block.Headline Headline(
+        IReadOnlyList<Piece> pieces, List<StudioGels.Gel?> gels, Writing writing) => new(
         gels.Select(gel => gel is null ? "" : Show.Time(gel.Report.After)).Distinct().ToList()
             is [{ Length: > 0 } after]
-            ? $"{TalkedOf.Words(pieces)}: gelled {after} after the coat."
-            : $"{TalkedOf.Words(pieces)}: gelled.");
+            ? $"{TalkedOf.Words(pieces)}: gelled {after} after the coat{SeenThen.Behind(writing)}."
+            : $"{TalkedOf.Words(pieces)}: gelled{SeenThen.Behind(writing)}.");
 
     // What is said of the first is said of it; of the others, which are slips.
     private static IEnumerable<Block> LeftOut(IReadOnlyList<StudioGels.Gel> others)

@@ -24,10 +24,9 @@ internal sealed class NoteCommand : Act
     public override CommandSheet Sheet { get; } = new(
         "note", Room.Recording, "Words kept with a piece.",
         [Piece, Text],
-        ["note 17 big cells lower left", "17 tacky"])
+        ["note 17 big cells lower left"])
     {
-        More = "As a caption, the photo too. “Tacky” of a fresh coat teaches how long your resin takes: the "
-            + "recoat window only ever narrows by it, within the sheet's.",
+        More = "As a caption, the photo too.",
         Also = ["notes", "noted"],
     };
 
@@ -48,22 +47,20 @@ internal sealed class NoteCommand : Act
             new Block.Headline(photo is null ? $"Kept with {piece.Number}." : $"Photo kept with {piece.Number}."),
             new Block.Line(Labels.Cut(words, MostShown + 1)),
         ];
-        if (Coat(piece.Number, words, photo, writing) is { } coat && coat.Pace.Reports > before?.Pace.Reports)
+        if (before is not null && Coat(piece.Number, words, photo, writing) is { } coat)
         {
-            // The windows of all coats of this resin move with it.
-            writing.Touch(writing.Session.Pieces.All()
-                .Where(other => other.Stage == Stage.Coated)
-                .Select(other => other.Number));
+            blocks.AddRange(TackyTold.Of(before.Pace, coat, writing));
+        }
+
+        if (photo is null && CurePaces.IsNotTacky(words) && Live(piece.Number, writing) is not null)
+        {
             blocks.Add(new Block.Line(
-                $"{Show.Time(writing.HappenedAt - coat.LaidAt)} after the coat: its resin's hours learn from it."));
-            blocks.Add(new Block.Line(CoatHours.Window(coat, writing.Turn)));
-            blocks.Add(new Block.Line("The product's sheet comes first."));
+                $"When it is, send {piece.Number} tacky: its resin's hours learn from both looks."));
         }
 
         if (photo is null && IsTackyWithMore(words))
         {
-            blocks.Add(new Block.Line(
-                $"Words only: an hour beside it is not read. Send “{piece.Number} tacky” while it is so, to learn from."));
+            blocks.Add(new Block.Line($"Words only; to learn from it: {piece.Number} tacky 14:20"));
         }
 
         if (photo is null && StudioGels.IsGelled(words) && Gel(piece.Number, writing) is { } gel)
@@ -75,8 +72,12 @@ internal sealed class NoteCommand : Act
     }
 
     private static StudioGels.Gel? Gel(int piece, Writing writing) =>
+        Live(piece, writing) is { } coat ? StudioGels.OfCoat(coat, writing.HappenedAt) : null;
+
+    // The coat that may still go further; none where there is none, or it failed or is sanded.
+    private static CoatReckoning? Live(int piece, Writing writing) =>
         CoatReckoning.Of(piece, writing.Session, writing.Practice) is { HasFailed: false, IsSanded: false } coat
-            ? StudioGels.OfCoat(coat, writing.HappenedAt)
+            ? coat
             : null;
 
     // As in “tacky 14:20”, which one would think was learnt from.
@@ -85,5 +86,5 @@ internal sealed class NoteCommand : Act
 
     // The coat of which this note may say that it is tacky; none where it says something else.
     private static CoatReckoning? Coat(int piece, string words, string? photo, Writing writing) =>
-        photo is null && CurePaces.IsTacky(words) ? CoatReckoning.Of(piece, writing.Session, writing.Practice) : null;
+        photo is null && CurePaces.IsTacky(words) ? Live(piece, writing) : null;
 }

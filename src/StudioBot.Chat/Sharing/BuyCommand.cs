@@ -33,7 +33,8 @@ internal sealed class BuyCommand : Ask
     {
         More = "In the cheapest whole packs, what it costs and why; one material's use, by last year's "
             + "season once a year is on record, reorder point by its own delivery times, days left, and until when to "
-            + "order for the workshops that it counts.",
+            + "order for the workshops that it counts; what past ones took, on their day or the next, is no everyday "
+            + "use.",
         Also = ["shopping"],
         Cues =
         [

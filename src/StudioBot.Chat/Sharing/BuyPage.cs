@@ -44,10 +44,11 @@ internal static class BuyPage
             rows.Add(new Figure(OwnLow, Show.Amount(low)));
         }
 
-        // What there is no room for goes from the end: the figures of a spreadsheet, what is over, and the spread.
+        // What there is no room for goes from the end: the figures of a spreadsheet, what is over, what workshops
+        // took, and the spread.
         List<string> grounds = [.. Grounds(need, turn, studio)];
-        string?[] last = [Surplus(need), Even(need)];
-        Reply[] pages = [Page(last), Page(last[..1]), Page([])];
+        string?[] last = [Apart(need), Surplus(need), Even(need)];
+        Reply[] pages = [Page(last), Page(last[..2]), Page(last[..1]), Page([])];
         return pages.FirstOrDefault(page => LineBudget.Of(page) <= LineBudget.Lines) ?? Page([], isBrief: true);
 
         Reply Page(string?[] more, bool isBrief = false) => new(
@@ -65,6 +66,12 @@ internal static class BuyPage
                 new Button(Labels.Short($"Stock {need.Material.Name}"), $"stock {need.Material.Name}"),
             ]);
     }
+
+    // Else one would look for it in what a day takes.
+    private static string? Apart(ShelfNeed need) => Math.Floor(need.Use.Apart) < 1
+        ? null
+        : $"Not in it: {Show.Amount(new Need(need.Material, need.Use.Apart).Amount)} for workshops, as used on "
+            + "their day or the next.";
 
     // What a spreadsheet would say, for who checks it there; a guess is not worth it.
     private static string? Even(ShelfNeed need)

@@ -13,6 +13,16 @@ internal sealed record StockUse(DailyUse Rate, int Days, int Uses)
     /// too little of it.</summary>
     public Season? Season { get; init; }
 
+    /// <summary>What was used beside that for workshops, on their days and the days after, in the material's own unit;
+    /// zero or more.</summary>
+    public double Apart { get; init; }
+
+    /// <summary>What a day took in the last four weeks, whatever was before.</summary>
+    public double Lately { get; init; }
+
+    /// <summary>So many days those are.</summary>
+    public const int LatelyDays = 4 * 7;
+
     /// <summary>How far back is looked.</summary>
     public const int MostDays = 8 * 7;
 

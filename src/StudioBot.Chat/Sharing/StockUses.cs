@@ -6,7 +6,8 @@ using StudioBot.Records.Stock;
 namespace StudioBot.Chat.Sharing;
 
 /// <summary>What materials are used by, as it was at one moment: their lines of eight weeks, and of a season a year
-/// ago, are read. What a workshop was to take on its day is no everyday use.</summary>
+/// ago, are read. What a workshop was to take is no everyday use: it is taken off what was used on its day, and as far
+/// as that was less, off what was used on the next, when it is booked by who went home first.</summary>
 internal sealed class StockUses
 {
     // Whole weeks, so that weekends fall on weekends.
@@ -21,11 +22,15 @@ internal sealed class StockUses
     private readonly Window _lately;
 
     /// <summary>Up to this moment.</summary>
-    public StockUses(Studio studio, DateTimeOffset now)
+    /// <param name="studio">The records.</param>
+    /// <param name="now">The moment.</param>
+    /// <param name="behind">What was written from this act on is left out: for a moment that is gone, what was told
+    /// later. None: nothing is.</param>
+    public StockUses(Studio studio, DateTimeOffset now, long? behind = null)
     {
         (_studio, _now) = (studio, now);
         _today = DayOf(now);
-        _lately = new Window(studio, now, StockUse.MostDays, null);
+        _lately = new Window(studio, now, StockUse.MostDays, behind);
     }
 
     private const long QuarterHour = 15 * TimeSpan.TicksPerMinute;
@@ -44,13 +49,22 @@ internal sealed class StockUses
         }
 
         var age = _today - DayOf(begun) + 1;
-        var used = Days(material, _lately, _now, Math.Clamp(age, StockUse.FewestDays, StockUse.MostDays));
+        var (used, apart) = Days(material, _lately, _now, Math.Clamp(age, StockUse.FewestDays, StockUse.MostDays));
         var rate = DailyUse.From(used);
         var season = !rate.IsLittleData && age >= Year + StockUse.MostDays ? SeasonOf(material, ahead) : null;
         return new StockUse(season?.Over(rate) ?? rate, used.Length, used.Count(units => units > 0))
         {
             Season = season,
+            Apart = apart,
+            Lately = used.TakeLast(StockUse.LatelyDays).Average(),
         };
+    }
+
+    /// <summary>What each day took since a moment, that of the moment first and today last.</summary>
+    public IReadOnlyList<double> DaysSince(DateTimeOffset since, long material)
+    {
+        var count = _today - DayOf(since) + 1;
+        return Days(material, new Window(_studio, _now, count, null), _now, count, since).Days;
     }
 
     private Season? SeasonOf(long material, int ahead)
@@ -62,34 +76,45 @@ internal sealed class StockUses
             _aYearAgo[ahead] = window = new Window(_studio, end, StockUse.MostDays + ahead, behind);
         }
 
-        var days = Days(material, window, end, StockUse.MostDays + ahead);
+        var (days, _) = Days(material, window, end, StockUse.MostDays + ahead);
         return Season.Of(days[..StockUse.MostDays], days[StockUse.MostDays..]);
     }
 
-    // Of so many days, the last of them that of the end.
-    private double[] Days(long material, Window window, DateTimeOffset end, int count)
+    // Of so many days, the last of them that of the end, and what of it was for workshops. The day before them is
+    // looked at too: what a workshop took on it is not looked for on the first.
+    private (double[] Days, double Apart) Days(
+        long material, Window window, DateTimeOffset end, int count, DateTimeOffset since = default)
     {
-        var days = new double[count];
+        var days = new double[count + 1];
         var last = DayOf(end);
         foreach (var use in _studio.View.Stock.UsesSince(window.Since, material, window.First, window.Behind))
         {
-            Put(use.At, use.Units);
+            if (use.At > since && At(use.At) is { } at)
+            {
+                days[at] += use.Units;
+            }
         }
 
+        days = [.. days.Select(units => Math.Max(units, 0))];
+        var apart = 0d;
         foreach (var take in window.Workshops.Value[material])
         {
-            Put(take.At, -take.Units);
+            var (left, day) = (take.Units, At(take.At) ?? count + 1);
+            for (var at = day; at <= Math.Min(day + 1, count); at++)
+            {
+                var off = Math.Min(days[at], left);
+                days[at] -= off;
+                left -= off;
+                apart += at > 0 ? off : 0;
+            }
         }
 
-        return [.. days.Select(units => Math.Max(units, 0))];
+        return (days[1..], apart);
 
-        void Put(DateTimeOffset moment, double units)
+        int? At(DateTimeOffset moment)
         {
-            var at = count - 1 - (last - DayOf(moment));
-            if (moment <= end && at >= 0 && at < count)
-            {
-                days[at] += units;
-            }
+            var at = count - (last - DayOf(moment));
+            return moment <= end && at >= 0 && at <= count ? at : null;
         }
     }
 

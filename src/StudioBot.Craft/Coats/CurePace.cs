@@ -19,24 +19,31 @@ public sealed record CurePace(double Factor, double Narrowing, int Reports)
     /// <summary>The sheet alone.</summary>
     public static CurePace OfSheet { get; } = new(1, 1, 0);
 
-    /// <summary>Learns from what the reports of one resin came to.</summary>
+    /// <summary>Learns from what the reports of one resin came to, with no look before any of them.</summary>
     /// <param name="ratios">Of <see cref="RatioOf"/>, each above zero.</param>
-    public static CurePace From(IEnumerable<double> ratios)
+    public static CurePace From(IEnumerable<double> ratios) => FromLooks(ratios.Select(ratio => new PaceReport(ratio)));
+
+    /// <summary>Learns from the reports of one resin.</summary>
+    /// <param name="reports">With ratios of <see cref="RatioOf"/>.</param>
+    public static CurePace FromLooks(IEnumerable<PaceReport> reports)
     {
-        double[] logs = [.. ratios.Select(ratio => Math.Log(ratio)).Where(log => Math.Abs(log) < Farthest)];
-        if (logs.Length == 0)
+        PaceReport[] used = [.. reports.Where(report => !IsSlip(report.Ratio))];
+        if (used.Length == 0)
         {
             return OfSheet;
         }
 
-        const double studios = ReportedPace.BetweenStudios * ReportedPace.BetweenStudios;
-        const double coats = ReportedPace.BetweenCoats * ReportedPace.BetweenCoats;
-        var (mean, variance) = ReportedPace.Of(logs);
+        var (mean, variance) = ReportedPace.Of(used);
         return new CurePace(
             Math.Clamp(Math.Exp(mean), 1 / Slowest, Slowest),
-            Math.Sqrt((variance + coats) / (studios + coats)),
-            logs.Length);
+            ReportedPace.Narrowing(variance),
+            used.Length);
     }
+
+    /// <summary>Whether a report is three times the middle of the sheet's hours or a third of it: a fault, or a figure
+    /// that slipped.</summary>
+    /// <param name="ratio">Of <see cref="RatioOf"/>, above zero.</param>
+    public static bool IsSlip(double ratio) => Math.Abs(Math.Log(ratio)) >= Farthest;
 
     /// <summary>The time gone on a coat when it was reported tacky, over what its sheet says of it.</summary>
     /// <param name="at">When.</param>

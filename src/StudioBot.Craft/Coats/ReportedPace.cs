@@ -8,7 +8,9 @@ namespace StudioBot.Craft.Coats;
 /// late one lies behind what was to be reported by an exponential in logs of mean ln 2 (twice as long, from memory).
 /// How many of a studio's reports come in time is not known beforehand: a quarter, a half, three quarters or all, as
 /// likely each. Both are taken together over a grid of μ, and the share is summed out, so that a late report is hardly
-/// more than an upper bound, unless many agree.
+/// more than an upper bound, unless many agree. Where a look before is on record that found it not so yet, nothing is
+/// guessed of how late the report came: it was so somewhere between both looks (interval-censored), but for one look in
+/// fifty that errs (from memory).
 /// </remarks>
 internal static class ReportedPace
 {
@@ -22,15 +24,30 @@ internal static class ReportedPace
     // As one looks only now and then, in logs (common practice).
     private const double Looking = 0.20;
 
+    // A normal 80 % interval.
+    private const double EightOfTen = 1.2816;
+
+    private const double OfStudios = BetweenStudios * BetweenStudios;
+    private const double OfCoats = BetweenCoats * BetweenCoats;
+    private const double Errs = 0.02;
     private const double Step = 0.025;
     private const int Steps = 97;
     private static readonly double Lateness = Math.Log(2);
     private static readonly double Scatter = Math.Sqrt(BetweenCoats * BetweenCoats + Looking * Looking);
     private static readonly double[] InTime = [0.25, 0.5, 0.75, 1];
 
+    /// <summary>How wide the interval of the next one is against that of a studio that reported nothing, above 0 up to
+    /// 1.</summary>
+    /// <param name="variance">That of μ.</param>
+    public static double Narrowing(double variance) => Math.Sqrt((variance + OfCoats) / (OfStudios + OfCoats));
+
+    /// <summary>Four times of five the next one lies no farther from the middle than this, in logs.</summary>
+    /// <param name="narrowing">How wide that is against a studio that reported nothing.</param>
+    public static double Half(double narrowing) => EightOfTen * Math.Sqrt(OfStudios + OfCoats) * narrowing;
+
     /// <summary>The mean of μ and its variance.</summary>
-    /// <param name="logs">The logarithms of what the reports came to over the sheet's time, from −ln 3 to ln 3.</param>
-    public static (double Mean, double Variance) Of(IReadOnlyList<double> logs)
+    /// <param name="reports">Each with its ratio from a third to three.</param>
+    public static (double Mean, double Variance) Of(IReadOnlyList<PaceReport> reports)
     {
         var weights = new double[InTime.Length * Steps];
         for (var at = 0; at < Steps; at++)
@@ -42,9 +59,9 @@ internal static class ReportedPace
                 weights[share * Steps + at] = before;
             }
 
-            foreach (var log in logs)
+            foreach (var report in reports)
             {
-                var (prompt, late) = (Prompt(log - pace), Late(log - pace));
+                var (prompt, late) = Weights(report, pace);
                 for (var share = 0; share < InTime.Length; share++)
                 {
                     weights[share * Steps + at] += Math.Log(InTime[share] * prompt + (1 - InTime[share]) * late);
@@ -55,6 +72,21 @@ internal static class ReportedPace
         LogWeights.Normalise(weights);
         var mean = weights.Select((weight, at) => weight * Pace(at % Steps)).Sum();
         return (mean, weights.Select((weight, at) => weight * Math.Pow(Pace(at % Steps) - mean, 2)).Sum());
+    }
+
+    // Of one that came in time and of one that came late; alike where the look before says how late it may be.
+    private static (double Prompt, double Late) Weights(PaceReport report, double pace)
+    {
+        var off = Math.Log(report.Ratio) - pace;
+        if (report.NotYet is not { } before)
+        {
+            return (Prompt(off), Late(off));
+        }
+
+        var between = NormalCurve.Below(off / BetweenCoats)
+            - NormalCurve.Below((Math.Log(before) - pace) / BetweenCoats);
+        var either = Errs + (1 - Errs) * between;
+        return (either, either);
     }
 
     private static double Pace(int at) => (at - (Steps - 1) / 2) * Step;

@@ -130,6 +130,12 @@ public sealed class Undo
             where batch.act_id = $act
               and reading.undone_id is null
             union
+            select gel.act_id
+            from batch
+            join batch_gel as gel on gel.batch_id = batch.id
+            where batch.act_id = $act
+              and gel.undone_id is null
+            union
             select piece.act_id
             from piece_number as given
             join piece on piece.number = given.number and piece.undone_id is null
@@ -182,6 +188,7 @@ public sealed class Undo
         update piece set undone_id = $answer where act_id = $act;
         update air_reading set undone_id = $answer where act_id = $act;
         update flow_reading set undone_id = $answer where act_id = $act;
+        update batch_gel set undone_id = $answer where act_id = $act;
         update invitation set expires_at = min(expires_at, $at) where act_id = $act and used_at is null
         """;
 

@@ -24,7 +24,7 @@ public sealed class PieceRecords
         kept = new KeptRows(connection);
         measured = new(connection, ["piece", "piece_event"], asked =>
             [.. connection.Query<int>(LastMeasured, new { technique = asked.Technique, most = asked.Most })]);
-        noted = new(connection, ["piece", "piece_event"], asked =>
+        noted = new(connection, ["piece", "piece_event", "coat"], asked =>
             [.. connection.Query<int>(LastNoted, new { words = asked.Words, most = asked.Most })]);
     }
 
@@ -92,21 +92,34 @@ public sealed class PieceRecords
     public IReadOnlyList<int> Measured(string technique, int most) => measured.Of((technique, most));
 
     private const string LastNoted = """
-        select piece.number
-        from piece_event as line
-        join piece on piece.id = line.piece_id
-        where line.kind = 'note'
-          and line.words like '%' || $words || '%'
-          and piece.undone_id is null
-        group by piece.number
-        order by max(line.id) desc
-        limit $most
+        with noted as (
+            select line.piece_id as pieceId, max(line.id) as at
+            from piece_event as line
+            where line.kind = 'note'
+              and line.words like '%' || $words || '%'
+            group by line.piece_id),
+        coated as (
+            select piece.number, noted.at, coat.ratio_a as a, coat.ratio_b as b, coat.ratio_by as by
+            from noted
+            join piece on piece.id = noted.pieceId
+            join piece_event as line on line.piece_id = piece.id and line.kind = 'coated'
+            join coat on coat.event_id = line.id
+            where piece.undone_id is null
+            group by piece.number, coat.ratio_a, coat.ratio_b, coat.ratio_by),
+        placed as (
+            select number, at, row_number() over (partition by a, b, by order by at desc) as place
+            from coated)
+        select number
+        from placed
+        where place <= $most
+        group by number
+        order by max(at) desc
         """;
 
-    /// <summary>The numbers of the last pieces in a note of which these words stood, be it taken back; the last noted
-    /// first.</summary>
+    /// <summary>The numbers of the last coated pieces in a note of which these words stood, be it taken back; the last
+    /// noted first.</summary>
     /// <param name="words">A part of the note, in any case.</param>
-    /// <param name="most">No more than these.</param>
+    /// <param name="most">Of each resin that was asked for no more than these, so that none crowds out another.</param>
     public IReadOnlyList<int> Noted(string words, int most) => noted.Of((words, most));
 
     private IReadOnlyList<Piece> Those(string which, object parameters)

@@ -19,8 +19,8 @@ public sealed class BatchRecords
         this.connection = connection;
         flows = new(connection, ["flow_reading", "batch", "recipe"], most =>
             [.. connection.Query<FlowRow>(NewestFlows, new { most }).Select(row => row.From()).Reverse()]);
-        gels = new(connection, ["flow_reading", "batch"], most =>
-            [.. connection.Query<GelRow>(NewestGels, new { most }).Select(row => row.From()).Reverse()]);
+        gels = new(connection, ["batch_gel", "batch"], most =>
+            [.. connection.Query<GelRow>(NewestGels, new { most }).Select(row => row.From())]);
     }
 
     private const string Mixed = """
@@ -115,7 +115,6 @@ public sealed class BatchRecords
         join recipe on recipe.id = batch.recipe_id
         where reading.undone_id is null
           and batch.undone_id is null
-          and reading.cup is not 'gel'
         order by reading.id desc
         limit $most
         """;
@@ -124,10 +123,9 @@ public sealed class BatchRecords
     /// <param name="most">How many; one or more.</param>
     public IReadOnlyList<BatchFlow> Flows(int most) => flows.Of(most);
 
-    // The last reading of how it flows: not any more. Its seconds are those since it was mixed, in place of a cup's.
     private const string NewGel = """
-        insert into flow_reading (act_id, batch_id, cup, seconds, celsius)
-        select $act, id, 'gel', $seconds, $celsius
+        insert into batch_gel (act_id, batch_id, after_seconds, celsius)
+        select $act, id, $seconds, $celsius
         from batch
         where number = $number
           and undone_id is null
@@ -149,20 +147,40 @@ public sealed class BatchRecords
     });
 
     private const string NewestGels = """
-        select batch.number, reading.seconds, reading.celsius, act.happened_at as at, reading.act_id as actId
-        from flow_reading as reading
-        join act on act.id = reading.act_id
-        join batch on batch.id = reading.batch_id
-        where reading.undone_id is null
-          and batch.undone_id is null
-          and reading.cup = 'gel'
-        order by reading.id desc
-        limit $most
+        with placed as (
+            select gel.id, batch.number, gel.after_seconds as seconds, gel.celsius, gel.act_id as actId,
+                   row_number() over (partition by batch.recipe_id order by gel.id desc) as place
+            from batch_gel as gel
+            join batch on batch.id = gel.batch_id
+            where gel.undone_id is null
+              and batch.undone_id is null)
+        select placed.number, placed.seconds, placed.celsius, act.happened_at as at, placed.actId
+        from placed
+        join act on act.id = placed.actId
+        where placed.place <= $most
+        order by placed.id
         """;
 
-    /// <summary>Which batches gelled: the newest reports, in the order they were written.</summary>
-    /// <param name="most">How many; one or more.</param>
+    /// <summary>Which batches gelled: the newest reports of each recipe, in the order they were written.</summary>
+    /// <param name="most">How many of a recipe; one or more.</param>
     public IReadOnlyList<BatchGel> Gels(int most) => gels.Of(most);
+
+    private const string GelsOfOne = """
+        select batch.number, gel.after_seconds as seconds, gel.celsius, act.happened_at as at, gel.act_id as actId
+        from batch
+        join batch_gel as gel on gel.batch_id = batch.id
+        join act on act.id = gel.act_id
+        where batch.number = $number
+          and batch.undone_id is null
+          and gel.undone_id is null
+        order by gel.id
+        """;
+
+    /// <summary>What was said of one batch's gel, in the order it was written; one batch is seldom seen twice.
+    /// </summary>
+    /// <param name="number">Which batch.</param>
+    public IReadOnlyList<BatchGel> GelsOf(int number) =>
+        [.. connection.Query<GelRow>(GelsOfOne, new { number }).Select(row => row.From())];
 
     private sealed record GelRow(long Number, double Seconds, double? Celsius, long At, long ActId)
     {

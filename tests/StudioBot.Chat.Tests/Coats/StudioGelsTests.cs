@@ -30,6 +30,10 @@ public sealed class StudioGelsTests : IDisposable
         Assert.Contains("sheet", said.Split('\n')[^1], StringComparison.Ordinal);
         Assert.Equal(0.843, Flows() / sheet, 0.001);        // summed by another program (CurePaceTests), as one report of 0.695
         Assert.Contains("flows 36 min (own)", Page("resin 30cm round 3mm 2:1"), StringComparison.Ordinal);
+        var between = System.Text.RegularExpressions.Regex.Match(
+            Page("resin 30cm round 3mm 2:1 gels"), @"Four of five gel between (\d+) min and (\d+) min: plan by the first\.");
+        Assert.InRange(int.Parse(between.Groups[1].Value, null), 25, 35);       // 36 min over and times 1.33: less than the sheet's ln 2 apart
+        Assert.InRange(int.Parse(between.Groups[2].Value, null), 37, 51);
         Assert.Contains("Flows 36 min at 20 °C, own.", studio.Hear("coat 12 180 ml 2:1 20C 50%"), StringComparison.Ordinal);
     }
 
@@ -40,6 +44,32 @@ public sealed class StudioGelsTests : IDisposable
         studio.Now = studio.Now.AddHours(5);
 
         Assert.StartsWith("14: gelled 35 min after the coat.", Tells("14 gelled 10:35"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("14 gelled 10.35")]
+    [InlineData("14 gelled at 10.35")]
+    [InlineData("gelled 14 10.35 am")]
+    [InlineData("gelled 14 today 10.35")]
+    public void A_dot_stands_for_the_colon(string words)
+    {
+        Coat();                                             // at 10:00
+        studio.Now = studio.Now.AddHours(5);
+
+        Assert.StartsWith("14: gelled 35 min after the coat.\n", Tells(words), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Typed_after_midnight_the_hour_is_yesterdays_and_the_answer_says_so()
+    {
+        studio.Now = studio.Now.AddHours(13).AddMinutes(10);
+        Coat();                                             // at 23:10
+        Tells("recipe topcoat 60 ml resin A 30 ml hardener B");
+        Tells("mix topcoat 60 ml");
+        studio.Now = studio.Now.AddMinutes(70);             // 0:20
+
+        Assert.StartsWith("14: gelled 40 min after the coat, yesterday 23:50.", Tells("14 gelled 23:50"), StringComparison.Ordinal);
+        Assert.StartsWith("Batch 14: gelled 24 min after it was mixed, yesterday 23:34.", Tells("batch 14 gelled 23.34 21C"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -60,12 +90,13 @@ public sealed class StudioGelsTests : IDisposable
         var outcome = studio.Say("14 gelled yesterday");
         Assert.False(outcome.Recorded);
         Assert.Contains("Minutes count. Nothing recorded.", outcome.Reply.PlainText, StringComparison.Ordinal);
-        Assert.StartsWith("14: gelled 35 min after the coat.", Tells("gelled 14 yesterday 10:35"), StringComparison.Ordinal);
+        Assert.StartsWith("14: gelled 35 min after the coat, yesterday 10:35.\n", Tells("gelled 14 yesterday 10:35"), StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("14 gelled 9:30", "14 was coated only today 10:00. Nothing recorded.")]
-    [InlineData("14 gelled 23:30", "23:30 is still to come: a record is of what was. Nothing recorded.")]
+    [InlineData("14 gelled 23:30", "14 was coated only today 10:00. Nothing recorded.")]       // yesterday's
+    [InlineData("14 gelled 12:30", "12:30 is still to come: a record is of what was. Nothing recorded.")]
     [InlineData("16 gelled", "16 has no coat: nothing on it gels. Nothing recorded.")]
     [InlineData("batch 13 gelled", "Batch 13 holds no resin on record. Nothing recorded.")]
     public void What_can_not_be_is_not_recorded(string words, string why)
@@ -158,6 +189,7 @@ public sealed class StudioGelsTests : IDisposable
     [Theory]
     [InlineData("note 14 not gelled")]
     [InlineData("note 14 gelled edge lower left")]
+    [InlineData("14 gelled edge lower left")]
     public void Other_notes_teach_nothing(string words)
     {
         Coat();

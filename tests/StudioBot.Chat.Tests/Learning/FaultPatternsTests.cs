@@ -1,3 +1,4 @@
+using System.Globalization;
 using StudioBot.Chat.Tests.Support;
 
 namespace StudioBot.Chat.Tests.Learning;
@@ -66,6 +67,45 @@ public sealed class FaultPatternsTests : IDisposable
     }
 
     [Fact]
+    public void The_lots_that_a_coat_drew_on_count()
+    {
+        studio.Tells("bought 4 kg resin A 60.00 lot R-1");
+        studio.Tells("bought 2 kg hardener B 60.00 lot H-1");
+        Poured(25, "bloom", null);
+        Coated(1, 20, null);
+        studio.Tells("stop lot H-1 old");
+        studio.Tells("bought 2 kg hardener B 60.00 lot H-2");
+        Coated(21, 25, "sticky");
+
+        // By chance 1 of C(25,5) = 53,130 times.
+        Assert.Contains("5 of 5 coated from lot H-2, 0 of 20 without", Words("why is my resin sticky"), StringComparison.Ordinal);
+    }
+
+    // Twenty in the studio and five in the cupboard; the five crack before or after they are put there.
+    [Theory]
+    [InlineData("shelf {0} D", "note {0} crack near the rim", "5 of 5 that lay in the room cupboard, 0 of 20 without")]
+    [InlineData("note {0} crack near the rim", "shelf {0} D", "nothing they share stands out from chance")]
+    public void The_room_in_which_a_piece_lay_until_then_counts(string first, string then, string says)
+    {
+        studio.Tells("shelf N in studio");
+        studio.Tells("shelf D in cupboard");
+        Poured(25, "bloom", null);
+        for (var piece = 1; piece <= 25; piece++)
+        {
+            studio.Tells($"shelf {piece} N");
+        }
+
+        for (var piece = 21; piece <= 25; piece++)
+        {
+            studio.Now += TimeSpan.FromMinutes(2);
+            studio.Tells(string.Format(CultureInfo.InvariantCulture, first, piece));
+            studio.Tells(string.Format(CultureInfo.InvariantCulture, then, piece));
+        }
+
+        Assert.Contains(says, Words("why cracks"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void How_a_batch_flowed_counts_beside_the_others()
     {
         studio.Tells("bought 10 l neutral base 90.00");
@@ -99,6 +139,19 @@ public sealed class FaultPatternsTests : IDisposable
             if (note is not null)
             {
                 studio.Tells($"note {studio.Look(view => view.Pieces.Numbers()[^1])} {note}");
+            }
+        }
+    }
+
+    private void Coated(int from, int to, string? note)
+    {
+        for (var piece = from; piece <= to; piece++)
+        {
+            studio.Now += TimeSpan.FromMinutes(2);
+            Assert.True(studio.Say($"coat {piece} 60 ml 2:1 20C 50%", agreed: true).Recorded);
+            if (note is not null)
+            {
+                studio.Tells($"note {piece} {note}");
             }
         }
     }

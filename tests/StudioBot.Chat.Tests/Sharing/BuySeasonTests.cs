@@ -54,6 +54,45 @@ public sealed class BuySeasonTests : IDisposable
         Assert.Matches(@"A day takes +7\.5 ml", _studio.Hear("buy saffron"));
     }
 
+    // Told the next morning for that day, or for the one before; 150 of it on the day itself, the rest the next morning.
+    [Theory]
+    [InlineData("", "used 400 ml saffron")]
+    [InlineData("", "used 400 ml saffron yesterday")]
+    [InlineData("used 150 ml saffron", "used 250 ml saffron")]
+    public void What_a_workshop_took_may_be_booked_the_day_after_and_its_page_says_so(string thatDay, string nextDay)
+    {
+        Uses(1);
+        _studio.Now = _first.AddDays(Year + 50);
+        Reserve(400, _studio.Now.AddMinutes(-5));
+        if (thatDay.Length > 0)
+        {
+            _studio.Tells(thatDay);
+        }
+
+        _studio.Now = _first.AddDays(Year + 51);
+        _studio.Tells(nextDay);
+        _studio.Now = _first.AddDays(Year + 55);
+
+        var said = _studio.Hear("buy saffron");
+        Assert.Matches(@"A day takes +7\.5 ml", said);
+        Assert.Contains("Not in it: 400 ml for workshops, as used on their day or the next.", said.Replace('\n', ' '), StringComparison.Ordinal);
+    }
+
+    // 30 ml were used on the day of the workshop anyway and the next day none, so 30 of 400 are taken off; those two days later are everyday use:
+    // 14 × 30 ml + 400 ml − 30 ml over 56 days, 14.107 ml.
+    [Fact]
+    public void What_is_used_later_is_everyday_use()
+    {
+        Uses(1);
+        _studio.Now = _first.AddDays(Year + 48);            // a day of use
+        Reserve(400, _studio.Now.AddMinutes(-5));
+        _studio.Now = _first.AddDays(Year + 50);
+        _studio.Tells("used 400 ml saffron");
+        _studio.Now = _first.AddDays(Year + 55);
+
+        Assert.Matches(@"A day takes +14\.11 ml", _studio.Hear("buy saffron"));
+    }
+
     [Theory]
     [InlineData(5, "Counts the workshop of Fri 28 Jan.")]                       // of 20,000 ml that were bought
     [InlineData(40000, "Counts the workshop of Fri 28 Jan: order by 21 Jan.")]  // an order takes a week

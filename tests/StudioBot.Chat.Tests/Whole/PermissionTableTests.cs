@@ -63,6 +63,7 @@ public sealed class PermissionTableTests : IDisposable
         recording  shelf      ShelfSet          -    -    -    -    pg   pg
         recording  shelf      ShelfShow         -    -    -    -    pg   pg
         recording  sold       SoldCommand       -    -    -    -    pg   pg
+        recording  tacky      TackyCommand      -    -    -    -    pg   pg
         recording  weigh      WeighCommand      -    -    -    -    pg   pg
         sharing    balance    BalanceCommand    -    -    -    -    pg   pg
         sharing    bought     BoughtCommand     -    -    -    -    pg   pg

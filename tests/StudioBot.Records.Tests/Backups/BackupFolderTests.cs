@@ -71,8 +71,8 @@ public sealed class BackupFolderTests : IDisposable
 
         Assert.Equal(
             [
-                "studio-20261125T090000Z-asked.db", "studio-20261125T090000Z-before-upgrade-of-9.db",
-                "studio-20261125T090000Z-before-upgrade-of-9-2.db",
+                "studio-20261125T090000Z-asked.db", "studio-20261125T090000Z-before-upgrade-of-10.db",
+                "studio-20261125T090000Z-before-upgrade-of-10-2.db",
             ],
             names);
     }

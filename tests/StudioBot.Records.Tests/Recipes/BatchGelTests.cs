@@ -38,6 +38,27 @@ public sealed class BatchGelTests : IDisposable
         Assert.Equal((1, Now.AddMinutes(24), 21d), (gels[0].Batch, gels[0].At, gels[0].Warmth!.Value.Celsius));
         Assert.Null(gels[1].Warmth);
         Assert.Equal(30d, Assert.Single(studio.Read(view => view.Batches.Gels(1))).After.TotalMinutes);
+        Assert.Equal([24d, 30d], studio.Read(view => view.Batches.GelsOf(1)).Select(gel => gel.After.TotalMinutes));
+        Assert.Empty(studio.Read(view => view.Batches.GelsOf(2)));
+    }
+
+    [Fact]
+    public void The_newest_of_each_recipe_come_back_so_that_none_crowds_out_another()
+    {
+        Gelled(TimeSpan.FromMinutes(24), 21);
+        studio.Write(session =>
+        {
+            var act = session.Acts.Begin(new NewAct("mix", mira, "mix", Now.AddHours(1)));
+            var recipe = session.Recipes.Add(
+                "castcoat",
+                [Part.Of(session.Materials.All()[0], new Amount.ByVolume(Volume.FromMillilitres(60)))]);
+            session.Batches.Add(recipe, mira, Now.AddHours(1), Volume.FromMillilitres(60), act);
+            session.Batches.Gelled(2, TimeSpan.FromMinutes(50), null, act);
+            session.Batches.Gelled(2, TimeSpan.FromMinutes(55), null, act);
+        });
+
+        Assert.Equal([24d, 55d], studio.Read(view => view.Batches.Gels(1)).Select(gel => gel.After.TotalMinutes));
+        Assert.Equal([50d, 55d], studio.Read(view => view.Batches.GelsOf(2)).Select(gel => gel.After.TotalMinutes));
     }
 
     [Fact]

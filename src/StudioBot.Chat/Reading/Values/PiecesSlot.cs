@@ -109,7 +109,7 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
             return false;
         }
 
-        if (draft.At(at + 1) is { } plus && plus.IsMark("+"))
+        if (IsHour(draft, at) || (draft.At(at + 1) is { } plus && plus.IsMark("+")))
         {
             return false;
         }
@@ -124,6 +124,11 @@ internal sealed class PiecesSlot() : Slot<IReadOnlyList<int>>("a piece's number"
 
         return draft.At(at + 1) is not { Kind: AtomKind.Word } noun || IsBeforeWords(draft) || !IsCounted(draft, noun);
     }
+
+    // 17 gelled 14.20: an hour where minutes count.
+    private static bool IsHour(PhraseDraft draft, int at) =>
+        ClockWords.Dotted(draft, at) is not null
+        && draft.Form.Sheet.Takes.Any(slot => slot is WhenSlot { IsMinute: true });
 
     // note 17 a bit dull, note 17 panel warped: what follows is anybody's words.
     private bool IsBeforeWords(PhraseDraft draft) =>

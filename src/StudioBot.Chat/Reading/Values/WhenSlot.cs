@@ -7,6 +7,13 @@ namespace StudioBot.Chat.Reading.Values;
 /// <param name="key">The key under which it is understood.</param>
 internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day", isPast ? "tuesday" : "fri 18:00")
 {
+    // An hour to come is yesterday's where it is no longer gone than this: one who works by night types after midnight.
+    private static readonly TimeSpan LongestGone = TimeSpan.FromHours(12);
+
+    /// <summary>Whether minutes count: <c>14.20</c> is an hour too, and in a record an hour alone may be yesterday's.
+    /// </summary>
+    public bool IsMinute { get; init; }
+
     internal override IEnumerable<string> Lexicon =>
         CalendarWords.All.Concat(["tomorrow", "yesterday"]).Where(word => word.Length > 5);
 
@@ -64,7 +71,7 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
 
         var behind = at + day.Taken;
         behind += draft.At(behind) is { } between && between.IsWord("at") ? 1 : 0;
-        var clock = ClockWords.At(draft, behind);
+        var clock = Clock(draft, behind);
         draft.Said.Put(this, day.Date + (clock?.Time ?? TimeSpan.Zero));
         return clock is { } said ? behind + said.Taken - at : day.Taken;
     }
@@ -72,14 +79,24 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
     // An hour alone is today's, or tomorrow's where today's is over and something is still to come.
     private int? TakeClock(PhraseDraft draft, int at)
     {
-        if (ClockWords.At(draft, at) is not { } clock)
+        if (Clock(draft, at) is not { } clock)
         {
             return null;
         }
 
         var now = draft.Context.Local;
         var today = now.Date + clock.Time;
-        draft.Said.Put(this, !isPast && today <= now ? today.AddDays(1) : today);
+        var isYesterdays = isPast && IsMinute && today > now && now - today.AddDays(-1) <= LongestGone;
+        draft.Said.Put(this, isYesterdays ? today.AddDays(-1) : !isPast && today <= now ? today.AddDays(1) : today);
         return clock.Taken;
+    }
+
+    // Midnight stands for a day without an hour: where minutes count, the hour 0:00 is a tick behind it.
+    private (TimeSpan Time, int Taken)? Clock(PhraseDraft draft, int at)
+    {
+        var clock = ClockWords.At(draft, at) ?? (IsMinute ? ClockWords.Dotted(draft, at) : null);
+        return clock is (var time, var taken) && IsMinute && time == TimeSpan.Zero
+            ? (TimeSpan.FromTicks(1), taken)
+            : clock;
     }
 }
