@@ -38,7 +38,6 @@ internal static partial class TypedWords
     public static bool HoldUnit(Phrase said, Measure measure) => Of(said).Any(word =>
         UnitWords.Of(word.ToLowerInvariant())?.Measure is { } found && (found == measure || found == Measure.Ounce));
 
-    // Not from within a figure: a long one would be read anew from each of its digits.
-    [GeneratedRegex(@"(?<!\d)(\d+(?:[.,]\d+)?)\s*(\p{L}+)")]
+    [GeneratedRegex(@"(\d+(?:[.,]\d+)?)\s*(\p{L}+)", RegexOptions.NonBacktracking)]
     private static partial Regex Figured();
 }

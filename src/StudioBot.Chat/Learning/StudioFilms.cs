@@ -161,7 +161,7 @@ internal static partial class StudioFilms
 
     [GeneratedRegex(
         @"\b(ran|came up|was|too) short\b|\bran out\b|\b(not enough|too little) paint\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex RanShort();
 
     private sealed record OwnPour(Piece Piece, long Act, ObservedPour Pour, double? RunOff);

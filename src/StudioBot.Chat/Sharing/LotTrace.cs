@@ -175,6 +175,6 @@ internal sealed partial class LotTrace
 
     private static List<string> Words(Booked act) => [.. Word().Matches(act.Words).Select(match => match.Value)];
 
-    [GeneratedRegex(@"[\p{L}\d][\p{L}\d-]*")]
+    [GeneratedRegex(@"[\p{L}\d][\p{L}\d-]*", RegexOptions.NonBacktracking)]
     private static partial Regex Word();
 }

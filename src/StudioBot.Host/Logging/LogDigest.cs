@@ -57,12 +57,12 @@ internal static partial class LogDigest
     [GeneratedRegex(
         @"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:.]{12}Z (?:Trace|Debug|Information|Warning|Error|Critical)"
             + @" [A-Za-z][A-Za-z0-9.]*(?: [0-9]+)?(?: of [^:]*)?: ",
-        RegexOptions.CultureInvariant)]
+        RegexOptions.NonBacktracking | RegexOptions.CultureInvariant)]
     private static partial Regex Head();
 
     [GeneratedRegex(
         @" \| (?:at )?(?:StudioBot|System|Microsoft|Telegram|Quartz|Polly|Dapper|SkiaSharp|ScottPlot)"
             + @"\.[A-Za-z0-9_.<>`+]+(?:\(|Exception)?",
-        RegexOptions.CultureInvariant)]
+        RegexOptions.NonBacktracking | RegexOptions.CultureInvariant)]
     private static partial Regex Place();
 }

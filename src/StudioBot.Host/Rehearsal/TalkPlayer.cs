@@ -232,6 +232,6 @@ internal sealed partial class TalkPlayer : IDisposable
         Blanks().Replace(message.Text + " " + string.Join(' ', message.Buttons), " ")
             .Contains(Blanks().Replace(words, " "), StringComparison.OrdinalIgnoreCase);
 
-    [GeneratedRegex(@"\s+")]
+    [GeneratedRegex(@"\s+", RegexOptions.NonBacktracking)]
     private static partial Regex Blanks();
 }

@@ -103,12 +103,12 @@ internal static partial class TalkReader
 
     private static string Name(Match match) => match.Groups[1].Value.ToLowerInvariant();
 
-    [GeneratedRegex(@"^(\d+(?:\.\d+)?)\s*(second|minute|hour|day|week)s?$")]
+    [GeneratedRegex(@"^(\d+(?:\.\d+)?)\s*(second|minute|hour|day|week)s?$", RegexOptions.NonBacktracking)]
     private static partial Regex DurationPattern();
 
-    [GeneratedRegex(@"^(\w+)(@group)?\s+presses\s+(.+)$")]
+    [GeneratedRegex(@"^(\w+)(@group)?\s+presses\s+(.+)$", RegexOptions.NonBacktracking)]
     private static partial Regex PressPattern();
 
-    [GeneratedRegex(@"^(\w+)(@group)?(?:\s+(photo|edits))?\s*:(.*)$")]
+    [GeneratedRegex(@"^(\w+)(@group)?(?:\s+(photo|edits))?\s*:(.*)$", RegexOptions.NonBacktracking)]
     private static partial Regex SaidPattern();
 }

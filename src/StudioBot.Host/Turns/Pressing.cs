@@ -90,7 +90,7 @@ internal sealed partial class Pressing(Answering answering)
     }
 
     // Another page turns where the first one lies.
-    [GeneratedRegex(@" page [0-9]+$")]
+    [GeneratedRegex(@" page [0-9]+$", RegexOptions.NonBacktracking)]
     private static partial Regex OtherPage();
 
     private string Refused(
