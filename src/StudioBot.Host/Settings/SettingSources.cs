@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Extensions.Configuration;
 
 namespace StudioBot.Host.Settings;
@@ -92,7 +93,7 @@ internal sealed class SettingSources
         {
             // Nothing is set there.
         }
-        catch (FormatException no)
+        catch (Exception no) when (no is JsonException or FormatException)
         {
             troubles.Add(new(name, "(the file)", no.GetBaseException().Message, example));
         }
