@@ -60,7 +60,8 @@ internal static class ResinPages
         {
             var (early, late) = job.Gel.Between(likely.Likely / job.Gel.Shortened);
             blocks.Add(new Block.Line(
-                $"Four of five gel between {Show.Time(early)} and {Show.Time(late)}: plan by the first."));
+                $"Four of five gel between {Show.Time(early)} and {Show.Time(late)}: plan by "
+                + (early < likely.Likely ? "the first." : $"the sheet's {Show.Time(likely.Likely)}.")));
         }
 
         if (StudioGels.Trend(job.Gel) is { Length: > 0 } trend)

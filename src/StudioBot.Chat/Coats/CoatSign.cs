@@ -42,8 +42,13 @@ internal sealed record CoatSign(DateTimeOffset At, CoatReckoning Coat, DateTimeO
         return
         [
             .. all.SelectMany(own => Of(own, isSign, isNotYet, readings, rooms, practice)).OrderBy(sign => sign.At)
-                .DistinctBy(sign => (sign.Coat.LaidAt, sign.Coat.System.Name)),
+                .GroupBy(sign => (sign.Coat.LaidAt, sign.Coat.System.Name))
+                .Select(cup => Together([.. cup])),
         ];
+
+        // The first of a cup, and the last look before it at any of its pieces.
+        static CoatSign Together(List<CoatSign> cup) =>
+            cup[0] with { NotYet = cup.Max(sign => sign.NotYet < cup[0].At ? sign.NotYet : null) };
     }
 
     // The first on a coat: later ones only say that it is so still. One that failed was mixed or cured wrong.

@@ -62,8 +62,9 @@ internal sealed partial class CurePaces
         }
     }
 
-    // Between two looks, the middle of both.
-    private static double Moment(PaceReport report) => Math.Sqrt(report.Ratio * (report.NotYet ?? report.Ratio));
+    // Between two looks, the middle of both; a look long before says little of when it was.
+    private static double Moment(PaceReport report) =>
+        Math.Sqrt(report.Ratio * Math.Max(report.NotYet ?? report.Ratio, report.Ratio / 2));
 
     private static PaceReport? ReportOf(CoatSign sign)
     {
@@ -91,7 +92,8 @@ internal sealed partial class CurePaces
     public static bool IsNotTacky(string note) => NotYet().IsMatch(note);
 
     [GeneratedRegex(
-        @"^(?:(?:it|is|it's|its|now|just|still) )*(?:not (?:yet )?tacky(?: yet)?|(?:wet|runny|liquid) still)[.!]?$",
+        @"^(?:(?:it|is|it's|its|now|just|still) )*"
+            + @"(?:not (?:yet )?tacky(?: yet)?|tacky not yet|(?:wet|runny|liquid) still)[.!]?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex NotYet();
 

@@ -45,7 +45,7 @@ public static class Backtest
 
     // A coat is told to open no earlier than its sheet has it, however early others did.
     private static string Came(string kind, Accuracy found) => kind == Opens && found.IsSooner
-        ? $"{found.Sooner} opened sooner than told, as nothing is told sooner than its sheet has it"
+        ? $"{found.Sooner} opened sooner than told; nothing is told sooner than its sheet has it"
         : $"{found.Came}, 80 % is aimed at";
 
     private static string Usual(string kind) => kind == "shelf lasts" ? "the last four weeks" : "common practice";

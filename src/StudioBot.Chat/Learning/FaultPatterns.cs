@@ -62,10 +62,8 @@ internal static class FaultPatterns
         var all = $"Here {Count(faulty.Count)} of {pieces.Count} on record";
         List<(string What, FaultTable Table)> looks =
         [
-            .. pieces.SelectMany(piece => things.Of(piece).Distinct().Select(what => (what, piece)))
-                .GroupBy(pair => pair.what, pair => pair.piece)
-                .Select(same => (same.Key, Table(faulty, [.. same], pieces.Count)))
-                .Where(look => look.Item2.With >= Enough && look.Item2.Without >= Enough),
+            .. Looks(faulty, pieces, things.Of),
+            .. Looks(faulty, [.. pieces.Where(piece => things.Coated.Contains(piece.Number))], things.OfCoat),
         ];
         var chances = ManyLooks.Corrected([.. looks.Select(look => look.Table.ByChance)]);
         var found = looks.Select((look, at) => (look.What, look.Table, Chance: chances[at]))
@@ -78,10 +76,20 @@ internal static class FaultPatterns
                 + "without; chance alone hardly does that.";
     }
 
-    private static FaultTable Table(HashSet<int> faulty, List<Piece> with, int all)
+    private static IEnumerable<(string What, FaultTable Table)> Looks(
+        HashSet<int> faulty, IReadOnlyList<Piece> among, Func<Piece, IEnumerable<string>> things)
     {
-        var both = with.Count(piece => faulty.Contains(piece.Number));
-        return new FaultTable(both, with.Count - both, faulty.Count - both, all - with.Count - (faulty.Count - both));
+        var all = among.Count(piece => faulty.Contains(piece.Number));
+        return among.SelectMany(piece => things(piece).Distinct().Select(what => (what, piece)))
+            .GroupBy(pair => pair.what, pair => pair.piece)
+            .Select(same => (same.Key, Table: Table(same.ToList())))
+            .Where(look => look.Table.With >= Enough && look.Table.Without >= Enough);
+
+        FaultTable Table(List<Piece> with)
+        {
+            var both = with.Count(piece => faulty.Contains(piece.Number));
+            return new FaultTable(both, with.Count - both, all - both, among.Count - with.Count - (all - both));
+        }
     }
 
     private static string? Said(PieceEvent what) => what switch

@@ -20,10 +20,14 @@ internal sealed class FaultThings
     // A cup repeats within a tenth (common practice); a fifth is another batch.
     private const double Apart = 0.2;
 
+    // More than the batches that as many pieces are poured from as are looked at.
+    private const int MostFlows = 1000;
+
     private static readonly TimeSpan Fresh = TimeSpan.FromHours(12);
 
     private readonly Dictionary<string, MaterialForm> _forms;
     private readonly ILookup<int, string> _lots;
+    private readonly ILookup<int, string> _coatLots;
     private readonly ILookup<int, string> _rooms;
     private readonly Dictionary<int, FlowReading> _flows;
     private readonly Dictionary<string, double> _usual;
@@ -37,7 +41,10 @@ internal sealed class FaultThings
     {
         var view = studio.View;
         _forms = view.Materials.All().ToDictionary(one => one.Name, one => one.Form);
-        _lots = Lots(lines, studio);
+        _lots = Lots(lines.Where(line => line.What is PieceEvent.Poured), "with", studio);
+        var coats = lines.Where(line => line.What is PieceEvent.Coated).ToList();
+        _coatLots = Lots(coats, "coated from", studio);
+        Coated = coats.Select(line => line.Number).ToHashSet();
         var rooms = PiecePlace.Rooms(view);
         var shelved = lines.Where(line => line.What is PieceEvent.Shelved)
             .ToLookup(line => line.Number, line => ((PieceEvent.Shelved)line.What).Shelf);
@@ -46,7 +53,7 @@ internal sealed class FaultThings
                 .Select(shelf => (piece.Number, Room: rooms(shelf))))
             .Where(lay => lay.Room is not null)
             .ToLookup(lay => lay.Number, lay => $"that lay in the room {lay.Room}");
-        _flows = view.Batches.Flows(int.MaxValue).GroupBy(flow => flow.Batch)
+        _flows = view.Batches.Flows(MostFlows).GroupBy(flow => flow.Batch)
             .ToDictionary(same => same.Key, same => same.Last().Reading);
         _usual = pieces.Where(piece => piece.Batch is { } batch && _flows.ContainsKey(batch))
             .Select(piece => _flows[piece.Batch!.Value])
@@ -56,7 +63,13 @@ internal sealed class FaultThings
         _air = [.. view.Rooms.Readings(pieces.Min(piece => piece.PouredAt) - Fresh).Where(one => one.Room == room)];
     }
 
-    /// <summary>Of one of them, each as it follows its number in a sentence.</summary>
+    /// <summary>Those that were coated: what tells one coat from another is looked for among them alone.</summary>
+    public IReadOnlySet<int> Coated { get; }
+
+    /// <summary>From which lots one of them was coated, each as it follows its number in a sentence.</summary>
+    public IEnumerable<string> OfCoat(Piece piece) => _coatLots[piece.Number];
+
+    /// <summary>All else of one of them, each as it follows its number in a sentence.</summary>
     public IEnumerable<string> Of(Piece piece) =>
     [
         .. PieceThings.Of(piece),
@@ -67,10 +80,10 @@ internal sealed class FaultThings
         .. Flow(piece),
     ];
 
-    // What a pour and a coat drew on; a lot without a label nobody could look up.
-    private static ILookup<int, string> Lots(IReadOnlyList<PieceLine> lines, Studio studio)
+    // What pours or coats drew on; a lot without a label nobody could look up.
+    private static ILookup<int, string> Lots(IEnumerable<PieceLine> lines, string lead, Studio studio)
     {
-        var drew = lines.Where(line => line.What is PieceEvent.Poured or PieceEvent.Coated).ToList();
+        var drew = lines.ToList();
         var drawn = studio.View.Stock.HoldingOf(drew.Select(line => line.ActId).Distinct())
             .Where(line => !line.Fills)
             .ToLookup(line => line.ActId, line => line.LotId);
@@ -78,9 +91,8 @@ internal sealed class FaultThings
             .Where(lot => lot.Label is not null)
             .ToDictionary(lot => lot.Id, lot => lot.Label!);
         return drew
-            .SelectMany(line => drawn[line.ActId].Where(labels.ContainsKey).Select(lot => (
-                line.Number,
-                What: $"{(line.What is PieceEvent.Coated ? "coated from" : "with")} lot {labels[lot]}")))
+            .SelectMany(line => drawn[line.ActId].Where(labels.ContainsKey)
+                .Select(lot => (line.Number, What: $"{lead} lot {labels[lot]}")))
             .ToLookup(one => one.Number, one => one.What);
     }
 

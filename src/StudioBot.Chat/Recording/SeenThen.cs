@@ -7,13 +7,21 @@ namespace StudioBot.Chat.Recording;
 /// <summary>When something was seen of which minutes count: that a coat is tacky, that a cup has gelled.</summary>
 internal static class SeenThen
 {
+    private static readonly char[] Between = [' ', ',', '.', ';', '!', '?'];
+
+    // Other commands pass over them.
+    private static readonly HashSet<string> Denials =
+        new(["no", "not", "yet", "but", "isnt", "isn't", "almost", "nearly"], StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The trouble with words beside it: they may say that it is so in one place only, or not at all. None
     /// where there are none.</summary>
     /// <param name="said">What was said.</param>
     /// <param name="sample">A line that keeps them.</param>
-    public static Misread? WithWords(Phrase said, string sample) => said.Remark.Length == 0
-        ? null
-        : new Misread(said.Remark, "says more than that: keep it as a note", $"{sample} {said.Remark}");
+    public static Misread? WithWords(Phrase said, string sample) => said.Remark.Length > 0
+        ? new Misread(said.Remark, "says more than that: keep it as a note", $"{sample} {said.Remark}")
+        : said.Typed.Split(Between, StringSplitOptions.RemoveEmptyEntries).FirstOrDefault(Denials.Contains) is { } no
+        ? new Misread(no, "says that it is not so: keep it as a note", Denied(sample))
+        : null;
 
     /// <summary>The trouble with a moment that is still to come, or with a day whose hour nobody said. None where there
     /// is none.</summary>
@@ -49,4 +57,7 @@ internal static class SeenThen
             _ => $", {Show.Moment(writing.HappenedAt, writing.Turn)}",
         };
     }
+
+    // note 17 tacky: note 17 not tacky.
+    private static string Denied(string sample) => sample.Insert(sample.LastIndexOf(' '), " not");
 }

@@ -53,15 +53,17 @@ internal sealed class TackyCommand : Act
         }
 
         writing.Touch(numbers);
-        var first = coats[numbers[0]];
-        return new Reply(
-            [
-                Headline(pieces, [.. coats.Values], writing),
-                .. TackyTold.Of(
-                    first.Pace, CoatReckoning.Of(first.Piece, writing.Session, writing.Practice)!, writing),
-            ],
-            []);
+        return new Reply([Headline(pieces, [.. coats.Values], writing), .. Told(numbers, coats, writing)], []);
     }
+
+    // Of each resin once: of a coat from which something was learnt, where there is one.
+    private static IEnumerable<Block> Told(
+        List<int> numbers, Dictionary<int, CoatReckoning> before, Writing writing) =>
+        CoatReckoning.Of(numbers, writing.Session, writing.Practice)
+            .GroupBy(coat => coat.System.Name)
+            .Select(same => same.FirstOrDefault(coat => coat.Pace != before[coat.Piece].Pace) ?? same.First())
+            .SelectMany(coat => TackyTold.Of(before[coat.Piece].Pace, coat, writing))
+            .Distinct();
 
     private static Block.Headline Headline(
         IReadOnlyList<Piece> pieces, IReadOnlyList<CoatReckoning> coats, Writing writing) => new(

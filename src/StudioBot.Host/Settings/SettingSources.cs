@@ -84,14 +84,15 @@ internal sealed class SettingSources
 
     private IConfigurationRoot File(string name, string path, string example)
     {
+        if (!System.IO.File.Exists(path))
+        {
+            return Values([]);
+        }
+
         try
         {
             using var file = System.IO.File.OpenRead(path);
             return new ConfigurationBuilder().AddJsonStream(file).Build();
-        }
-        catch (Exception no) when (no is FileNotFoundException or DirectoryNotFoundException)
-        {
-            // Nothing is set there.
         }
         catch (Exception no) when (no is JsonException or FormatException)
         {
@@ -100,6 +101,10 @@ internal sealed class SettingSources
         catch (UnauthorizedAccessException)
         {
             troubles.Add(new(name, "(the file)", "may not be read by this user", $"chmod u+r {path}"));
+        }
+        catch (IOException no)
+        {
+            troubles.Add(new(name, "(the file)", no.Message, example));
         }
 
         return Values([]);

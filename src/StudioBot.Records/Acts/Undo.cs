@@ -35,7 +35,14 @@ public sealed class Undo
     {
         connection.Execute("savepoint undoing");
         var undone = TakeAlong(act, by);
-        connection.Execute(undone is Undone.Done ? "release undoing" : "rollback to undoing; release undoing");
+        if (undone is Undone.Done)
+        {
+            connection.Execute("release undoing");
+            return undone;
+        }
+
+        connection.Execute("rollback to undoing; release undoing");
+        (connection as StudioConnection)?.CountTakenBack();
         return undone;
     }
 

@@ -149,6 +149,35 @@ public sealed class CurePacesTests : IDisposable
         Assert.Equal(sheet.ClosesFrom, late.ClosesFrom);
     }
 
+    // One cup for both: whichever was looked at before, it is the same resin.
+    [Theory]
+    [InlineData(12)]
+    [InlineData(14)]
+    public void A_look_at_any_piece_of_a_cup_counts_for_the_cup(int looked)
+    {
+        studio.Now = LaidAt.AddHours(20);
+        Assert.True(studio.Say("coat 12 14 180 ml 2:1 20C 50%", agreed: true).Recorded);
+        var (laid, sheet) = (studio.Now, Window());
+        studio.Now = laid.AddHours(8);
+        Tells($"{looked} not tacky");
+        studio.Now = laid.AddHours(9);
+        Tells("12 14 tacky");
+
+        Assert.InRange((Window().OpensBy - laid) / (sheet.OpensBy - laid), 1.25, 1.5);
+    }
+
+    [Theory]
+    [InlineData("14 tacky not yet")]
+    [InlineData("tacky 14 not yet")]
+    [InlineData("tacky 14 no")]
+    public void That_it_is_not_tacky_is_never_booked_as_tacky(string words)
+    {
+        var sheet = Window();
+        studio.Now = LaidAt.AddHours(2.5);
+        Tells(words);
+        Assert.Equal(sheet, Window());
+    }
+
     [Fact]
     public void A_look_at_a_former_coat_says_nothing_of_the_next()
     {

@@ -37,6 +37,35 @@ public sealed class StudioGelsTests : IDisposable
         Assert.Contains("Flows 36 min at 20 °C, own.", studio.Hear("coat 12 180 ml 2:1 20C 50%"), StringComparison.Ordinal);
     }
 
+    // Three that flowed on for an hour and a quarter: the sheet's 43 min are still the most one may plan with.
+    [Fact]
+    public void However_late_it_gels_one_plans_by_the_sheet()
+    {
+        foreach (var piece in new[] { 14, 12, 15 })
+        {
+            studio.Now = studio.Now.AddHours(12);
+            Assert.True(studio.Say($"coat {piece} 180 ml 2:1 20C 50%", agreed: true).Recorded);
+            studio.Now = studio.Now.AddMinutes(75);
+            Tells($"{piece} gelled");
+        }
+
+        var gels = Page("resin 30cm round 3mm 2:1 gels");
+        Assert.Matches(@"Four of five gel between \d+ min and .*: plan by the sheet's 43 min\.", gels);
+        Assert.DoesNotContain("plan by the first", gels, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("14 gelled not yet")]
+    [InlineData("gelled 14 not yet")]
+    public void That_it_has_not_gelled_is_no_gel(string words)
+    {
+        Coat();
+        var sheet = Flows();
+        studio.Now = studio.Now.AddMinutes(30);
+        Tells(words);
+        Assert.Equal(sheet, Flows());
+    }
+
     [Fact]
     public void An_hour_that_is_named_counts_and_not_when_it_was_typed()
     {

@@ -81,6 +81,22 @@ public sealed class FaultPatternsTests : IDisposable
         Assert.Contains("5 of 5 coated from lot H-2, 0 of 20 without", Words("why is my resin sticky"), StringComparison.Ordinal);
     }
 
+    // Only what is coated can be sticky: against the thirty that are not, 4 of 10 would stand out, though all ten share the lot.
+    [Fact]
+    public void A_coats_lot_is_looked_for_among_what_was_coated()
+    {
+        studio.Tells("bought 4 kg resin A 60.00 lot R-1");
+        studio.Tells("bought 2 kg hardener B 60.00 lot H-1");
+        Poured(40, "bloom", null);
+        Coated(1, 6, null);
+        Coated(7, 10, "sticky");
+
+        Assert.Contains(
+            "Here 4 pieces of 40 on record: nothing they share stands out from chance.",
+            Words("why is my resin sticky"),
+            StringComparison.Ordinal);
+    }
+
     // Twenty in the studio and five in the cupboard; the five crack before or after they are put there.
     [Theory]
     [InlineData("shelf {0} D", "note {0} crack near the rim", "5 of 5 that lay in the room cupboard, 0 of 20 without")]

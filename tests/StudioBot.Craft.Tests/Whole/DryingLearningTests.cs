@@ -51,7 +51,7 @@ public sealed class DryingLearningTests(ITestOutputHelper output)
         List<double> first = [], last = [];
         foreach (var (_, lived) in Different.Value)
         {
-            for (var at = 5; at < lived.Count; at += 5)
+            for (var at = 0; at < lived.Count; at += 5)
             {
                 var (low, _, high) = Told(lived, at);
                 held += low <= lived[at].Days && lived[at].Days <= high ? 1 : 0;

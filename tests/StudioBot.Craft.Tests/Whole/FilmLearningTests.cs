@@ -38,7 +38,7 @@ public sealed class FilmLearningTests(ITestOutputHelper output)
         List<double> first = [], last = [];
         foreach (var studio in Drawn(Different))
         {
-            for (var at = 5; at < studio.Pours.Count; at++)
+            for (var at = 0; at < studio.Pours.Count; at++)
             {
                 var told = Learnt(studio.Pours[..at]);
                 held += told.At(-EightOfTen).Millimetres <= studio.Pours[at] && studio.Pours[at] <= told.At(EightOfTen).Millimetres ? 1 : 0;

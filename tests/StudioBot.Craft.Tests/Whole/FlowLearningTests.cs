@@ -35,7 +35,7 @@ public sealed class FlowLearningTests(ITestOutputHelper output)
         List<double> first = [], last = [];
         foreach (var studio in Drawn(Different))
         {
-            for (var at = 5; at < studio.Readings.Count; at++)
+            for (var at = 1; at < studio.Readings.Count; at++)
             {
                 var (low, _, high) = OwnFlow.From(studio.Readings[..at]).Expect(studio.Readings[at])!.Value;
                 held += low <= Log(studio.Readings[at]) && Log(studio.Readings[at]) <= high ? 1 : 0;
