@@ -3,7 +3,7 @@ using StudioBot.Host.Settings;
 
 namespace StudioBot.Host.Verbs;
 
-/// <summary><c>studiobot backtest</c>: every past estimate against what happened.</summary>
+/// <summary><c>studiobot backtest</c>: past estimates, the newest of each kind, against what happened.</summary>
 internal sealed class BacktestVerb : Verb
 {
     /// <inheritdoc/>

@@ -174,7 +174,9 @@ public sealed class CurePacesTests : IDisposable
     {
         var sheet = Window();
         studio.Now = LaidAt.AddHours(2.5);
-        Tells(words);
+        var said = studio.Hear(words);
+        Assert.Contains("says that it is not so: keep it as a note. Nothing recorded.", said, StringComparison.Ordinal);
+        Assert.Contains("note 14 not tacky", said, StringComparison.Ordinal);
         Assert.Equal(sheet, Window());
     }
 
