@@ -90,7 +90,7 @@ internal sealed class GelledCommand : Act
         return slips.Count == 0 ? [] : [new Block.Line($"Left out as slips: {Sentences.And(slips)}.")];
     }
 
-    private Reply? Against(Piece piece, CoatReckoning? coat, Writing writing) => coat switch
+    private static Reply? Against(Piece piece, CoatReckoning? coat, Writing writing) => coat switch
     {
         null => TalkedOf.Trouble(
             $"{piece.Number} has no coat: nothing on it gels. Nothing recorded.", $"coat {piece.Number} 180 ml 2:1"),
@@ -99,7 +99,7 @@ internal sealed class GelledCommand : Act
             $"coat {piece.Number} 180 ml 2:1"),
         _ when coat.LaidAt >= writing.HappenedAt => TalkedOf.Trouble(
             $"{piece.Number} was coated only {Show.Moment(coat.LaidAt, writing.Turn)}. Nothing recorded.",
-            Sheet.Examples[0]),
+            $"gelled {piece.Number}"),
         _ => null,
     };
 }

@@ -71,7 +71,7 @@ internal sealed class TackyCommand : Act
             ? $"{TalkedOf.Words(pieces)}: tacky {after} after the coat{SeenThen.Behind(writing)}."
             : $"{TalkedOf.Words(pieces)}: tacky{SeenThen.Behind(writing)}.");
 
-    private Reply? Against(Piece piece, CoatReckoning? coat, Writing writing) => coat switch
+    private static Reply? Against(Piece piece, CoatReckoning? coat, Writing writing) => coat switch
     {
         null => TalkedOf.Trouble(
             $"{piece.Number} has no coat; paint that is tacky is not dry yet. Nothing recorded.",
@@ -81,7 +81,7 @@ internal sealed class TackyCommand : Act
             $"note {piece.Number} tacky"),
         _ when coat.LaidAt >= writing.HappenedAt => TalkedOf.Trouble(
             $"{piece.Number} was coated only {Show.Moment(coat.LaidAt, writing.Turn)}. Nothing recorded.",
-            Sheet.Examples[0]),
+            $"tacky {piece.Number}"),
         _ => null,
     };
 }

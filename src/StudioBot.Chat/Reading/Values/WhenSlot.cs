@@ -5,14 +5,16 @@ namespace StudioBot.Chat.Reading.Values;
 /// <summary>A day, and an hour where one was said: <c>tuesday</c>, <c>28 Nov 10am</c>, <c>fri 18:00</c>.</summary>
 /// <param name="isPast">Whether a weekday is the last one, as for a record, or the next.</param>
 /// <param name="key">The key under which it is understood.</param>
-internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day", isPast ? "tuesday" : "fri 18:00")
+/// <param name="isMinute">Whether minutes count: <c>14.20</c> is an hour too, and in a record an hour alone may be
+/// yesterday's.</param>
+internal sealed class WhenSlot(bool isPast, string key, bool isMinute = false) : Slot<DateTime>(
+    isMinute ? "an hour" : "a day", isMinute ? "14:20" : isPast ? "tuesday" : "fri 18:00")
 {
     // An hour to come is yesterday's where it is no longer gone than this: one who works by night types after midnight.
     private static readonly TimeSpan LongestGone = TimeSpan.FromHours(12);
 
-    /// <summary>Whether minutes count: <c>14.20</c> is an hour too, and in a record an hour alone may be yesterday's.
-    /// </summary>
-    public bool IsMinute { get; init; }
+    /// <summary>Whether minutes count.</summary>
+    public bool IsMinute => isMinute;
 
     internal override IEnumerable<string> Lexicon =>
         CalendarWords.All.Concat(["tomorrow", "yesterday"]).Where(word => word.Length > 5);
@@ -86,7 +88,7 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
 
         var now = draft.Context.Local;
         var today = now.Date + clock.Time;
-        var isYesterdays = isPast && IsMinute && today > now && now - today.AddDays(-1) <= LongestGone;
+        var isYesterdays = isPast && isMinute && today > now && now - today.AddDays(-1) <= LongestGone;
         draft.Said.Put(this, isYesterdays ? today.AddDays(-1) : !isPast && today <= now ? today.AddDays(1) : today);
         return clock.Taken;
     }
@@ -94,8 +96,8 @@ internal sealed class WhenSlot(bool isPast, string key) : Slot<DateTime>("a day"
     // Midnight stands for a day without an hour: where minutes count, the hour 0:00 is a tick behind it.
     private (TimeSpan Time, int Taken)? Clock(PhraseDraft draft, int at)
     {
-        var clock = ClockWords.At(draft, at) ?? (IsMinute ? ClockWords.Dotted(draft, at) : null);
-        return clock is (var time, var taken) && IsMinute && time == TimeSpan.Zero
+        var clock = ClockWords.At(draft, at) ?? (isMinute ? ClockWords.Dotted(draft, at) : null);
+        return clock is (var time, var taken) && isMinute && time == TimeSpan.Zero
             ? (TimeSpan.FromTicks(1), taken)
             : clock;
     }
